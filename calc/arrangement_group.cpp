@@ -1,0 +1,175 @@
+/// An arrangement in the words of the specification, with the place of every head.
+#include <algorithm>
+
+#include "calc/across.h"
+#include "calc/arrangement.h"
+#include "calc/frequency.h"
+#include "calc/lattice.h"
+
+namespace calc {
+namespace {
+
+std::string_view spread_word(DotRule rule) {
+  switch (rule) {
+    case DotRule::measured:
+    case DotRule::measured_scaled:
+      return "measured_dot";
+    case DotRule::factor:
+      return "spread_factor";
+    case DotRule::angle:
+    case DotRule::angle_capped:
+      return "contact_angle";
+    case DotRule::class_default:
+      break;
+  }
+  return "class";
+}
+
+ChannelDots dots_of(const ModeFacts& f, const Arrangement& a, const std::string& channel) {
+  ChannelDots d;
+  d.channel = channel;
+  d.levels_used = levels_used(a.level);
+  d.drop = f.mode->drops->value[a.level];
+  d.drop_diameter = drop_diameter(d.drop);
+  d.dot_diameter = a.dot.diameter;
+  d.cover_fraction =
+      covered_fraction(a.dot.diameter, pitch(a.nozzle_axis), pitch(a.shape.motion_axis));
+  d.laydown = a.laydown.si();
+  d.spread_from = spread_word(a.dot.rule);
+  return d;
+}
+
+Family family_of(const Head& head, const Arrangement& a) {
+  if (a.shape.scanning) return Family::scanning;
+  if (a.across == 1) return Family::straight;
+  return head.joins && head.joins->value ? Family::joined : Family::staggered;
+}
+
+/// Names of the channels a colour position prints, joined by "+".
+std::string position_channels(const Search& s, const GroupNeed& need, const ModeFacts& f,
+                              int position) {
+  const auto first = static_cast<std::size_t>(position) * static_cast<std::size_t>(f.colours);
+  const std::size_t last =
+      std::min(first + static_cast<std::size_t>(f.colours), need.group->channels.size());
+  std::string names;
+  for (std::size_t i = first; i < last; ++i) {
+    if (!names.empty()) names += '+';
+    names += s.job->channels[need.group->channels[i]].name;
+  }
+  return names;
+}
+
+/// One bank: the heads side by side that stand at one place of the line.
+struct Bank {
+  int position, interleave, first_row;
+  std::string channel;
+};
+
+void place_bank(const Search& s, const ModeFacts& f, const Arrangement& a, const Bank& bank,
+                std::vector<HeadPlace>& places) {
+  const Length depth = f.head->body_depth ? f.head->body_depth->value : Length{};
+  const Length row_step = depth + millimetres(s.job->parameters[P::row_gap_mm]);
+  const Length shift = f.pitch * (static_cast<double>(bank.interleave) / a.shape.interleave);
+  const Length width = a.shape.scanning ? printed_width(a.across, f.swath, f.head_pitch) : s.width;
+  for (int i = 0; i < a.across; ++i) {
+    HeadPlace place;
+    place.row = i % a.rows;
+    place.position = bank.position;
+    place.channel = bank.channel;
+    place.x = head_start(i, width, a.across, f.swath, f.head_pitch) + f.swath / 2 + shift;
+    place.y = row_step * static_cast<double>(bank.first_row + place.row) + depth / 2;
+    places.push_back(std::move(place));
+  }
+}
+
+std::vector<HeadPlace> places_of(const Search& s, const GroupNeed& need, const ModeFacts& f,
+                                 const Arrangement& a) {
+  std::vector<HeadPlace> places;
+  places.reserve(static_cast<std::size_t>(a.heads));
+  int row = 0;
+  for (int position = 0; position < a.positions; ++position) {
+    const std::string channel = position_channels(s, need, f, position);
+    for (int line = 0; line < a.shape.stack * a.shape.film_heads; ++line) {
+      for (int k = 0; k < a.shape.interleave; ++k) {
+        place_bank(s, f, a, {position, k, row, channel}, places);
+        row += a.rows;
+      }
+    }
+  }
+  return places;
+}
+
+void fill_lattice(const ModeFacts& f, const Arrangement& a, Group& g) {
+  const bool scanning = a.shape.scanning;
+  g.native = f.native;
+  g.resolution_across = scanning ? a.shape.motion_axis : a.nozzle_axis;
+  g.resolution_along = scanning ? a.nozzle_axis : a.shape.motion_axis;
+  g.swath = f.swath;
+  g.pitch = f.pitch;
+  g.head_pitch = f.head_pitch;
+  g.overlap = f.overlap;
+  g.nozzles = f.nozzles;
+  g.bits = bits_per_dot(levels_used(a.level));
+}
+
+void fill_counts(const Arrangement& a, Group& g) {
+  g.heads_across = a.across;
+  g.interleave = a.shape.interleave;
+  g.stack = a.shape.stack;
+  g.film_heads = a.shape.film_heads;
+  g.positions = a.positions;
+  g.rows_staggered = a.rows;
+  g.scan = a.scan;
+  g.heads_total = a.heads;
+  g.joints = a.joints;
+  g.idle_nozzle_share = a.idle;
+  g.footprint = a.footprint;
+}
+
+void fill_rates(const Arrangement& a, Group& g) {
+  g.frequency_needed = a.column;
+  g.frequency_per_nozzle = a.per_nozzle;
+  g.frequency_allowed = a.allowed;
+  g.frequency_use = frequency_use(a.per_nozzle, a.allowed);
+  g.speed_limit = a.speed_limit;
+  g.jetting_temperature = a.jetting.temperature;
+  g.viscosity = a.jetting.viscosity;
+}
+
+}  // namespace
+
+Group to_group(const Search& search, const GroupNeed& need, const ModeFacts& facts,
+               const Arrangement& a, bool with_places) {
+  Group g;
+  g.name = need.group->name;
+  g.head = facts.head->name;
+  g.mode = facts.mode->name;
+  g.family = family_of(*facts.head, a);
+  fill_lattice(facts, a, g);
+  fill_counts(a, g);
+  fill_rates(a, g);
+  for (const std::size_t index : need.group->channels) {
+    g.channels.push_back(search.job->channels[index].name);
+    g.dots.push_back(dots_of(facts, a, g.channels.back()));
+  }
+  if (with_places) {
+    g.barcodes = fit_barcode(*search.job, g.resolution_across, g.resolution_along);
+    g.places = places_of(search, need, facts, a);
+  }
+  return g;
+}
+
+std::vector<BarcodeFit> fit_barcode(const Job& job, Resolution across, Resolution along) {
+  std::vector<BarcodeFit> fits;
+  if (!job.module || job.symbol == nullptr) return fits;
+  for (const bool is_across : {true, false}) {
+    if (!(is_across ? job.edges_across : job.edges_along)) continue;
+    const LatticeModule m = fit_module(job.module->value, is_across ? across : along,
+                                       job.symbol->least, job.symbol->most);
+    fits.push_back({std::string(job.symbol->key), is_across, m.dots, job.module->value, m.module,
+                    job.symbol->least, job.symbol->most, m.in_range});
+  }
+  return fits;
+}
+
+}  // namespace calc

@@ -1,0 +1,35 @@
+#include "calc/bom.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace calc {
+
+std::optional<Money> extended_price(const Need& need) {
+  if (!need.item.price) return std::nullopt;
+  if (need.unit == NeedUnit::piece) return *need.item.price * std::llround(need.quantity);
+  return to_money(need.item.price->major() * need.quantity);
+}
+
+void Needs::add(PartCode code, const PricedRow& item, double quantity, bool once) {
+  if (quantity <= 0) return;
+  for (Need& need : list_) {
+    if (need.code != code || need.item.row != item.row) continue;
+    if (!once) need.quantity += quantity;
+    return;
+  }
+  list_.push_back({code, item, quantity, NeedUnit::piece, std::nullopt, 0});
+}
+
+BillTotal total(const std::vector<Need>& needs) {
+  BillTotal sum;
+  for (const Need& need : needs) {
+    const std::optional<Money> extended = extended_price(need);
+    if (extended) sum.priced = sum.priced + *extended;
+    if (!extended) ++sum.unpriced;
+    sum.lead_days = std::max(sum.lead_days, need.item.lead_days.value_or(0));
+  }
+  return sum;
+}
+
+}  // namespace calc

@@ -1,0 +1,132 @@
+#include "calc/calculate.h"
+
+#include <algorithm>
+
+#include "calc/calculate_inputs.h"
+#include "calc/checks.h"
+#include "calc/safety.h"
+#include "calc/selection.h"
+#include "calc/station.h"
+#include "calc/station_flexibility.h"
+#include "calc/trace.h"
+#include "calc/verdict.h"
+
+namespace calc {
+namespace {
+
+void identify(const Request& request, const Catalogue& catalogue, const std::string& date,
+              Specification& spec) {
+  const RequestHead& head = request.request;
+  spec.id = head.id ? head.id->value : "";
+  spec.title = head.title ? head.title->value : "";
+  spec.revision = head.revision ? head.revision->value : "A";
+  spec.language = head.language ? head.language->value : "en";
+  spec.date = date;
+  spec.catalogue_date = catalogue.date ? catalogue.date->value : "";
+}
+
+template <class T>
+void append(const std::vector<T>& from, std::vector<T>& to) {
+  to.insert(to.end(), from.begin(), from.end());
+}
+
+/// Appends those whose field is not yet assumed.
+void append_new(const std::vector<Assumption>& from, std::vector<Assumption>& to) {
+  for (const Assumption& a : from) {
+    const bool known = std::any_of(to.begin(), to.end(),
+                                   [&](const Assumption& other) { return other.field == a.field; });
+    if (!known) to.push_back(a);
+  }
+}
+
+/// Each question once, the one that moves the result further, in falling order.
+std::vector<Question> ranked(const std::vector<Question>& list) {
+  std::vector<Question> sorted = list;
+  std::stable_sort(sorted.begin(), sorted.end(),
+                   [](const Question& a, const Question& b) { return a.weight > b.weight; });
+  std::vector<Question> result;
+  for (const Question& q : sorted) {
+    const bool known = std::any_of(result.begin(), result.end(), [&](const Question& other) {
+      return other.code == q.code && other.field == q.field;
+    });
+    if (!known) result.push_back(q);
+  }
+  return result;
+}
+
+int heads_of(const std::vector<Group>& groups) {
+  int sum = 0;
+  for (const Group& group : groups) sum += group.heads_total;
+  return sum;
+}
+
+template <class Get>
+bool differ(const std::vector<Group>& a, const std::vector<Group>& b, Get get) {
+  return !std::equal(a.begin(), a.end(), b.begin(), b.end(),
+                     [&](const Group& x, const Group& y) { return get(x) == get(y); });
+}
+
+std::vector<std::string> differences(const std::vector<Group>& a, const std::vector<Group>& b) {
+  std::vector<std::string> list;
+  const auto compare = [&](const char* name, auto get) {
+    if (differ(a, b, get)) list.emplace_back(name);
+  };
+  compare("head", [](const Group& g) { return g.head; });
+  compare("mode", [](const Group& g) { return g.mode; });
+  compare("family", [](const Group& g) { return g.family; });
+  compare("interleave", [](const Group& g) { return g.interleave; });
+  compare("stack", [](const Group& g) { return g.stack; });
+  compare("heads_total", [](const Group& g) { return g.heads_total; });
+  compare("resolution_along", [](const Group& g) { return g.resolution_along.si(); });
+  return list;
+}
+
+void add_chosen(const Job& job, const Catalogue& catalogue, const Selection& selection,
+                Specification& spec) {
+  spec.chosen = selection.chosen;
+  spec.heads_total = heads_of(spec.chosen);
+  spec.station = size_station(job, catalogue, spec.chosen);
+  spec.flexibility = flexibility(job, catalogue, spec.chosen);
+  spec.single_source_share = single_source_share(catalogue, *spec.station);
+  spec.tests = checks(job, catalogue, spec.chosen, *spec.station);
+  append(spec.station->warnings, spec.warnings);
+  append_new(selection.assumptions, spec.assumptions);
+  append_new(station_assumptions(job, catalogue, spec.chosen, *spec.station), spec.assumptions);
+  for (const std::vector<Group>& groups : selection.alternatives) {
+    spec.alternatives.push_back(
+        {groups, size_station(job, catalogue, groups), differences(spec.chosen, groups)});
+  }
+}
+
+void add_inputs(const Job& job, const Catalogue& catalogue, Specification& spec) {
+  spec.inputs = request_inputs(job, spec.assumptions);
+  append(catalogue_inputs(catalogue, spec), spec.inputs);
+}
+
+}  // namespace
+
+Specification calculate(const Request& request, const Catalogue& catalogue,
+                        const std::string& date) {
+  Specification spec;
+  identify(request, catalogue, date, spec);
+  const Job job = resolve(request, catalogue, date);
+  const Selection selection = select(job, catalogue);
+  const Decision decision = decide(job, catalogue, selection);
+  spec.verdict = decision.verdict;
+  spec.conditions = decision.conditions;
+  spec.required = job.required;
+  spec.rejected = selection.rejected;
+  spec.assumptions = job.assumptions;
+  spec.warnings = job.warnings;
+  append(selection.warnings, spec.warnings);
+  if (!selection.chosen.empty()) add_chosen(job, catalogue, selection, spec);
+  std::vector<Question> questions = job.questions;
+  append(selection.questions, questions);
+  spec.questions = ranked(questions);
+  spec.safety = safety_notes(job, catalogue, spec.chosen, spec.station ? &*spec.station : nullptr);
+  add_inputs(job, catalogue, spec);
+  spec.trace = trace(job, catalogue, spec);
+  return spec;
+}
+
+}  // namespace calc

@@ -1,0 +1,194 @@
+#include "calc/checks.h"
+
+#include <algorithm>
+
+#include "calc/codes.h"
+#include "calc/cylinder.h"
+#include "calc/gates.h"
+#include "calc/station_load.h"
+
+namespace calc {
+namespace {
+
+constexpr double cross_cut_class = 1;  // ISO 2409, common practice
+constexpr double least_grade = 1.5;    // grade C, ISO/IEC 15416 and 15415
+// Eyes tell an offset of two edges (vernier acuity) of ten seconds of arc.
+constexpr double vernier_rad = 10.0 / 3600 * 3.14159265358979323846 / 180;
+
+/// Collects checks of one job.
+struct Writer {
+  const Job& job;
+  const Catalogue& catalogue;
+  std::vector<Check> list;
+  void add(std::string_view code, std::optional<double> acceptance, std::string_view unit,
+           std::string subject = {}) {
+    list.push_back({std::string(code), acceptance, std::string(unit), std::move(subject)});
+  }
+};
+
+const Channel* channel_named(const Job& job, const std::string& name) {
+  const auto found = std::find_if(job.channels.begin(), job.channels.end(),
+                                  [&](const Channel& c) { return c.name == name; });
+  return found == job.channels.end() ? nullptr : &*found;
+}
+
+const Head* head_named(const Catalogue& catalogue, const std::string& name) {
+  const auto found = std::find_if(catalogue.heads.begin(), catalogue.heads.end(),
+                                  [&](const Head& h) { return h.name == name; });
+  return found == catalogue.heads.end() ? nullptr : &*found;
+}
+
+std::string material(const Job& job) {
+  const Given<std::string>& given = job.request->substrate.material;
+  return given ? given->value : "";
+}
+
+bool has_family(const Job& job, InkFamily family) {
+  return std::any_of(job.channels.begin(), job.channels.end(),
+                     [&](const Channel& c) { return c.family == family; });
+}
+
+void of_inks(Writer& w, const Group& group) {
+  std::optional<double> celsius, viscosity;
+  if (group.jetting_temperature) celsius = group.jetting_temperature->in_celsius();
+  if (group.viscosity) viscosity = in_mpas(*group.viscosity);
+  for (const std::string& name : group.channels) {
+    const Channel* channel = channel_named(w.job, name);
+    const bool named = channel != nullptr && channel->ink != nullptr;
+    w.add("compatibility", celsius, "degC",
+          (named ? channel->ink->name : name) + " / " + group.head);
+    w.add("viscosity", viscosity, "mPa.s", name);
+  }
+}
+
+void of_dots(Writer& w, const Group& group) {
+  for (const ChannelDots& dots : group.dots) {
+    const Channel* channel = channel_named(w.job, dots.channel);
+    w.add("drop_watching", in_pl(dots.drop), "pL", dots.channel);
+    w.add("dot_diameter", in_um(dots.dot_diameter), "um", dots.channel);
+    if (w.job.solids) w.add("solid_cover", dots.cover_fraction * 100, "%", dots.channel);
+    if (channel != nullptr && channel->film) w.add("film", dots.laydown * 1e6, "um", dots.channel);
+  }
+}
+
+Length coarser_pitch(const Group& group) {
+  return std::max(1.0 / group.resolution_across, 1.0 / group.resolution_along);
+}
+
+void of_heads(Writer& w, const Group& group) {
+  w.add("frequency", in_khz(group.frequency_per_nozzle), "kHz", group.head);
+  if (group.nozzles > 0) w.add("dead_nozzles", 1000.0 / group.nozzles, "1/1000", group.head);
+  if (group.joints <= 0) return;
+  Length most = 0.5 * (1.0 / group.resolution_across);
+  const Given<Length>& distance = w.job.request->image.viewing_distance;
+  if (distance) most = std::min(most, distance->low * vernier_rad);
+  w.add("stitch", in_um(most), "um", group.name);
+}
+
+/// Greatest gap [m] the outermost row must bridge.
+Length greatest_gap(const Job& job, const Head& head) {
+  const Length nominal = job.throw_distance ? job.throw_distance->high : nominal_throw(job, head);
+  Length gap = nominal + job.throw_variation.high + job.thickness_variation;
+  if (job.radius && head.field_depth) {
+    gap += sagitta(head.field_depth->value, *job.radius).value_or(Length());
+  }
+  return gap;
+}
+
+void of_throw(Writer& w, const Group& group) {
+  const bool uneven = w.job.radius || w.job.thickness_variation > Length();
+  const Head* head = head_named(w.catalogue, group.head);
+  if (!uneven || head == nullptr) return;
+  w.add("throw_trial", in_mm(greatest_gap(w.job, *head)), "mm", group.head);
+}
+
+void of_bar_codes(Writer& w, const Group& group) {
+  for (const BarcodeFit& fit : group.barcodes) {
+    w.add("barcode_grade", least_grade, "grade", fit.symbol);
+    w.add("barcode_module", in_um(fit.module_printed), "um", fit.symbol);
+  }
+}
+
+void of_registration(Writer& w, const std::vector<Group>& groups) {
+  const Given<Length>& asked = w.job.request->image.registration;
+  if (!asked && w.job.channels.size() < 2) return;
+  Length most = asked ? asked->low : coarser_pitch(groups.front());
+  if (!asked) {
+    for (const Group& group : groups) most = std::min(most, coarser_pitch(group));
+  }
+  w.add("registration", in_um(most), "um");
+}
+
+void of_substrate(Writer& w) {
+  const Substrate& substrate = w.job.request->substrate;
+  w.add("adhesion", cross_cut_class, "class", material(w.job));
+  for (const Channel& channel : w.job.channels) {
+    if (!wants_pretreatment(w.job, channel)) continue;
+    std::optional<double> energy;
+    if (channel.ink != nullptr && channel.ink->surface_tension) {
+      energy =
+          in_mn_per_m(channel.ink->surface_tension->high) + w.job.parameters[P::wetting_margin];
+    }
+    w.add("wetting", energy, "mN/m", material(w.job));
+    break;
+  }
+  if (substrate.temperature_limit) {
+    w.add("web_temperature", substrate.temperature_limit->low.in_celsius(), "degC",
+          material(w.job));
+  }
+  if (substrate.food_contact && substrate.food_contact->value) {
+    w.add("migration", std::nullopt, "", material(w.job));
+  }
+}
+
+void of_stages(Writer& w, const Station& station) {
+  for (const Stage& stage : station.stages) {
+    if (stage.kind == "uv") w.add("cure_at_speed", stage.dose_mj_per_cm2, "mJ/cm2");
+    if (stage.kind == "drying") w.add("drying_at_speed", stage.water_kg_per_h, "kg/h");
+  }
+  std::optional<double> speed;
+  if (w.job.speed) speed = w.job.speed->high.si() * 60;
+  if (has_family(w.job, InkFamily::solvent)) w.add("solvent_dry", speed, "m/min");
+  if (has_family(w.job, InkFamily::oil)) w.add("absorption", speed, "m/min");
+  for (const Consumption& use : station.consumption) {
+    w.add("ink_consumption", use.ml_per_hour, "mL/h", use.channel);
+  }
+}
+
+bool same(const Check& a, const Check& b) {
+  return a.code == b.code && a.subject == b.subject && a.acceptance == b.acceptance;
+}
+
+/// In the order of the list of codes, each once: two groups may ask the same of one head.
+std::vector<Check> in_order(const std::vector<Check>& list) {
+  std::vector<Check> sorted;
+  for (const std::string_view code : check_codes()) {
+    for (const Check& check : list) {
+      const bool known =
+          std::any_of(sorted.begin(), sorted.end(), [&](const Check& c) { return same(c, check); });
+      if (check.code == code && !known) sorted.push_back(check);
+    }
+  }
+  return sorted;
+}
+
+}  // namespace
+
+std::vector<Check> checks(const Job& job, const Catalogue& catalogue,
+                          const std::vector<Group>& groups, const Station& station) {
+  if (groups.empty()) return {};
+  Writer w{job, catalogue, {}};
+  for (const Group& group : groups) {
+    of_inks(w, group);
+    of_dots(w, group);
+    of_heads(w, group);
+    of_throw(w, group);
+    of_bar_codes(w, group);
+  }
+  of_registration(w, groups);
+  of_substrate(w);
+  of_stages(w, station);
+  return in_order(w.list);
+}
+
+}  // namespace calc

@@ -1,0 +1,49 @@
+#include "calc/cure.h"
+
+#include <algorithm>
+
+#include "calc/compare.h"
+
+namespace calc {
+
+namespace {
+
+/// Mean irradiance along the window, aged.
+Irradiance effective(const LampWindow& lamp) { return lamp.peak * (lamp.shape * lamp.ageing); }
+
+}  // namespace
+
+Time dwell(Length along, Speed speed) { return along / speed; }
+
+Dose row_dose(const LampWindow& lamp, Speed speed) {
+  return effective(lamp) * dwell(lamp.along, speed);
+}
+
+int lamp_rows(Dose dose, const LampWindow& lamp, Speed speed) {
+  return std::max(1, static_cast<int>(ceil_tolerant(dose / row_dose(lamp, speed))));
+}
+
+int lamp_count(int rows, Length width, Length across) {
+  return rows * static_cast<int>(ceil_tolerant(width / across));
+}
+
+Speed cure_speed_limit(int rows, const LampWindow& lamp, Dose dose) {
+  return rows * (effective(lamp) * lamp.along / dose);
+}
+
+Dose carriage_dose(const LampWindow& lamp, Speed carriage, Length advance, int lamps_lit) {
+  return lamps_lit * (lamp.across / advance) * row_dose(lamp, carriage);
+}
+
+Power optical_power(const LampWindow& lamp) {
+  return lamp.peak * lamp.shape * lamp.along * lamp.across;
+}
+
+Power lamp_power(Power optical, double efficiency) { return optical / efficiency; }
+
+TemperatureDifference web_rise(Dose dose, double absorbed, Density density, Length thickness,
+                               SpecificHeat heat_capacity) {
+  return absorbed * dose / (density * thickness * heat_capacity);
+}
+
+}  // namespace calc

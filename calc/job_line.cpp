@@ -1,0 +1,136 @@
+/// Product, image and line: widths, lengths, speed, throw.
+#include <algorithm>
+
+#include "calc/across.h"
+#include "calc/compare.h"
+#include "calc/eye.h"
+#include "calc/job_parts.h"
+
+namespace calc {
+namespace {
+
+std::optional<Value<Length>> width_of(const Request& r) {
+  if (r.image.width) return *r.image.width;
+  for (const Given<Length>* source : {&r.product.width, &r.substrate.width}) {
+    if (*source) {
+      const Value<Length>& w = **source;
+      return derived(w.value, w.low, w.high, w.spread);
+    }
+  }
+  return std::nullopt;
+}
+
+/// Width of the substrate that passes: what an area rate counts.
+std::optional<Length> passing_width(const Job& job) {
+  const Request& r = *job.request;
+  if (r.substrate.width) return r.substrate.width->value;
+  if (r.product.width) return r.product.width->value;
+  if (job.width) return print_width(job.width->high, job.margin.value);
+  return std::nullopt;
+}
+
+template <class T, class Factor>
+Value<Speed> speed_from(const Value<T>& rate, Factor per) {
+  return derived(rate.value * per, rate.low * per, rate.high * per, rate.spread);
+}
+
+/// Speed that the throughput asks for, if it can be told.
+std::optional<Value<Speed>> speed_of_throughput(const Job& job) {
+  const Line& line = job.request->line;
+  if (line.throughput_parts && job.pitch.value > Length{}) {
+    return speed_from(*line.throughput_parts, job.pitch.value);
+  }
+  const std::optional<Length> width = passing_width(job);
+  if (line.throughput_area && width && *width > Length{}) {
+    return speed_from(*line.throughput_area, 1.0 / *width);
+  }
+  return std::nullopt;
+}
+
+Origin throughput_origin(const Line& line) {
+  return line.throughput_parts ? line.throughput_parts->origin : line.throughput_area->origin;
+}
+
+void resolve_speed(Job& job) {
+  const Line& line = job.request->line;
+  if (line.throughput_parts) job.parts_rate = line.throughput_parts->high;
+  const std::optional<Value<Speed>> asked = speed_of_throughput(job);
+  job.speed = line.speed ? line.speed : asked;
+  if (line.speed && asked && !at_least(line.speed->high, asked->high)) {
+    job.warnings.push_back(
+        {"speed_below_throughput",
+         {{"speed", line.speed->high.si(), "m/s"}, {"needed", asked->high.si(), "m/s"}},
+         "line.speed",
+         {line.speed->origin, throughput_origin(line)}});
+  }
+  const std::optional<Length> width = passing_width(job);
+  if (line.throughput_area) {
+    job.throughput = line.throughput_area;
+  } else if (job.speed && width) {
+    const Value<Speed>& v = *job.speed;
+    job.throughput = derived(v.value * *width, v.low * *width, v.high * *width, v.spread);
+  }
+}
+
+void warn_overspray(Job& job) {
+  const Request& r = *job.request;
+  if (!job.width || !r.substrate.width) return;
+  const Length printed = print_width(job.width->high, job.margin.value);
+  if (at_most(printed, r.substrate.width->low)) return;
+  job.warnings.push_back(
+      {"overspray",
+       {{"printed", in_mm(printed), "mm"}, {"substrate", in_mm(r.substrate.width->low), "mm"}},
+       "image.width",
+       {job.width->origin, r.substrate.width->origin}});
+}
+
+}  // namespace
+
+bool rate_without_pitch(const Job& job) {
+  return job.request->line.throughput_parts && job.pitch.value <= Length{};
+}
+
+void resolve_geometry(Job& job) {
+  const Request& r = *job.request;
+  job.width = width_of(r);
+  if (r.image.margin) {
+    job.margin = *r.image.margin;
+  } else {
+    job.margin = derived(r.line.weave ? r.line.weave->high : Length{});
+  }
+  const bool cylinder = r.product.form && r.product.form->value == Form::cylinder;
+  Length around;
+  if (cylinder && r.product.diameter) {
+    job.radius = r.product.diameter->low / 2;
+    around = r.product.diameter->value * pi;
+  }
+  job.length = r.image.length ? *r.image.length : derived(around);
+  job.pitch =
+      r.product.pitch ? *r.product.pitch : derived(around > Length{} ? around : job.length.value);
+  if (job.pitch.value > Length{} && job.length.value > Length{}) {
+    job.printed_share = std::min(1.0, job.length.value / job.pitch.value);
+  }
+  if (r.product.thickness_variation) {
+    job.thickness_variation = r.product.thickness_variation->high;
+  }
+  warn_overspray(job);
+}
+
+void resolve_line(Job& job) {
+  const Line& line = job.request->line;
+  resolve_speed(job);
+  const Mode mode = line.mode ? line.mode->value : Mode::single;
+  job.single_pass = mode != Mode::scanning;
+  job.scanning = mode != Mode::single;
+  job.throw_distance = line.throw_distance;
+  job.throw_variation = line.throw_variation
+                            ? *line.throw_variation
+                            : assumed(millimetres(assume(job, P::throw_variation_mm)));
+  job.room = line.air_temperature ? *line.air_temperature
+                                  : assumed(Temperature::celsius(assume(job, P::room_c)));
+  const Substrate& s = job.request->substrate;
+  job.contact_angle = s.contact_angle;
+  job.absorbency = s.absorbency ? s.absorbency->value : Absorbency::low;
+}
+
+}  // namespace calc

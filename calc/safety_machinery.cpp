@@ -1,0 +1,95 @@
+/// Moving machinery, heat, air, noise, isolation from energy.
+#include <algorithm>
+
+#include "calc/gates.h"
+#include "calc/safety_parts.h"
+
+namespace calc {
+namespace {
+
+// Skin on metal for hours, ISO 13732-1, from memory.
+const Temperature hot_to_touch = Temperature::celsius(43);
+// Directive 2003/10/EC Article 3, daily exposure.
+constexpr double noise_lower_db = 80, noise_upper_db = 85;
+
+const Scan* scan_of(const SafetyCase& c) {
+  for (const Group& group : c.groups) {
+    if (group.scan) return &*group.scan;
+  }
+  return nullptr;
+}
+
+void motion_notes(const SafetyCase& c, std::vector<Notice>& to) {
+  to.push_back({"moving_machinery", {}, "line.speed", {}});
+  if (const Scan* scan = scan_of(c)) {
+    to.push_back({"carriage_pinch",
+                  {number("speed", scan->carriage_speed.si(), "m/s"),
+                   number("width", in_mm(scan->machine_width), "mm")},
+                  "line.mode",
+                  {}});
+  } else if (c.job.speed) {
+    to.push_back({"in_running_nip",
+                  {number("speed", c.job.speed->high.si() * 60, "m/min")},
+                  "line.speed",
+                  {}});
+  }
+}
+
+/// Least gap [mm] between head and product: nominal throw less its variation.
+double least_gap(const SafetyCase& c, const Group& group) {
+  const auto head = std::find_if(c.catalogue.heads.begin(), c.catalogue.heads.end(),
+                                 [&](const Head& h) { return h.name == group.head; });
+  Length nominal = millimetres(c.job.parameters[P::throw_mm]);
+  if (head != c.catalogue.heads.end()) nominal = nominal_throw(c.job, *head);
+  if (c.job.throw_distance) nominal = c.job.throw_distance->low;
+  return in_mm(nominal - c.job.throw_variation.high - c.job.thickness_variation);
+}
+
+void head_notes(const SafetyCase& c, std::vector<Notice>& to) {
+  if (c.groups.empty()) return;
+  double gap = least_gap(c, c.groups.front());
+  Temperature hottest = Temperature::celsius(0);
+  for (const Group& group : c.groups) {
+    gap = std::min(gap, least_gap(c, group));
+    hottest = std::max(hottest, group.jetting_temperature.value_or(hottest));
+  }
+  to.push_back({"head_strike", {number("gap", gap, "mm")}, "line.throw_distance", {}});
+  if (hottest < hot_to_touch) return;
+  to.push_back({"hot_ink",
+                {number("temperature", hottest.in_celsius(), "degC")},
+                "ink.jetting_temperature",
+                {}});
+}
+
+void station_notes(const Station& station, std::vector<Notice>& to) {
+  double electrical = 0;
+  for (const Stage& stage : station.stages) {
+    electrical += stage.electrical_kw.value_or(0);
+    if (stage.kind != "drying") continue;
+    to.push_back(
+        {"hot_dryer", {number("heat", stage.heat_kw.value_or(0), "kW")}, "ink.water_share", {}});
+  }
+  double supplies = 0;
+  for (const BomLine& line : station.bom) {
+    if (line.source.rfind("supply.", 0) == 0 || line.code == "ink_supply") {
+      supplies += line.quantity;
+    }
+  }
+  to.push_back({"compressed_air", {number("supplies", supplies, "")}, "ink.family", {}});
+  to.push_back({"lockout", {number("electrical", electrical, "kW")}, "line.speed", {}});
+}
+
+}  // namespace
+
+void machinery_notes(const SafetyCase& c, std::vector<Notice>& to) {
+  motion_notes(c, to);
+  head_notes(c, to);
+  if (c.station != nullptr) station_notes(*c.station, to);
+  to.push_back(
+      {"noise",
+       {number("lower", noise_lower_db, "dB(A)"), number("upper", noise_upper_db, "dB(A)")},
+       "line.hours_per_day",
+       {}});
+}
+
+}  // namespace calc

@@ -1,0 +1,35 @@
+/// The topics of safety_notes(), one file each; internal to safety*.cpp.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "calc/job.h"
+
+namespace calc {
+
+/// What the topics read.
+struct SafetyCase {
+  const Job& job;
+  const Catalogue& catalogue;
+  const std::vector<Group>& groups;
+  const Station* station;  ///< null where nothing was chosen
+};
+
+bool has_family(const Job& job, InkFamily family);
+/// Distinct inks of the channels in order; of one family when asked.
+std::vector<const Ink*> inks_of(const Job& job, std::optional<InkFamily> family = std::nullopt);
+/// Consumption of a family's channels together, 0 without a station.
+double ml_per_hour(const SafetyCase& c, InkFamily family);
+/// Highest jetting temperature of the groups that print an ink, else the room's highest.
+Temperature handling_temperature(const SafetyCase& c, const Ink& ink);
+
+Arg number(std::string name, double value, std::string unit);
+Arg words(std::string name, std::string value);
+
+void uv_notes(const SafetyCase& c, std::vector<Notice>& to);         ///< safety_uv.cpp
+void vapour_notes(const SafetyCase& c, std::vector<Notice>& to);     ///< safety_vapour.cpp
+void machinery_notes(const SafetyCase& c, std::vector<Notice>& to);  ///< safety_machinery.cpp
+void waste_notes(const SafetyCase& c, std::vector<Notice>& to);      ///< safety_waste.cpp
+
+}  // namespace calc

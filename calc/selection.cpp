@@ -1,0 +1,279 @@
+#include "calc/selection.h"
+
+#include <algorithm>
+#include <stdexcept>
+
+#include "calc/selection_parts.h"
+
+namespace calc {
+namespace {
+
+constexpr std::size_t most_alternatives = 3;
+
+/// Heads and families of a station: what an alternative must differ in.
+using Signature = std::vector<std::pair<std::size_t, Family>>;
+Signature signature(const Option& option) {
+  Signature s;
+  for (const Candidate* part : option.parts) {
+    s.emplace_back(part->arrangement.shape.head, part->group.family);
+  }
+  return s;
+}
+
+bool uses(const Option& option, std::size_t head) {
+  return std::any_of(option.parts.begin(), option.parts.end(),
+                     [&](const Candidate* part) { return part->arrangement.shape.head == head; });
+}
+
+/// The whole search of one job: fields per way of motion, all stations, what came first.
+class Run {
+ public:
+  Run(const Job& job, const Catalogue& catalogue)
+      : search_(prepare(job, catalogue)), stations_(search_) {
+    if (job.single_pass) fields_.push_back(try_all(search_, false));
+    if (job.scanning) fields_.push_back(try_all(search_, true));
+    for (const Field& field : fields_) {
+      std::vector<Option> made = combine(search_, stations_, field);
+      std::move(made.begin(), made.end(), std::back_inserter(options_));
+    }
+    choose();
+  }
+
+  Selection result() {
+    Selection s;
+    find_alternatives();
+    if (chosen_) {
+      annotate(search_, stations_, chosen_->parts, s);
+      s.chosen = groups(*chosen_);
+    }
+    for (const Option& a : alternatives_) s.alternatives.push_back(groups(a));
+    reject(s);
+    return s;
+  }
+
+ private:
+  /// The best station, then all that differ from it in one group, once more: combinations of
+  /// several groups are looked at only in part.
+  void choose() {
+    const Option* best = best_of(options_);
+    const Option* base = best != nullptr ? best : least_failing();
+    if (base == nullptr) return;
+    if (search_.groups.size() > 1) {
+      substitute(*base);
+      best = best_of(options_);
+    }
+    if (best != nullptr) chosen_ = *best;
+  }
+
+  const Option* least_failing() const {
+    const Option* least = nullptr;
+    for (const Option& o : options_) {
+      const bool fewer = least == nullptr || o.failures.size() < least->failures.size();
+      const bool same = least != nullptr && o.failures.size() == least->failures.size();
+      if (fewer || (same && before(o.key, least->key))) least = &o;
+    }
+    return least;
+  }
+
+  void substitute(const Option& base) {
+    const std::vector<const Candidate*> parts = base.parts;
+    const bool scanning = parts.front()->arrangement.shape.scanning;
+    for (const Field& field : fields_) {
+      for (std::size_t g = 0; g < field.size(); ++g) {
+        for (const HeadTry& t : field[g]) {
+          for (const Candidate& c : t.accepted) {
+            if (c.arrangement.shape.scanning != scanning || &c == parts[g]) continue;
+            std::vector<const Candidate*> other = parts;
+            other[g] = &c;
+            options_.push_back(stations_.make(std::move(other)));
+          }
+        }
+      }
+    }
+  }
+
+  void find_alternatives() {
+    if (!chosen_) return;
+    std::vector<const Option*> passing;
+    for (const Option& o : options_) {
+      if (o.failures.empty()) passing.push_back(&o);
+    }
+    std::sort(passing.begin(), passing.end(),
+              [](const Option* a, const Option* b) { return before(a->key, b->key); });
+    std::vector<Signature> seen{signature(*chosen_)};
+    for (const Option* o : passing) {
+      if (alternatives_.size() >= most_alternatives) break;
+      const Signature s = signature(*o);
+      if (std::find(seen.begin(), seen.end(), s) != seen.end()) continue;
+      seen.push_back(s);
+      alternatives_.push_back(*o);
+    }
+  }
+
+  std::vector<Group> groups(const Option& option) const {
+    std::vector<Group> out;
+    for (std::size_t g = 0; g < option.parts.size(); ++g) {
+      const Arrangement& a = option.parts[g]->arrangement;
+      const Head& head = search_.catalogue->heads[a.shape.head];
+      Findings unused;
+      const auto facts = mode_facts(search_, head, head.modes[a.shape.mode], unused);
+      out.push_back(to_group(search_, search_.groups[g], *facts, a, true));
+    }
+    return out;
+  }
+
+  bool named_elsewhere(std::size_t head) const {
+    return (chosen_ && uses(*chosen_, head)) ||
+           std::any_of(alternatives_.begin(), alternatives_.end(),
+                       [&](const Option& o) { return uses(o, head); });
+  }
+
+  /// Whether a comes before b as a head's best: passing or failing less, then by rank.
+  static bool better(const Option& a, const Option& b) {
+    if (a.failures.size() != b.failures.size()) return a.failures.size() < b.failures.size();
+    return before(a.key, b.key);
+  }
+
+  /// best[group][head]: the head's best station for a group, null for none.
+  std::vector<std::vector<const Option*>> best_by_head() const {
+    std::vector<std::vector<const Option*>> best(
+        search_.groups.size(),
+        std::vector<const Option*>(search_.catalogue->heads.size(), nullptr));
+    for (const Option& o : options_) {
+      for (std::size_t g = 0; g < o.parts.size(); ++g) {
+        const Option*& entry = best[g][o.parts[g]->arrangement.shape.head];
+        if (entry == nullptr || better(o, *entry)) entry = &o;
+      }
+    }
+    return best;
+  }
+
+  /// Fewest failures of a head for a group over the ways of motion; null where it is accepted.
+  const std::vector<Finding>* failures_of(std::size_t head, std::size_t group) const {
+    const std::vector<Finding>* least = nullptr;
+    for (const Field& field : fields_) {
+      const HeadTry& t = field[group][head];
+      if (!t.accepted.empty()) return nullptr;
+      if (least == nullptr || t.failures.size() < least->size()) least = &t.failures;
+    }
+    return least;
+  }
+
+  void add_reasons(std::size_t head, std::size_t group, const Option* best,
+                   RejectedHead& out) const {
+    const std::string& name = search_.groups[group].group->name;
+    if (best != nullptr) {
+      if (best->failures.empty() && chosen_) {
+        out.reasons.push_back(lost_reason(best->key, chosen_->key, name, search_.job->currency));
+      }
+      for (const Finding& f : best->failures) out.reasons.push_back(to_reason(f, name));
+    } else if (const std::vector<Finding>* failures = failures_of(head, group)) {
+      for (const Finding& f : *failures) out.reasons.push_back(to_reason(f, name));
+    }
+  }
+
+  /// A head that serves each group only in another way of motion than the rest of the station.
+  void add_motion_reasons(std::size_t head, RejectedHead& out) const {
+    for (const Field& field : fields_) {
+      for (std::size_t g = 0; g < field.size(); ++g) {
+        const std::string& name = search_.groups[g].group->name;
+        for (const Finding& f : field[g][head].failures) out.reasons.push_back(to_reason(f, name));
+      }
+      if (!out.reasons.empty()) return;
+    }
+  }
+
+  void reject(Selection& s) const {
+    const std::size_t count = search_.catalogue->heads.size();
+    const auto best = best_by_head();
+    std::size_t least = 0;
+    for (std::size_t h = 0; h < count; ++h) {
+      if (named_elsewhere(h)) continue;
+      RejectedHead row;
+      row.head = search_.catalogue->heads[h].name;
+      for (std::size_t g = 0; g < search_.groups.size(); ++g) add_reasons(h, g, best[g][h], row);
+      if (row.reasons.empty()) add_motion_reasons(h, row);
+      if (!chosen_ && (s.nearest_head.empty() || row.reasons.size() < least)) {
+        s.nearest_head = row.head;
+        least = row.reasons.size();
+      }
+      s.rejected.push_back(std::move(row));
+    }
+  }
+
+  Search search_;
+  Stations stations_;
+  std::vector<Field> fields_;
+  std::vector<Option> options_;
+  std::optional<Option> chosen_;
+  std::vector<Option> alternatives_;
+};
+
+std::size_t head_index(const Catalogue& catalogue, const std::string& name) {
+  for (std::size_t i = 0; i < catalogue.heads.size(); ++i) {
+    if (catalogue.heads[i].name == name) return i;
+  }
+  throw std::logic_error("no such head: " + name);
+}
+
+std::size_t mode_index(const Head& head, const std::string& name) {
+  for (std::size_t i = 0; i < head.modes.size(); ++i) {
+    if (head.modes[i].name == name) return i;
+  }
+  throw std::logic_error("no such mode: " + name);
+}
+
+Shape shape_of(const Catalogue& catalogue, const Group& group) {
+  Shape s;
+  s.head = head_index(catalogue, group.head);
+  s.mode = mode_index(catalogue.heads[s.head], group.mode);
+  s.scanning = group.family == Family::scanning;
+  s.interleave = group.interleave;
+  s.stack = group.stack;
+  s.film_heads = group.film_heads;
+  s.carriage_heads = group.scan ? group.scan->heads_per_colour : 0;
+  s.motion_axis = s.scanning ? group.resolution_across : group.resolution_along;
+  return s;
+}
+
+/// The failing gates of one group's fixed shape; its new figures go to `groups`.
+void regate(const Search& search, const GroupNeed& need, const Shape& shape,
+            std::vector<Reason>& out, std::vector<Group>& groups) {
+  const Head& head = search.catalogue->heads[shape.head];
+  Findings findings;
+  check_head(search, need, head, findings);
+  const auto facts = mode_facts(search, head, head.modes[shape.mode], findings);
+  if (facts) {
+    Arrangement a = arrange(search, need, *facts, shape, findings);
+    a.jetting = jetting_of(search, need, head);
+    groups.push_back(to_group(search, need, *facts, a, false));
+  }
+  for (const Finding& f : findings.failures) out.push_back(to_reason(f, need.group->name));
+}
+
+}  // namespace
+
+Selection select(const Job& job, const Catalogue& catalogue) {
+  if (!job.missing.empty()) return {};
+  return Run(job, catalogue).result();
+}
+
+std::vector<Reason> failing_gates(const Job& job, const Catalogue& catalogue,
+                                  const std::vector<Group>& groups) {
+  const Search search = prepare(job, catalogue);
+  std::vector<Reason> out;
+  std::vector<Group> anew;
+  for (const GroupNeed& need : search.groups) {
+    const auto same = std::find_if(groups.begin(), groups.end(),
+                                   [&](const Group& g) { return g.name == need.group->name; });
+    if (same != groups.end()) regate(search, need, shape_of(catalogue, *same), out, anew);
+  }
+  if (anew.size() != search.groups.size() || !any_limit(job.request->limits)) return out;
+  const Stations stations(search);
+  for (const Finding& f : stations.gate(anew, stations.sized(anew), nullptr)) {
+    out.push_back(to_reason(f, {}));
+  }
+  return out;
+}
+
+}  // namespace calc

@@ -1,0 +1,32 @@
+/// The search: every head, mode and arrangement; what passes, what fails and by how much.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "calc/job.h"
+
+namespace calc {
+
+/// The outcome of the search. `chosen` empty: nothing passed. `failing` then has the reasons of the
+/// head that came nearest (fewest failing gates, then catalogue order).
+struct Selection {
+  std::vector<Group> chosen;
+  std::vector<std::vector<Group>> alternatives;  ///< at most three, differing in head or family
+  std::vector<RejectedHead> rejected;            ///< every head not chosen, with all reasons
+  std::vector<Notice> conditions;                ///< of the chosen arrangement
+  std::string nearest_head;
+  std::vector<Notice> warnings;         ///< beside figures of the chosen arrangement
+  std::vector<Assumption> assumptions;  ///< used in it, beyond the job's own
+  std::vector<Question> questions;      ///< it raises, beyond the job's own
+};
+
+Selection select(const Job& job, const Catalogue& catalogue);
+
+/// The gates an arrangement of fixed shape fails under a job: for "what if this assumption moves".
+/// The groups' shape (head, mode, interleave, stack, resolution) is kept, all else is computed
+/// anew.
+std::vector<Reason> failing_gates(const Job& job, const Catalogue& catalogue,
+                                  const std::vector<Group>& groups);
+
+}  // namespace calc

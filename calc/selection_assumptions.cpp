@@ -1,0 +1,120 @@
+/// Which defaults stand behind a station's figures, beyond those the job itself took.
+#include <algorithm>
+
+#include "calc/selection_parts.h"
+
+namespace calc {
+namespace {
+
+class Defaults {
+ public:
+  explicit Defaults(const Job& job) : job_(job) {}
+  void use(P id) {
+    if (std::find(used_.begin(), used_.end(), id) == used_.end()) used_.push_back(id);
+  }
+  void use_if(bool condition, P id) {
+    if (condition) use(id);
+  }
+  const Job& job() const { return job_; }
+  std::vector<P> take() { return std::move(used_); }
+
+ private:
+  const Job& job_;
+  std::vector<P> used_;
+};
+
+const Head* find_head(const Catalogue& catalogue, const std::string& name) {
+  const auto found = std::find_if(catalogue.heads.begin(), catalogue.heads.end(),
+                                  [&](const Head& h) { return h.name == name; });
+  return found == catalogue.heads.end() ? nullptr : &*found;
+}
+
+void dot_defaults(Defaults& d, const Group& group) {
+  const bool guess = std::any_of(group.dots.begin(), group.dots.end(),
+                                 [](const ChannelDots& c) { return c.spread_from == "class"; });
+  if (!guess) return;
+  const Absorbency a = d.job().absorbency;
+  d.use(a == Absorbency::none  ? P::spread_none
+        : a == Absorbency::low ? P::spread_low
+                               : P::spread_high);
+}
+
+void scan_defaults(Defaults& d) {
+  for (const P id : {P::quality_passes, P::carriage_speed, P::carriage_acceleration,
+                     P::stroke_dwell_s, P::park_mm}) {
+    d.use(id);
+  }
+}
+
+void head_defaults(Defaults& d, const Group& group, const Head& head) {
+  const bool joins = head.joins && head.joins->value;
+  d.use_if(!head.overlap && !joins && group.heads_across > 1, P::overlap_nozzles);
+  d.use_if(group.rows_staggered > 1, P::body_gap_mm);
+  d.use(P::row_gap_mm);
+  d.use_if(group.frequency_use > d.job().parameters[P::high_use], P::high_use);
+  d.use_if(!d.job().throw_distance && !head.throw_nominal, P::throw_mm);
+  d.use_if(!head.throw_least, P::throw_least_mm);
+  d.use_if(d.job().radius.has_value(), P::slope_limit_deg);
+  d.use_if(!head.purge, P::purge_ml);
+  d.use_if(!head.life && !head.life_drops, P::head_life_h);
+}
+
+void mode_defaults(Defaults& d, const Group& group, const Head& head) {
+  const auto mode = std::find_if(head.modes.begin(), head.modes.end(),
+                                 [&](const HeadMode& m) { return m.name == group.mode; });
+  if (mode == head.modes.end() || !mode->frequency || !mode->drops) return;
+  const bool binary = mode->frequency->value.size() == 1 && mode->drops->value.size() > 1;
+  const bool grey = std::any_of(group.dots.begin(), group.dots.end(),
+                                [](const ChannelDots& c) { return c.levels_used > 2; });
+  const bool amplitude = mode->grey_method ? mode->grey_method->value == GreyMethod::amplitude
+                                           : mode->drops->value.size() == 2;
+  d.use_if(binary && grey && amplitude, P::amplitude_factor);
+}
+
+void channel_defaults(Defaults& d, const Channel& channel) {
+  const Ink* ink = channel.ink;
+  const bool tension = ink != nullptr && ink->surface_tension;
+  d.use_if(tension && d.job().request->substrate.surface_energy, P::wetting_margin);
+  if (channel.family == InkFamily::uv) d.use(P::lamp_ageing);
+  if (channel.family != InkFamily::aqueous) return;
+  d.use_if(ink == nullptr || !ink->water_share, P::water_share);
+  d.use_if(ink == nullptr || !ink->density, P::ink_density);
+  d.use(d.job().absorbency == Absorbency::high ? P::evaporated_high : P::evaporated_none_low);
+  d.use(P::dryer_efficiency);
+}
+
+bool dryers_state_rate(const Catalogue& catalogue) {
+  return !catalogue.dryers.empty() &&
+         std::all_of(catalogue.dryers.begin(), catalogue.dryers.end(),
+                     [](const Dryer& dryer) { return dryer.drying_rate.has_value(); });
+}
+
+void station_defaults(Defaults& d, const Catalogue& catalogue) {
+  const bool aqueous = std::any_of(d.job().channels.begin(), d.job().channels.end(),
+                                   [](const Channel& c) { return c.family == InkFamily::aqueous; });
+  d.use_if(aqueous && !dryers_state_rate(catalogue), P::drying_rate);
+  for (const P id : {P::uptime, P::purge_share, P::purges_per_day, P::alignment_h,
+                     P::spare_confidence, P::service_access_mm}) {
+    d.use(id);
+  }
+}
+
+}  // namespace
+
+std::vector<P> defaults_used(const Job& job, const Catalogue& catalogue,
+                             const std::vector<Group>& groups) {
+  Defaults d(job);
+  for (const Group& group : groups) {
+    dot_defaults(d, group);
+    if (group.family == Family::scanning) scan_defaults(d);
+    if (const Head* head = find_head(catalogue, group.head)) {
+      head_defaults(d, group, *head);
+      mode_defaults(d, group, *head);
+    }
+  }
+  for (const Channel& channel : job.channels) channel_defaults(d, channel);
+  station_defaults(d, catalogue);
+  return d.take();
+}
+
+}  // namespace calc

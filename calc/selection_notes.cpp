@@ -1,0 +1,166 @@
+/// What is said beside the chosen arrangement: conditions, warnings, questions, assumptions.
+#include <algorithm>
+#include <cmath>
+
+#include "calc/compare.h"
+#include "calc/cylinder.h"
+#include "calc/eye.h"
+#include "calc/fluid.h"
+#include "calc/lattice.h"
+#include "calc/selection_parts.h"
+
+namespace calc {
+namespace {
+
+bool same_finding(const Finding& a, const Finding& b) {
+  return a.code == b.code && a.subject == b.subject && a.field == b.field;
+}
+
+void add_conditions(const std::vector<Finding>& found, std::vector<Finding>& all) {
+  for (const Finding& f : found) {
+    const bool known = std::any_of(all.begin(), all.end(),
+                                   [&](const Finding& other) { return same_finding(f, other); });
+    if (!known) all.push_back(f);
+  }
+}
+
+/// Conditions of the job itself: what it rests on before any head is looked at.
+void job_conditions(const Search& search, std::vector<Finding>& all) {
+  const Job& job = *search.job;
+  if (!job.required_known) all.push_back(unknown("resolution_assumed", "image", {}, "resolution"));
+  if (job.request->colours.empty()) {
+    all.push_back(unknown("colours_assumed", "colour", "NAME", "kind"));
+  }
+  if (!job.request->substrate.absorbency && dot_is_guess(search)) {
+    all.push_back(unknown("absorbency_assumed", "substrate", {}, "absorbency"));
+  }
+}
+
+void warn_slope(const Search& s, const Head& head, std::vector<Notice>& out) {
+  if (!s.job->radius || !head.field_depth) return;
+  const auto slope = landing_slope(head.field_depth->value, *s.job->radius);
+  const double limit = s.job->parameters[P::slope_warn_deg];
+  if (!slope || at_most(*slope * 180 / pi, limit)) return;
+  out.push_back(
+      {"slope",
+       {{"head", head.name, ""}, {"slope", *slope * 180 / pi, "deg"}, {"limit", limit, "deg"}},
+       "product.diameter",
+       {s.job->request->product.diameter->origin}});
+}
+
+void warn_particles(const GroupNeed& need, const Head& head, std::vector<Notice>& out) {
+  if (!head.nozzle_diameter) return;
+  const Length most = largest_particle(head.nozzle_diameter->value);
+  for (const InkNeed& ink : need.inks) {
+    if (ink.channel->ink == nullptr || !ink.channel->ink->particle_size) continue;
+    const Value<Length>& size = *ink.channel->ink->particle_size;
+    if (at_most(size.high, most)) continue;
+    out.push_back({"particle_size",
+                   {{"ink", ink.channel->ink->name, ""},
+                    {"size", in_um(size.high), "um"},
+                    {"limit", in_um(most), "um"}},
+                   "ink." + ink.channel->ink->name + ".particle_size",
+                   {size.origin}});
+  }
+}
+
+void warn_line(const Search& s, Length p, Length dot, const std::string& axis,
+               std::vector<Notice>& out) {
+  const Given<Length>& feature = s.job->request->image.smallest_feature;
+  if (!feature) return;
+  const int n = std::max(1, static_cast<int>(std::lround(feature->value / p)));
+  const double deviation = line_deviation(n, p, dot);
+  if (!at_most(std::abs(deviation), line_deviation_limit)) {
+    out.push_back({"line_deviation",
+                   {{"axis", axis, ""},
+                    {"dots", static_cast<double>(n), ""},
+                    {"deviation", deviation, "1"},
+                    {"line", in_um(line_width(n, p, dot)), "um"},
+                    {"gap", in_um(gap_width(n, p, dot)), "um"}},
+                   "image.smallest_feature",
+                   {feature->origin}});
+  }
+  if (gap_width(n, p, dot) <= Length{}) {
+    out.push_back({"closed_gap",
+                   {{"axis", axis, ""}, {"dots", static_cast<double>(n), ""}},
+                   "image.smallest_feature",
+                   {feature->origin}});
+  }
+}
+
+void warn_dots(const Search& s, const GroupNeed& need, const Arrangement& a,
+               std::vector<Notice>& out) {
+  const Length pn = pitch(a.nozzle_axis);
+  const Length pm = pitch(a.shape.motion_axis);
+  if (a.dot.rule == DotRule::angle_capped) {
+    out.push_back({"angle_capped",
+                   {{"least", least_cap_angle * 180 / pi, "deg"}},
+                   "substrate.contact_angle",
+                   {s.job->contact_angle->origin}});
+  }
+  if (finer_than_dot(a.dot.diameter, pn, pm)) {
+    out.push_back({"finer_than_dot",
+                   {{"group", need.group->name, ""},
+                    {"dot", in_um(a.dot.diameter), "um"},
+                    {"pitch", in_um(std::max(pn, pm)), "um"}},
+                   {},
+                   {}});
+  }
+  warn_line(s, pn, a.dot.diameter, a.shape.scanning ? "along" : "across", out);
+  warn_line(s, pm, a.dot.diameter, a.shape.scanning ? "across" : "along", out);
+}
+
+/// Conditions of one chosen part, found by looking at its fixed shape once more.
+void annotate_part(const Search& search, const GroupNeed& need, const Candidate& part,
+                   std::vector<Finding>& conditions, std::vector<Notice>& warnings) {
+  const Arrangement& a = part.arrangement;
+  const Head& head = search.catalogue->heads[a.shape.head];
+  Findings found;
+  check_head(search, need, head, found);
+  const auto facts = mode_facts(search, head, head.modes[a.shape.mode], found);
+  if (facts) arrange(search, need, *facts, a.shape, found);
+  add_conditions(found.conditions, conditions);
+  warn_slope(search, head, warnings);
+  warn_particles(need, head, warnings);
+  warn_dots(search, need, a, warnings);
+}
+
+void add_question(const Notice& condition, Selection& selection) {
+  if (condition.code != "head_data_unknown" && condition.code != "waveform_limited" &&
+      condition.code != "rating_from_binary") {
+    return;
+  }
+  Question q;
+  q.code = "q_head_data";
+  q.field = condition.field;
+  q.effect = condition.code == "rating_from_binary" ? "frequency_allowed_hz" : "head";
+  q.weight = 25;
+  selection.questions.push_back(std::move(q));
+}
+
+}  // namespace
+
+void annotate(const Search& search, const Stations& stations,
+              const std::vector<const Candidate*>& chosen, Selection& selection) {
+  std::vector<Finding> conditions;
+  job_conditions(search, conditions);
+  std::vector<Group> groups;
+  for (std::size_t g = 0; g < chosen.size(); ++g) {
+    annotate_part(search, search.groups[g], *chosen[g], conditions, selection.warnings);
+    groups.push_back(chosen[g]->group);
+  }
+  std::vector<Finding> of_station;
+  if (any_limit(search.job->request->limits)) {
+    stations.gate(groups, stations.sized(groups), &of_station);
+  }
+  add_conditions(of_station, conditions);
+  for (const Finding& f : conditions) {
+    selection.conditions.push_back(to_notice(f));
+    add_question(selection.conditions.back(), selection);
+  }
+  for (const P id : defaults_used(*search.job, *search.catalogue, groups)) {
+    selection.assumptions.push_back(to_assumption(search.job->parameters, id));
+  }
+}
+
+}  // namespace calc

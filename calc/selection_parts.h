@@ -1,0 +1,85 @@
+/// The parts of select(): what each head can do for each group, and the stations made of it.
+/// Internal to selection*.cpp and verdict.cpp.
+#pragma once
+
+#include <memory>
+#include <vector>
+
+#include "calc/arrangement.h"
+#include "calc/ranking.h"
+#include "calc/selection.h"
+#include "calc/station.h"
+
+namespace calc {
+
+/// One accepted arrangement for one group, complete enough to be priced.
+struct Candidate {
+  Arrangement arrangement;
+  Group group;
+};
+
+/// What one head can do for one group in one way of motion: its accepted arrangements, or the gates
+/// that its attempt with the fewest failures fails.
+struct HeadTry {
+  std::vector<Candidate> accepted;
+  std::vector<Finding> failures;
+};
+HeadTry try_head(const Search& search, const GroupNeed& need, std::size_t head, bool scanning);
+
+/// tries[group][head] of one way of motion.
+using Field = std::vector<std::vector<HeadTry>>;
+Field try_all(const Search& search, bool scanning);
+
+/// A station: one candidate per group.
+struct Option {
+  std::vector<const Candidate*> parts;
+  RankKey key;
+  std::vector<Finding> failures;  ///< of the gates on the whole station
+};
+
+/// What a station costs and how long it is.
+struct Sized {
+  Quote quote;
+  Length footprint;  ///< along the line
+};
+
+/// Prices and gates one station (selection_stations.cpp).
+class Stations {
+ public:
+  explicit Stations(const Search& search);
+  ~Stations();
+  Stations(const Stations&) = delete;
+  Stations& operator=(const Stations&) = delete;
+  Stations(Stations&&) = delete;
+  Stations& operator=(Stations&&) = delete;
+  Option make(std::vector<const Candidate*> parts) const;
+  Sized sized(const std::vector<Group>& groups) const;
+  /// Gates on the whole station; conditions only where `conditions` is not null.
+  std::vector<Finding> gate(const std::vector<Group>& groups, const Sized& size,
+                            std::vector<Finding>* conditions) const;
+
+ private:
+  const Search* search_;
+  std::unique_ptr<const PriceBook> book_;
+};
+
+/// Whether any gate on the whole station needs its price, lead time or size.
+bool any_limit(const Limits& limits);
+
+/// Every station worth looking at: all candidates of a single group; of several groups, each
+/// group's best by itself in every criterion, combined. All of one way of motion.
+std::vector<Option> combine(const Search& search, const Stations& stations, const Field& field);
+
+/// The passing option that comes first; null if none passes.
+const Option* best_of(const std::vector<Option>& options);
+
+/// Conditions, warnings, questions and assumptions of the chosen groups (selection_notes.cpp).
+void annotate(const Search& search, const Stations& stations,
+              const std::vector<const Candidate*>& chosen, Selection& selection);
+
+/// Defaults that a station with these groups rests on, beyond the job's own
+/// (selection_assumptions.cpp).
+std::vector<P> defaults_used(const Job& job, const Catalogue& catalogue,
+                             const std::vector<Group>& groups);
+
+}  // namespace calc

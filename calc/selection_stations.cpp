@@ -1,0 +1,232 @@
+/// Stations made of one candidate per group: price, gates on the whole, combinations.
+#include <algorithm>
+
+#include "calc/compare.h"
+#include "calc/selection_parts.h"
+#include "calc/station_sizing.h"
+
+namespace calc {
+namespace {
+
+constexpr std::size_t most_kept = 8;        ///< candidates of a group that enter combinations
+constexpr std::size_t most_combined = 512;  ///< stations looked at for several groups
+
+RankOrder order_of(const Shape& s) {
+  return {s.head, s.mode, s.scanning ? 1 : 0, s.interleave, s.stack, s.motion_axis.si()};
+}
+
+RankKey key_of(const Search& search, const std::vector<const Candidate*>& parts,
+               const Quote& quote) {
+  RankKey key;
+  double margin = parts.front()->arrangement.margin;
+  for (const Candidate* part : parts) {
+    const Arrangement& a = part->arrangement;
+    key.prefers +=
+        unmet_prefers(search.job->request->service, search.catalogue->heads[a.shape.head]);
+    key.joints += a.joints;
+    key.heads += a.heads;
+    margin = std::min(margin, a.margin);
+    key.order.push_back(order_of(a.shape));
+  }
+  key.unpriced = quote.unpriced;
+  key.price_class = price_class(quote.ownership);
+  key.margin = rank_margin(margin);
+  key.ownership = quote.ownership.minor;
+  return key;
+}
+
+std::vector<Group> groups_of(const std::vector<const Candidate*>& parts) {
+  std::vector<Group> groups;
+  groups.reserve(parts.size());
+  for (const Candidate* part : parts) groups.push_back(part->group);
+  return groups;
+}
+
+/// Every accepted candidate of one group.
+std::vector<const Candidate*> all_accepted(const std::vector<HeadTry>& tries) {
+  std::vector<const Candidate*> all;
+  for (const HeadTry& t : tries) {
+    for (const Candidate& c : t.accepted) all.push_back(&c);
+  }
+  return all;
+}
+
+void keep_once(std::vector<const Candidate*>& kept, const Candidate* c) {
+  if (std::find(kept.begin(), kept.end(), c) == kept.end()) kept.push_back(c);
+}
+
+/// A group's best by its own rank, and the ones with the fewest heads and the least footprint,
+/// which may alone fit the limits of the whole station.
+std::vector<const Candidate*> shortlist(const Stations& stations,
+                                        const std::vector<HeadTry>& tries) {
+  std::vector<Option> own;
+  for (const Candidate* c : all_accepted(tries)) own.push_back(stations.make({c}));
+  std::vector<const Candidate*> kept;
+  if (own.empty()) return kept;
+  const auto by = [&](auto less) {
+    return std::min_element(own.begin(), own.end(), less)->parts.front();
+  };
+  const Candidate* fewest =
+      by([](const Option& a, const Option& b) { return a.key.heads < b.key.heads; });
+  const Candidate* shortest = by([](const Option& a, const Option& b) {
+    return a.parts.front()->arrangement.footprint < b.parts.front()->arrangement.footprint;
+  });
+  const Candidate* cheapest =
+      by([](const Option& a, const Option& b) { return a.key.ownership < b.key.ownership; });
+  std::sort(own.begin(), own.end(),
+            [](const Option& a, const Option& b) { return before(a.key, b.key); });
+  for (std::size_t i = 0; i < std::min(own.size(), most_kept - 3); ++i) {
+    keep_once(kept, own[i].parts.front());
+  }
+  for (const Candidate* c : {fewest, shortest, cheapest}) keep_once(kept, c);
+  return kept;
+}
+
+/// All combinations of one candidate per list, the first lists' first entries first, capped.
+std::vector<std::vector<const Candidate*>> product(
+    const std::vector<std::vector<const Candidate*>>& lists) {
+  std::vector<std::vector<const Candidate*>> out{{}};
+  for (const auto& list : lists) {
+    std::vector<std::vector<const Candidate*>> next;
+    for (const auto& head : out) {
+      for (const Candidate* c : list) {
+        if (next.size() >= most_combined) break;
+        next.push_back(head);
+        next.back().push_back(c);
+      }
+    }
+    out = std::move(next);
+  }
+  return out;
+}
+
+void heads_gate(const Limits& limits, const std::vector<Group>& groups,
+                std::vector<Finding>& failures) {
+  if (!limits.heads) return;
+  int heads = 0;
+  for (const Group& g : groups) heads += g.heads_total;
+  if (heads <= limits.heads->value) return;
+  failures.push_back({"heads",
+                      "station",
+                      static_cast<double>(heads),
+                      static_cast<double>(limits.heads->value),
+                      "",
+                      false,
+                      {},
+                      {},
+                      {}});
+}
+
+void budget_gate(const Job& job, const Quote& quote, std::vector<Finding>& failures,
+                 std::vector<Finding>* conditions) {
+  const Given<Price>& budget = job.request->limits.budget;
+  if (!budget) return;
+  const Price& limit = budget->value;
+  if (limit.currency != job.currency) {
+    if (conditions != nullptr) {
+      conditions->push_back(unknown("currency_budget", "limits", {}, "budget"));
+    }
+    return;
+  }
+  const double capital = quote.capital.major();
+  if (quote.capital > limit.amount) {
+    failures.push_back(
+        {"budget", {}, capital, limit.amount.major(), job.currency, false, {}, {}, {}});
+  } else if (quote.unpriced > 0 && conditions != nullptr) {
+    conditions->push_back({"unpriced_budget",
+                           {},
+                           static_cast<double>(quote.unpriced),
+                           0,
+                           "",
+                           false,
+                           "limits",
+                           "budget",
+                           &budget->origin});
+  }
+}
+
+void lead_time_gate(const Job& job, const Quote& quote, std::vector<Finding>& failures,
+                    std::vector<Finding>* conditions) {
+  const Given<Time>& limit = job.request->limits.lead_time;
+  if (!limit) return;
+  constexpr double day = 86400;
+  const double most = limit->value.si() / day;
+  if (quote.lead_time_days <= 0) {
+    if (conditions != nullptr) {
+      conditions->push_back(unknown("lead_time_unknown", "limits", {}, "lead_time"));
+    }
+  } else if (!at_most(quote.lead_time_days, most)) {
+    failures.push_back({"lead_time", {}, quote.lead_time_days, most, "d", false, {}, {}, {}});
+  }
+}
+
+}  // namespace
+
+bool any_limit(const Limits& limits) {
+  return limits.heads || limits.budget || limits.lead_time || limits.space;
+}
+
+Stations::Stations(const Search& search)
+    : search_(&search),
+      book_(std::make_unique<const PriceBook>(*search.catalogue, search.job->currency)) {}
+Stations::~Stations() = default;
+
+Sized Stations::sized(const std::vector<Group>& groups) const {
+  const Job& job = *search_->job;
+  const Sizing sizing = size(job, *book_, groups);
+  Sized result;
+  result.quote = {sizing.bill.priced, sizing.ownership, sizing.bill.unpriced,
+                  sizing.bill.lead_days};
+  result.footprint = millimetres(job.parameters[P::service_access_mm]) + sizing.curing.along +
+                     sizing.drying.length;
+  for (const Group& group : groups) result.footprint += group.footprint;
+  return result;
+}
+
+std::vector<Finding> Stations::gate(const std::vector<Group>& groups, const Sized& size,
+                                    std::vector<Finding>* conditions) const {
+  std::vector<Finding> failures;
+  const Limits& limits = search_->job->request->limits;
+  heads_gate(limits, groups, failures);
+  if (limits.space && !at_most(size.footprint, limits.space->value)) {
+    failures.push_back(
+        {"space", {}, in_mm(size.footprint), in_mm(limits.space->value), "mm", false, {}, {}, {}});
+  }
+  budget_gate(*search_->job, size.quote, failures, conditions);
+  lead_time_gate(*search_->job, size.quote, failures, conditions);
+  return failures;
+}
+
+Option Stations::make(std::vector<const Candidate*> parts) const {
+  const std::vector<Group> groups = groups_of(parts);
+  const Sized size = sized(groups);
+  Option option;
+  option.key = key_of(*search_, parts, size.quote);
+  if (any_limit(search_->job->request->limits)) option.failures = gate(groups, size, nullptr);
+  option.parts = std::move(parts);
+  return option;
+}
+
+std::vector<Option> combine(const Search& search, const Stations& stations, const Field& field) {
+  std::vector<Option> options;
+  if (field.size() == 1) {
+    for (const Candidate* c : all_accepted(field.front())) options.push_back(stations.make({c}));
+    return options;
+  }
+  std::vector<std::vector<const Candidate*>> lists;
+  lists.reserve(search.groups.size());
+  for (const auto& tries : field) lists.push_back(shortlist(stations, tries));
+  for (auto& parts : product(lists)) options.push_back(stations.make(std::move(parts)));
+  return options;
+}
+
+const Option* best_of(const std::vector<Option>& options) {
+  const Option* best = nullptr;
+  for (const Option& o : options) {
+    if (!o.failures.empty()) continue;
+    if (best == nullptr || before(o.key, best->key)) best = &o;
+  }
+  return best;
+}
+
+}  // namespace calc

@@ -1,0 +1,139 @@
+/// Every arrangement of one head for one group, and what is left when the beaten ones are gone.
+#include <algorithm>
+
+#include "calc/frequency.h"
+#include "calc/selection_parts.h"
+
+namespace calc {
+namespace {
+
+double use_of(const Arrangement& a) { return frequency_use(a.per_nozzle, a.allowed); }
+
+/// Whether a is nowhere worse than b and somewhere better, in heads, use of the rating and ink.
+bool beats(const Arrangement& a, const Arrangement& b) {
+  if (a.shape.mode != b.shape.mode) return false;
+  const bool no_worse = a.heads <= b.heads && use_of(a) <= use_of(b) && a.laydown <= b.laydown;
+  const bool better = a.heads < b.heads || use_of(a) < use_of(b) || a.laydown < b.laydown;
+  return no_worse && better;
+}
+
+/// An accepted arrangement before it is written out as a group.
+struct Accepted {
+  Arrangement arrangement;
+  std::size_t facts;
+};
+
+void drop_beaten(std::vector<Accepted>& all) {
+  const std::vector<Accepted> before = all;
+  const auto beaten = [&](const Accepted& b) {
+    return std::any_of(before.begin(), before.end(),
+                       [&](const Accepted& a) { return beats(a.arrangement, b.arrangement); });
+  };
+  all.erase(std::remove_if(all.begin(), all.end(), beaten), all.end());
+}
+
+/// Keeps the failures of the attempt that fails the fewest gates, the first of equals.
+class Fewest {
+ public:
+  void offer(const std::vector<Finding>& failures) {
+    if (any_ && failures.size() >= least_.size()) return;
+    least_ = failures;
+    any_ = true;
+  }
+  const std::vector<Finding>& failures() const { return least_; }
+
+ private:
+  std::vector<Finding> least_;
+  bool any_ = false;
+};
+
+/// All attempts of one head for one group.
+class Attempts {
+ public:
+  Attempts(const Search& search, const GroupNeed& need, std::size_t head, bool scanning)
+      : search_(search), need_(need), index_(head), scanning_(scanning) {}
+
+  HeadTry run() {
+    const Head& head = search_.catalogue->heads[index_];
+    HeadTry result;
+    Findings own;
+    check_head(search_, need_, head, own);
+    if (head.modes.empty()) fewest_.offer({refused("head_data", "mode")});
+    for (std::size_t m = 0; m < head.modes.size(); ++m) try_mode(head, m);
+    if (own.failures.empty() && !accepted_.empty()) {
+      keep(result);
+      return result;
+    }
+    result.failures = std::move(own.failures);
+    if (accepted_.empty()) {
+      const std::vector<Finding>& rest = fewest_.failures();
+      result.failures.insert(result.failures.end(), rest.begin(), rest.end());
+    }
+    return result;
+  }
+
+ private:
+  void try_mode(const Head& head, std::size_t mode) {
+    scratch_.clear();
+    const std::optional<ModeFacts> facts = mode_facts(search_, head, head.modes[mode], scratch_);
+    if (!facts) {
+      fewest_.offer(scratch_.failures);
+      return;
+    }
+    facts_.push_back(*facts);
+    Shape first;
+    first.head = index_;
+    first.mode = mode;
+    first.scanning = scanning_;
+    for (const Shape& shape : shapes_of(search_, *facts, first)) try_shape(shape);
+  }
+
+  void try_shape(const Shape& shape) {
+    scratch_.clear();
+    Arrangement a = arrange(search_, need_, facts_.back(), shape, scratch_);
+    if (!scratch_.failures.empty()) {
+      fewest_.offer(scratch_.failures);
+      return;
+    }
+    accepted_.push_back({std::move(a), facts_.size() - 1});
+  }
+
+  void keep(HeadTry& result) {
+    drop_beaten(accepted_);
+    const Jetting jetting = jetting_of(search_, need_, search_.catalogue->heads[index_]);
+    for (Accepted& one : accepted_) {
+      one.arrangement.jetting = jetting;
+      Group group = to_group(search_, need_, facts_[one.facts], one.arrangement, false);
+      result.accepted.push_back({std::move(one.arrangement), std::move(group)});
+    }
+  }
+
+  const Search& search_;
+  const GroupNeed& need_;
+  std::size_t index_;
+  bool scanning_;
+  Findings scratch_;
+  Fewest fewest_;
+  std::vector<ModeFacts> facts_;
+  std::vector<Accepted> accepted_;
+};
+
+}  // namespace
+
+HeadTry try_head(const Search& search, const GroupNeed& need, std::size_t head, bool scanning) {
+  return Attempts(search, need, head, scanning).run();
+}
+
+Field try_all(const Search& search, bool scanning) {
+  Field field;
+  for (const GroupNeed& need : search.groups) {
+    field.emplace_back();
+    field.back().reserve(search.catalogue->heads.size());
+    for (std::size_t h = 0; h < search.catalogue->heads.size(); ++h) {
+      field.back().push_back(try_head(search, need, h, scanning));
+    }
+  }
+  return field;
+}
+
+}  // namespace calc

@@ -1,0 +1,235 @@
+/// The specification: every figure and code of one document, the one source of PDF, CSV and JSON.
+/// Members mirror the JSON keys of the public interface; absent = std::nullopt or empty.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "calc/catalogue.h"
+#include "calc/money.h"
+#include "calc/notice.h"
+#include "calc/quantity.h"
+#include "calc/request.h"
+#include "calc/step.h"
+
+namespace calc {
+
+enum class Verdict { feasible, conditional, infeasible, incomplete };
+enum class Family { straight, staggered, joined, scanning };
+
+struct Demand {
+  std::string name;  ///< explicit, feature, text, bar_code, viewing, assumed
+  bool hard = false;
+  std::optional<Resolution> across, along;  ///< absent: no demand on that axis
+};
+
+struct Required {
+  Resolution across, along;
+  std::string governed_by;
+  std::vector<Demand> demands;
+  std::optional<Resolution> substrate_ceiling;  ///< finest the dots on this substrate can show
+};
+
+/// The bar code on the delivered lattice, per axis that carries edges.
+struct BarcodeFit {
+  std::string symbol;
+  bool across = false;  ///< axis: across the line, else along
+  int dots = 0;
+  Length module_asked, module_printed, module_least, module_most;
+  bool pass = false;
+};
+
+struct Scan {
+  int heads_per_colour = 0, interlace_steps = 0, quality_passes = 0, advance_nozzles = 0;
+  double strokes = 0;  ///< whole, for the image length
+  Length advance, machine_width, array_length;
+  Speed carriage_speed;
+  Time stroke_time;
+  AreaRate throughput;
+};
+
+struct HeadPlace {
+  Length x, y;  ///< centre of the nozzle field: x along the nozzle axis, y along the motion axis
+  double rotation_deg = 0;
+  std::string channel;  ///< the channels it prints, joined by "+"
+  int position = 0;     ///< colour position, from 0
+  int row = 0;          ///< row of a staggered arrangement, from 0
+};
+
+/// Dots of one channel on its lattice.
+struct ChannelDots {
+  std::string channel;
+  int levels_used = 2;
+  Volume drop;  ///< solid drop
+  Length drop_diameter, dot_diameter;
+  double cover_fraction = 0;
+  double laydown = 0;       ///< of a solid [m], numerically mL/m2 * 1e-6; wet film thickness
+  std::string spread_from;  ///< measured_dot, spread_factor, contact_angle, class
+};
+
+/// A group of channels that one kind of head prints, and how those heads stand.
+struct Group {
+  std::string name;
+  std::vector<std::string> channels;
+  std::string head, mode;  ///< names in the catalogue
+  Family family = Family::straight;
+  int heads_across = 1, interleave = 1, stack = 1, positions = 1, rows_staggered = 1;
+  int film_heads = 1;  ///< heads in line for laydown; they do not divide the frequency
+  std::optional<Scan> scan;
+  int heads_total = 0;
+  int joints = 0;
+  double idle_nozzle_share = 0;
+  Resolution native, resolution_across, resolution_along;
+  Frequency frequency_needed, frequency_per_nozzle, frequency_allowed;
+  double frequency_use = 0;  ///< per nozzle over allowed
+  Speed speed_limit;
+  Length swath, pitch, head_pitch,
+      overlap;      ///< of one head; nozzle pitch; from head to head; of swaths
+  int nozzles = 0;  ///< per colour and head
+  int bits = 1;
+  Length footprint;  ///< of the rows of this group, along the line
+  std::optional<Temperature> jetting_temperature;
+  std::optional<Viscosity> viscosity;  ///< at the jetting temperature
+  std::vector<ChannelDots> dots;       ///< one per channel
+  std::vector<BarcodeFit> barcodes;
+  std::vector<HeadPlace> places;
+};
+
+struct Consumption {
+  std::string channel;
+  double ml_per_hour = 0, l_per_month = 0, l_per_year = 0;
+  double printed_ml_per_hour = 0, waste_ml_per_hour = 0;
+  std::optional<double> ml_per_thousand;  ///< per thousand parts, when parts are known
+};
+
+struct Stage {
+  std::string kind;       ///< uv, drying
+  std::string equipment;  ///< name in the catalogue; empty when it has none
+  std::optional<double> dose_mj_per_cm2;
+  std::optional<int> rows, units;
+  std::optional<double> electrical_kw, water_kg_per_h, heat_kw, length_m;
+};
+
+struct BomLine {
+  int item = 0;
+  std::string part_number, designation, technical_data;
+  double quantity = 0;
+  std::string unit;                                 ///< "pc", "L", "h"
+  std::optional<Money> unit_price, extended_price;  ///< absent = on request
+  std::optional<double> lead_time_days;
+  std::string source;  ///< catalogue row "head.H-1", or empty when the catalogue lacks it
+  std::vector<std::string> serves;  ///< request keys
+  std::string reference;            ///< reference designations "PH1..PH8"
+  std::string code;                 ///< key of the designation's words when the catalogue has none
+};
+
+struct LeadTime {
+  double days = 0;
+  std::string item;
+};
+struct Cost {
+  Money capital, running_per_year, ownership;
+  std::optional<double> per_m2;  ///< major units
+  std::optional<double> per_thousand;
+  double discount = 0;
+  int years = 0;
+  Money ink_per_year, heads_per_year, energy_per_year, labour_per_year, cleaning_per_year;
+};
+struct Spare {
+  std::string part_number;
+  double mean = 0;
+  int quantity = 0;
+};
+
+/// What the heads need around them, and what it costs; a function of groups, job and catalogue.
+struct Station {
+  double data_rate_bit_per_s = 0;
+  int boards = 0;
+  std::vector<Consumption> consumption;
+  std::vector<Stage> stages;
+  std::vector<BomLine> bom;
+  Money bom_total;
+  int bom_unpriced = 0;
+  std::string currency;
+  std::optional<LeadTime> lead_time;
+  Cost cost;
+  std::vector<Spare> spares;
+  Length footprint;  ///< of the whole station along the line
+  std::vector<Notice> warnings;  ///< of the bill and the costs (station_warning_codes)
+};
+
+/// What else the station of one group could do, computed from the catalogue and the arrangement.
+struct Flexibility {
+  std::string group, head;
+  std::optional<Speed> spare_speed;   ///< by which the line could run faster, by frequency
+  std::optional<Length> spare_width;  ///< printed by the mounted heads beyond what is asked
+  std::vector<std::string> families;  ///< ink families the head takes beside its own
+  int free_colours = 0;               ///< colour places of the mounted heads left over
+  std::vector<std::string> interchangeable;  ///< other heads of the same body, board and swath
+  double replace_hours = 0;                  ///< of one head, aligned
+  std::optional<Money> replace_cost;         ///< with its labour; none where the head is unpriced
+  std::optional<Serviceable> serviceable;
+  std::optional<WaveformAccess> waveform;
+  std::optional<int> driver_sources;
+};
+
+struct Alternative {
+  std::vector<Group> groups;
+  Station station;
+  std::vector<std::string> differs;  ///< "head", "family", "stack", ...
+};
+
+struct RejectedHead {
+  std::string head;
+  std::vector<Reason> reasons;
+};
+
+struct Assumption {
+  std::string field;
+  double value = 0;
+  std::string text;  ///< when it is no number
+  std::string unit;
+  std::optional<double> low, high;
+  std::string effect;  ///< key of the figure it moves most, "cover_fraction", "capital" ...
+  std::string source;  ///< "common practice, no source", or a standard
+};
+
+struct Question {
+  std::string code;
+  std::string field;
+  std::optional<double> assumed, low, high;
+  std::string unit;
+  std::string effect;
+  double weight = 0;  ///< how far the answer could move the result; ranks, not printed
+};
+
+/// A check before commitment, with its acceptance figure from the calculation.
+struct Check {
+  std::string code;
+  std::optional<double> acceptance;
+  std::string unit;
+  std::string subject;
+};
+
+struct Specification {
+  std::string id, revision, date, title, language, catalogue_date;
+  Verdict verdict = Verdict::incomplete;
+  std::vector<Notice> conditions, warnings;
+  std::vector<Input> inputs;  ///< given, derived, assumed and the catalogue values used
+  std::optional<Required> required;
+  std::vector<Group> chosen;  ///< empty when infeasible or incomplete
+  int heads_total = 0;
+  std::optional<Station> station;
+  std::vector<Flexibility> flexibility;  ///< one a group of the chosen arrangement
+  std::optional<double> single_source_share;  ///< of the priced capital
+  std::vector<Alternative> alternatives;
+  std::vector<RejectedHead> rejected;
+  std::vector<Assumption> assumptions;
+  std::vector<Question> questions;
+  std::vector<Check> tests;
+  std::vector<Notice> safety;
+  std::vector<Step> trace;
+};
+
+}  // namespace calc

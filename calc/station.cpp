@@ -1,0 +1,145 @@
+#include "calc/station.h"
+
+#include <algorithm>
+#include <set>
+
+#include "calc/cost.h"
+#include "calc/station_sizing.h"
+
+namespace calc {
+namespace {
+
+constexpr double joules_per_m2_in_mj_per_cm2 = 10;
+
+Stage uv_stage(const Curing& curing) {
+  Stage stage;
+  stage.kind = "uv";
+  if (curing.dose) stage.dose_mj_per_cm2 = curing.dose->si() / joules_per_m2_in_mj_per_cm2;
+  if (curing.lamp == nullptr) return stage;
+  stage.equipment = curing.lamp->item->name;
+  stage.rows = curing.rows;
+  stage.units = curing.lamps;
+  stage.length_m = curing.along.si();
+  if (curing.electrical) stage.electrical_kw = curing.electrical->si() / 1e3;
+  return stage;
+}
+
+Stage drying_stage(const Drying& drying) {
+  Stage stage;
+  stage.kind = "drying";
+  stage.water_kg_per_h = drying.water.si() * 3600;
+  stage.heat_kw = drying.heat.si() / 1e3;
+  stage.electrical_kw = drying.electrical.si() / 1e3;
+  stage.length_m = drying.length.si();
+  if (drying.dryer == nullptr) return stage;
+  stage.equipment = drying.dryer->item->name;
+  stage.units = drying.units;
+  return stage;
+}
+
+Length footprint(const Job& job, const std::vector<Group>& groups, const Sizing& sizing) {
+  Length sum = millimetres(job.parameters[P::service_access_mm]);
+  for (const Group& group : groups) sum += group.footprint;
+  return sum + sizing.curing.along + sizing.drying.length;
+}
+
+void add_consumption(const Job& job, const Sizing& sizing, Station& station) {
+  const auto parts = parts_rate(job);
+  for (std::size_t i = 0; i < sizing.loads.size(); ++i) {
+    station.data_rate_bit_per_s += sizing.loads[i].data.si();
+    station.consumption.push_back(consumption(job, sizing.loads[i], sizing.flows[i], parts));
+  }
+}
+
+std::optional<LeadTime> longest(const std::vector<BomLine>& lines) {
+  std::optional<LeadTime> result;
+  for (const BomLine& line : lines) {
+    if (!line.lead_time_days || (result && result->days >= *line.lead_time_days)) continue;
+    result = LeadTime{*line.lead_time_days, line.part_number};
+  }
+  return result;
+}
+
+void warn_of_rows(const Job& job, const Sizing& sizing, Station& station) {
+  std::set<const Row*> seen;
+  for (const Need& need : sizing.needs.list()) {
+    const Row* row = need.item.row;
+    if (row != nullptr && seen.insert(row).second) price_warnings(job, *row, station.warnings);
+  }
+}
+
+void warn_of_inks(const Job& job, const Sizing& sizing, Station& station) {
+  std::set<std::string> seen;
+  for (const ChannelLoad& load : sizing.loads) {
+    const Channel& channel = job.channels[load.channel];
+    const Ink* ink = channel.ink;
+    if (ink != nullptr && price_in(ink->price, job.currency)) continue;
+    const std::string name = ink == nullptr ? channel.name : ink->name;
+    if (!seen.insert(name).second) continue;
+    Notice notice{"ink_unpriced", {{"ink", name, ""}}, "ink." + name + ".price", {}};
+    if (ink != nullptr && ink->price) notice.where.push_back(ink->price->origin);
+    station.warnings.push_back(std::move(notice));
+  }
+}
+
+void warn_of_stages(const Sizing& sizing, Station& station) {
+  const Curing& curing = sizing.curing;
+  if (curing.needed && curing.lamp == nullptr) {
+    station.warnings.push_back({"cure_unsized", {}, "ink.cure_dose", {}});
+  } else if (sizing.running.power_unknown) {
+    const std::string row = "lamp." + curing.lamp->item->name;
+    station.warnings.push_back(
+        {"power_unknown", {{"row", row, ""}}, row + ".electrical", {curing.lamp->item->where}});
+  }
+}
+
+void add_spares(const PriceBook& book, const Sizing& sizing, Station& station) {
+  for (const SpareHeads& spare : sizing.spares) {
+    const Head& head = *book.head(spare.head).item;
+    const std::string part = head.part_number ? head.part_number->value : head.name;
+    station.spares.push_back({part, spare.mean, spare.quantity});
+    if (head.lead_time) continue;
+    const std::string row = "head." + head.name;
+    station.warnings.push_back(
+        {"spares_without_lead_time", {{"row", row, ""}}, row + ".lead_time", {head.where}});
+  }
+}
+
+}  // namespace
+
+Station size_station(const Job& job, const Catalogue& catalogue, const std::vector<Group>& groups) {
+  const PriceBook book(catalogue, job.currency);
+  const Sizing sizing = size(job, book, groups);
+  Station station;
+  station.boards = sizing.boards;
+  add_consumption(job, sizing, station);
+  if (sizing.curing.needed) station.stages.push_back(uv_stage(sizing.curing));
+  if (sizing.drying.needed) station.stages.push_back(drying_stage(sizing.drying));
+  station.bom = bom_lines(job, groups, sizing.needs.list());
+  station.bom_total = sizing.bill.priced;
+  station.bom_unpriced = sizing.bill.unpriced;
+  station.currency = job.currency;
+  station.lead_time = longest(station.bom);
+  station.cost = cost(job, groups, sizing);
+  station.footprint = footprint(job, groups, sizing);
+  warn_of_rows(job, sizing, station);
+  warn_of_inks(job, sizing, station);
+  warn_of_stages(sizing, station);
+  add_spares(book, sizing, station);
+  return station;
+}
+
+Pricer::Pricer(const Job& job, const Catalogue& catalogue)
+    : job_(&job), book_(std::make_unique<const PriceBook>(catalogue, job.currency)) {}
+Pricer::~Pricer() = default;
+
+Quote Pricer::quote(const std::vector<Group>& groups) const {
+  const Sizing sizing = size(*job_, *book_, groups);
+  return {sizing.bill.priced, sizing.ownership, sizing.bill.unpriced, sizing.bill.lead_days};
+}
+
+Quote quote(const Job& job, const Catalogue& catalogue, const std::vector<Group>& groups) {
+  return Pricer(job, catalogue).quote(groups);
+}
+
+}  // namespace calc

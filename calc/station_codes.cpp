@@ -1,0 +1,104 @@
+/// Codes of parts, checks and safety notes, each with the arguments it carries for its words.
+#include <array>
+
+#include "calc/bom.h"
+#include "calc/codes.h"
+
+namespace calc {
+namespace {
+
+// In the order of PartCode. A line carries its code where the catalogue gives no designation, and
+// always for a spare.
+constexpr std::array<std::string_view, static_cast<std::size_t>(PartCode::count)> parts{
+    "printhead",      "drive_board",     "cable",   "ink_supply",   "degasser",
+    "filter",         "heater",          "chiller", "pretreatment", "mount",
+    "alignment",      "alignment_hours", "cap",     "wipe",         "spittoon",
+    "strike_sensor",  "uv_lamp",         "dryer",   "exhaust",      "encoder",
+    "product_sensor", "controller",      "flush",   "first_fill",   "spare_head",
+    "commissioning",  "training"};
+
+// Code: acceptance [unit]; subject. The acceptance is absent where its figure is not known.
+constexpr std::array checks{
+    std::string_view("compatibility"),    // jetting temperature [degC]; ink / head
+    std::string_view("viscosity"),        // at the jetting temperature [mPa.s]; channel
+    std::string_view("drop_watching"),    // drop volume [pL] at the jetting temperature; channel
+    std::string_view("frequency"),        // per nozzle [kHz]; head
+    std::string_view("dot_diameter"),     // [um]; channel
+    std::string_view("solid_cover"),      // covered share [%]; channel
+    std::string_view("film"),             // wet film [um]; channel
+    std::string_view("dead_nozzles"),     // most after 8 h, one a head [1/1000]; head
+    std::string_view("registration"),     // most [um]
+    std::string_view("stitch"),           // most at a joint [um]; group
+    std::string_view("adhesion"),         // cross-cut class of ISO 2409, at most; material
+    std::string_view("wetting"),          // surface energy after pre-treatment [mN/m]; material
+    std::string_view("cure_at_speed"),    // dose [mJ/cm2] at the highest speed
+    std::string_view("drying_at_speed"),  // water [kg/h] at the highest speed
+    std::string_view("solvent_dry"),      // speed [m/min]
+    std::string_view("absorption"),       // speed [m/min]
+    std::string_view("web_temperature"),  // most [degC]; material
+    std::string_view("barcode_grade"),    // least grade, ISO/IEC 15416 or 15415; symbol
+    std::string_view("barcode_module"),   // [um]; symbol
+    std::string_view("throw_trial"),      // greatest gap [mm]; head
+    std::string_view("ink_consumption"),  // [mL/h]; channel
+    std::string_view("migration"),        // material
+};
+
+// Code: arguments. A note always carries all of its arguments. clp and ghs are categories "1", "2",
+// "1/2", "3", "4" or "-"; nfpa a class "IA" to "IIIB".
+constexpr std::array notes{
+    std::string_view("uv_led"),                  // lamp, lamps [1]
+    std::string_view("uv_arc"),                  // lamp, lamps [1]
+    std::string_view("uv_lamp_unknown"),         // none
+    std::string_view("ozone"),                   // limit [ppm], lamps [1]
+    std::string_view("mercury_waste"),           // lamps [1]
+    std::string_view("photobiological"),         // dose_limit [kJ/m2], irradiance [W/cm2], time [s]
+    std::string_view("lamp_interlock"),          // none
+    std::string_view("uncured_ink"),             // ink
+    std::string_view("cure_dose_unknown"),       // ink
+    std::string_view("solvent_vapour"),          // ml_per_hour [mL/h]
+    std::string_view("flash_point"),             // ink, flash_point [degC], clp, ghs, nfpa
+    std::string_view("flash_point_unknown"),     // ink
+    std::string_view("exposure_limit"),          // ink, limit [ppm]
+    std::string_view("exposure_limit_unknown"),  // ink
+    std::string_view("vapour_zone"),             // ink, temperature [degC], flash_point [degC]
+    std::string_view("lel_monitoring"),          // share [%]
+    std::string_view("static"),                  // speed [m/min]
+    std::string_view("static_solvent"),          // none
+    std::string_view("aqueous_ink"),             // ml_per_hour [mL/h]
+    std::string_view("oil_mist"),                // ml_per_hour [mL/h]
+    std::string_view("moving_machinery"),        // none
+    std::string_view("in_running_nip"),          // speed [m/min]
+    std::string_view("carriage_pinch"),          // speed [m/s], width [mm]
+    std::string_view("head_strike"),             // gap [mm]
+    std::string_view("hot_dryer"),               // heat [kW]
+    std::string_view("hot_ink"),                 // temperature [degC]
+    std::string_view("compressed_air"),          // supplies [1]
+    std::string_view("lockout"),                 // electrical [kW]
+    std::string_view("noise"),                   // lower, upper [dB(A)]
+    std::string_view("waste_uv"),                // litres_per_year [L]
+    std::string_view("waste_aqueous"),           // litres_per_year [L]
+    std::string_view("waste_solvent"),           // litres_per_year [L]
+    std::string_view("waste_oil"),               // litres_per_year [L]
+    std::string_view("ink_storage"),             // litres [L], bund [L]
+    std::string_view("ink_storage_flammable"),   // litres [L], bund [L]
+    std::string_view("food_contact"),            // material (may be empty)
+    std::string_view("food_contact_uv"),         // material (may be empty)
+};
+
+constexpr std::array warnings{
+    std::string_view("price_stale"),               // row, price_date, age [d]
+    std::string_view("price_currency"),            // row, currency, wanted
+    std::string_view("ink_unpriced"),              // ink: running cost stands without it
+    std::string_view("power_unknown"),             // row: energy cost stands without it
+    std::string_view("spares_without_lead_time"),  // row: spares reckoned without it
+    std::string_view("cure_unsized"),              // none: dose or lamp lacking, lamps on request
+};
+
+}  // namespace
+
+std::span<const std::string_view> part_codes() { return parts; }
+std::span<const std::string_view> check_codes() { return checks; }
+std::span<const std::string_view> safety_codes() { return notes; }
+std::span<const std::string_view> station_warning_codes() { return warnings; }
+
+}  // namespace calc

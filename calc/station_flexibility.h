@@ -1,0 +1,18 @@
+/// What else the chosen station could do, and what it costs to keep it going.
+#pragma once
+
+#include <vector>
+
+#include "calc/job.h"
+
+namespace calc {
+
+/// One entry a group, computed from the arrangement and the rows of the catalogue.
+std::vector<Flexibility> flexibility(const Job& job, const Catalogue& catalogue,
+                                     const std::vector<Group>& groups);
+
+/// Share of the priced capital [1] in parts that only one maker of the catalogue offers: heads and
+/// boards whose body and swath no other maker's row has. None without a priced line.
+std::optional<double> single_source_share(const Catalogue& catalogue, const Station& station);
+
+}  // namespace calc

@@ -1,0 +1,123 @@
+#include "calc/station_load.h"
+
+#include <algorithm>
+
+#include "calc/compare.h"
+#include "calc/laydown.h"
+#include "calc/supply.h"
+
+namespace calc {
+namespace {
+
+AreaRate scanning_rate(const std::vector<Group>& groups) {
+  AreaRate slowest;
+  for (const Group& group : groups) {
+    if (!group.scan) continue;
+    if (slowest == AreaRate() || group.scan->throughput < slowest) slowest = group.scan->throughput;
+  }
+  return slowest;
+}
+
+bool scans(const std::vector<Group>& groups) {
+  return std::any_of(groups.begin(), groups.end(),
+                     [](const Group& g) { return g.scan.has_value(); });
+}
+
+double active_nozzles(const Job& job, const Group& group, int heads) {
+  if (group.scan) return static_cast<double>(group.nozzles) * heads;
+  return printed_width(job) * group.resolution_across * group.stack * group.film_heads;
+}
+
+VolumeFlow solid_flow(const Job& job, const Group& group, Length laydown) {
+  if (group.scan) return printed_flow(group.scan->advance, group.scan->carriage_speed, laydown, 1);
+  const Speed speed = job.speed ? job.speed->high : Speed();
+  return printed_flow(job.width ? job.width->value : Length(), speed, laydown, 1);
+}
+
+const ChannelDots* dots_of(const Group& group, const std::string& channel) {
+  for (const ChannelDots& dots : group.dots) {
+    if (dots.channel == channel) return &dots;
+  }
+  return nullptr;
+}
+
+ChannelLoad load_of(const Job& job, const Group& group, std::size_t channel, AreaRates area) {
+  const Channel& colour = job.channels[channel];
+  const ChannelDots* dots = dots_of(group, colour.name);
+  const Length laydown = metres(dots == nullptr ? 0 : dots->laydown);
+  ChannelLoad load;
+  load.channel = channel;
+  load.heads = group.heads_total / std::max(1, group.positions);
+  load.active_nozzles = active_nozzles(job, group, load.heads);
+  load.data = data_rate(load.active_nozzles, group.frequency_per_nozzle, group.bits);
+  load.solid = solid_flow(job, group, laydown);
+  load.peak = load.solid * colour.cover_peak.value;
+  load.passing = area.highest * laydown * colour.cover_peak.value;
+  load.printed = area.nominal * laydown * (colour.cover_mean.value * job.printed_share);
+  return load;
+}
+
+}  // namespace
+
+Length printed_width(const Job& job) {
+  return job.width ? job.width->value + 2 * job.margin.value : Length();
+}
+
+bool wants_pretreatment(const Job& job, const Channel& channel) {
+  if (channel.family == InkFamily::aqueous && job.absorbency == Absorbency::none) return true;
+  const Given<SurfaceTension>& energy = job.request->substrate.surface_energy;
+  if (!energy || channel.ink == nullptr || !channel.ink->surface_tension) return false;
+  const SurfaceTension margin = millinewtons_per_metre(job.parameters[P::wetting_margin]);
+  return !at_least(energy->low, channel.ink->surface_tension->high + margin);
+}
+
+AreaRates area_rates(const Job& job, const std::vector<Group>& groups) {
+  if (scans(groups)) {
+    if (job.throughput) return {job.throughput->value, job.throughput->high};
+    const AreaRate own = scanning_rate(groups);
+    return {own, own};
+  }
+  if (!job.width || !job.speed) return {};
+  return {job.width->value * job.speed->value, job.width->value * job.speed->high};
+}
+
+std::optional<Frequency> parts_rate(const Job& job) {
+  if (job.parts_rate) return job.parts_rate;
+  if (!job.speed || job.pitch.value <= Length()) return std::nullopt;
+  return job.speed->value / job.pitch.value;
+}
+
+std::vector<ChannelLoad> channel_loads(const Job& job, const std::vector<Group>& groups) {
+  std::vector<ChannelLoad> loads;
+  loads.reserve(job.channels.size());
+  const AreaRates area = area_rates(job, groups);
+  for (std::size_t g = 0; g < groups.size(); ++g) {
+    for (const std::string& name : groups[g].channels) {
+      const auto found = std::find_if(job.channels.begin(), job.channels.end(),
+                                      [&](const Channel& c) { return c.name == name; });
+      if (found == job.channels.end()) continue;
+      const auto index = static_cast<std::size_t>(found - job.channels.begin());
+      loads.push_back(load_of(job, groups[g], index, area));
+      loads.back().group = g;
+    }
+  }
+  return loads;
+}
+
+double process_share(const Job& job, const std::vector<ChannelLoad>& loads) {
+  VolumeFlow sum, greatest;
+  double limit = job.parameters[P::process_limit];
+  for (const ChannelLoad& load : loads) {
+    const Channel& channel = job.channels[load.channel];
+    if (channel.kind != ColourKind::process) continue;
+    sum += load.peak;
+    greatest = std::max(greatest, load.solid);
+    if (channel.ink != nullptr && channel.ink->limit) {
+      limit = std::min(limit, channel.ink->limit->value);
+    }
+  }
+  const VolumeFlow most = greatest * limit;
+  return sum <= most || sum <= VolumeFlow() ? 1 : most / sum;
+}
+
+}  // namespace calc

@@ -1,0 +1,48 @@
+/// What each channel asks of the parts around its heads: data, ink, water.
+#pragma once
+
+#include <vector>
+
+#include "calc/job.h"
+
+namespace calc {
+
+/// One channel of one group. Indices lead into the job's channels and the groups it was made from.
+struct ChannelLoad {
+  std::size_t channel = 0;
+  std::size_t group = 0;
+  int heads = 0;              ///< heads that carry the channel
+  double active_nozzles = 0;  ///< of this channel, all its heads together
+  Frequency data;             ///< [bit/s]
+  VolumeFlow solid;           ///< while printing a solid at the highest speed
+  VolumeFlow peak;            ///< while printing at peak cover and the highest speed
+  VolumeFlow passing;         ///< onto the passing substrate at peak cover, as a dryer sees it
+  VolumeFlow printed;         ///< mean of running time, at mean cover
+};
+
+/// Substrate passed per time [m2/s] at the nominal and at the highest speed. Single pass: image
+/// width times line speed; scanning: the throughput asked for, else the slowest group's own.
+struct AreaRates {
+  AreaRate nominal, highest;
+};
+AreaRates area_rates(const Job& job, const std::vector<Group>& groups);
+
+/// Width printed [m]: image and margins. Zero where the width is missing.
+Length printed_width(const Job& job);
+
+/// Whether the wetting rule asks for a pre-treatment of the substrate: its surface energy below the
+/// ink's tension and the margin, or an aqueous ink on a substrate that takes nothing up. Unknown
+/// energy or tension asks for nothing. Source: common practice.
+bool wants_pretreatment(const Job& job, const Channel& channel);
+
+/// Parts per time [1/s]: stated, else speed over pitch; none where neither is known.
+std::optional<Frequency> parts_rate(const Job& job);
+
+/// Loads of every channel of every group, in order. Groups must be complete.
+std::vector<ChannelLoad> channel_loads(const Job& job, const std::vector<Group>& groups);
+
+/// Flow of process colours together [m3/s] is held to `limit` solids of the greatest one: the share
+/// [1] by which their sum of flows shrinks, at most 1.
+double process_share(const Job& job, const std::vector<ChannelLoad>& loads);
+
+}  // namespace calc

@@ -1,0 +1,161 @@
+/// The parts that the catalogue lists by kind: which are needed, and how many.
+#include <algorithm>
+
+#include "calc/station_sizing.h"
+
+namespace calc {
+namespace {
+
+struct KindRow {
+  PartKind kind;
+  PartCode code;
+  Per per;  ///< what its quantity follows where the row does not say
+};
+
+constexpr std::array<KindRow, 9> of_every_group{{
+    {PartKind::cable, PartCode::cable, Per::head},
+    {PartKind::mount, PartCode::mount, Per::head},
+    {PartKind::degasser, PartCode::degasser, Per::supply},
+    {PartKind::filter, PartCode::filter, Per::supply},
+    {PartKind::flush, PartCode::flush, Per::channel},
+    {PartKind::cap, PartCode::cap, Per::head},
+    {PartKind::wipe, PartCode::wipe, Per::row},
+    {PartKind::spittoon, PartCode::spittoon, Per::row},
+    {PartKind::strike_sensor, PartCode::strike_sensor, Per::station},
+}};
+constexpr std::array<KindRow, 5> of_the_station{{
+    {PartKind::encoder, PartCode::encoder, Per::station},
+    {PartKind::product_sensor, PartCode::product_sensor, Per::station},
+    {PartKind::controller, PartCode::controller, Per::station},
+    {PartKind::commissioning, PartCode::commissioning, Per::station},
+    {PartKind::training, PartCode::training, Per::station},
+}};
+constexpr KindRow heater{PartKind::heater, PartCode::heater, Per::channel};
+constexpr KindRow chiller{PartKind::chiller, PartCode::chiller, Per::station};
+constexpr KindRow pretreatment{PartKind::pretreatment, PartCode::pretreatment, Per::station};
+constexpr KindRow exhaust{PartKind::exhaust, PartCode::exhaust, Per::station};
+constexpr KindRow alignment{PartKind::alignment, PartCode::alignment, Per::station};
+
+constexpr TemperatureDifference heater_span = TemperatureDifference::from_si(5);
+
+/// A group with what its parts are counted by.
+struct GroupParts {
+  const Group* group = nullptr;
+  std::size_t head = 0;
+  std::optional<InkFamily> family;
+  int supplies = 0;
+  int idle_inlets = 0;  ///< colour places of its heads without a channel, kept full of flush
+};
+
+int head_rows(const Group& group) {
+  if (group.scan) return group.positions;
+  return group.positions * group.rows_staggered * group.interleave * group.stack * group.film_heads;
+}
+
+double quantity(const GroupParts& g, Per per) {
+  switch (per) {
+    case Per::head:
+      return g.group->heads_total;
+    case Per::row:
+      return head_rows(*g.group);
+    case Per::channel:
+      return static_cast<double>(g.group->channels.size());
+    case Per::supply:
+      return g.supplies;
+    case Per::station:
+      break;
+  }
+  return 1;
+}
+
+void add_kind(const PriceBook& book, const GroupParts& g, const KindRow& kind, Needs& needs) {
+  const Priced<Part>* part = book.part(kind.kind, g.head, g.family);
+  const Per per = part != nullptr && part->item->per ? part->item->per->value : kind.per;
+  double count = quantity(g, per);
+  if (kind.kind == PartKind::flush && per == Per::channel) count += g.idle_inlets;
+  needs.add(kind.code, part == nullptr ? PricedRow() : part->row, count, per == Per::station);
+}
+
+int idle_inlets(const PriceBook& book, const Group& group) {
+  const auto index = book.find_head(group.head);
+  if (!index) return 0;
+  const std::vector<HeadMode>& modes = book.head(*index).item->modes;
+  const auto mode = std::find_if(modes.begin(), modes.end(),
+                                 [&](const HeadMode& m) { return m.name == group.mode; });
+  if (mode == modes.end() || !mode->colours) return 0;
+  return std::max(0,
+                  group.positions * mode->colours->value - static_cast<int>(group.channels.size()));
+}
+
+std::vector<GroupParts> group_parts(const Job& job, const PriceBook& book,
+                                    const std::vector<Group>& groups, const Sizing& sizing) {
+  std::vector<GroupParts> list;
+  for (std::size_t i = 0; i < groups.size(); ++i) {
+    GroupParts g;
+    g.group = &groups[i];
+    g.head = book.find_head(groups[i].head).value_or(book.head_count());
+    for (std::size_t k = 0; k < sizing.loads.size(); ++k) {
+      if (sizing.loads[k].group != i) continue;
+      g.supplies += sizing.supplies[k].count;
+      if (!g.family) g.family = job.channels[sizing.loads[k].channel].family;
+    }
+    g.idle_inlets = idle_inlets(book, groups[i]);
+    list.push_back(g);
+  }
+  return list;
+}
+
+void add_conditioning(const Job& job, const PriceBook& book, const GroupParts& g, Needs& needs) {
+  if (!g.group->jetting_temperature) return;
+  const Temperature jetting = *g.group->jetting_temperature;
+  if (jetting > job.room.low) add_kind(book, g, heater, needs);
+  if (jetting < job.room.high + heater_span) add_kind(book, g, chiller, needs);
+}
+
+bool wants_pretreatment(const Job& job, const Group& group) {
+  return std::any_of(job.channels.begin(), job.channels.end(), [&](const Channel& c) {
+    const bool here =
+        std::find(group.channels.begin(), group.channels.end(), c.name) != group.channels.end();
+    return here && wants_pretreatment(job, c);
+  });
+}
+
+bool wants_exhaust(const GroupParts& g, const Sizing& sizing) {
+  const Lamp* lamp = sizing.curing.lamp == nullptr ? nullptr : sizing.curing.lamp->item;
+  const bool arc = lamp != nullptr && lamp->mercury && lamp->mercury->value;
+  return g.family == InkFamily::solvent || g.family == InkFamily::aqueous ||
+         (g.family == InkFamily::uv && arc);
+}
+
+void add_of_group(const Job& job, const PriceBook& book, const GroupParts& g, Sizing& sizing) {
+  for (const KindRow& kind : of_every_group) add_kind(book, g, kind, sizing.needs);
+  add_conditioning(job, book, g, sizing.needs);
+  if (wants_pretreatment(job, *g.group)) add_kind(book, g, pretreatment, sizing.needs);
+  if (wants_exhaust(g, sizing)) add_kind(book, g, exhaust, sizing.needs);
+  // A gauge is bought where the catalogue has one; the hours of aligning stand on their own line.
+  const bool gauge = book.part(PartKind::alignment, g.head, g.family) != nullptr;
+  if (g.group->joints > 0 && gauge) add_kind(book, g, alignment, sizing.needs);
+}
+
+/// The first group that the catalogue has a part of the kind for, else the first of all.
+const GroupParts& first_fitting(const PriceBook& book, const std::vector<GroupParts>& list,
+                                PartKind kind) {
+  for (const GroupParts& g : list) {
+    if (book.part(kind, g.head, g.family) != nullptr) return g;
+  }
+  return list.front();
+}
+
+}  // namespace
+
+void add_parts(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
+               Sizing& sizing) {
+  const std::vector<GroupParts> list = group_parts(job, book, groups, sizing);
+  for (const GroupParts& g : list) add_of_group(job, book, g, sizing);
+  if (list.empty()) return;
+  for (const KindRow& kind : of_the_station) {
+    add_kind(book, first_fitting(book, list, kind.kind), kind, sizing.needs);
+  }
+}
+
+}  // namespace calc

@@ -1,0 +1,193 @@
+#include "calc/station_sizing.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "calc/compare.h"
+#include "calc/present_value.h"
+#include "calc/supply.h"
+
+namespace calc {
+namespace {
+
+constexpr Time longest_shift = seconds(8 * 3600.0);
+
+const Head* head_of(const PriceBook& book, const Group& group) {
+  const auto index = book.find_head(group.head);
+  return index ? book.head(*index).item : nullptr;
+}
+
+Time shift(const Job& job) { return std::min(job.hours_per_day.value, longest_shift); }
+
+void fill(const Job& job, const ChannelFlow& flow, ChannelSupply& choice) {
+  const Supply* supply = choice.supply == nullptr ? nullptr : choice.supply->item;
+  if (supply != nullptr && supply->container && supply->container->value > Volume()) {
+    const Volume container = supply->container->value;
+    choice.containers = std::max(choice.count, containers(flow.total(), shift(job), container));
+    choice.first_fill = container * choice.containers;
+    return;
+  }
+  const double whole = ceil_tolerant((flow.total() * shift(job)).si() / litres(1).si());
+  choice.first_fill = litres(std::max<double>(whole, choice.count));
+}
+
+bool fits(const Supply& supply, const Channel& channel, const Head* head) {
+  if (head != nullptr && head->supply) return supply.name == head->supply->value;
+  if (!supply.families) return true;
+  const std::vector<InkFamily>& list = supply.families->value;
+  return channel.family && std::find(list.begin(), list.end(), *channel.family) != list.end();
+}
+
+int supply_count(const ChannelLoad& load, const Supply& supply) {
+  SupplyLimits limits;
+  if (supply.flow && supply.flow->value > VolumeFlow()) limits.flow = supply.flow->value;
+  if (supply.heads && supply.heads->value > 0) limits.heads = supply.heads->value;
+  return supplies(load.peak, load.heads, limits);
+}
+
+struct BoardLoad {
+  const Priced<Board>* board = nullptr;
+  int heads = 0;
+  Frequency data;
+};
+
+/// Heads and data by drive board; heads whose board is not in the catalogue go to a null one.
+std::vector<BoardLoad> board_loads(const PriceBook& book, const std::vector<Group>& groups,
+                                   const std::vector<ChannelLoad>& loads) {
+  std::vector<BoardLoad> list;
+  for (std::size_t g = 0; g < groups.size(); ++g) {
+    const auto index = book.find_head(groups[g].head);
+    const Priced<Board>* board = index ? book.board_of(*index) : nullptr;
+    auto found = std::find_if(list.begin(), list.end(),
+                              [&](const BoardLoad& b) { return b.board == board; });
+    if (found == list.end()) found = list.insert(list.end(), {board, 0, Frequency()});
+    found->heads += groups[g].heads_total;
+    for (const ChannelLoad& load : loads) {
+      if (load.group == g) found->data += load.data;
+    }
+  }
+  return list;
+}
+
+int boards_of(const BoardLoad& load) {
+  if (load.board == nullptr) return load.heads;
+  const Board& board = *load.board->item;
+  const int heads = board.heads ? std::max(1, board.heads->value) : 1;
+  std::optional<Frequency> rate;
+  if (board.data_rate && board.data_rate->value > Frequency()) rate = board.data_rate->value;
+  return drive_boards(load.heads, heads, load.data, rate);
+}
+
+void add_heads_and_boards(const PriceBook& book, const std::vector<Group>& groups, Sizing& sizing) {
+  for (const Group& group : groups) {
+    const auto index = book.find_head(group.head);
+    sizing.needs.add(PartCode::printhead, index ? book.head(*index).row : PricedRow(),
+                     group.heads_total);
+  }
+  for (const BoardLoad& load : board_loads(book, groups, sizing.loads)) {
+    const int count = boards_of(load);
+    sizing.boards += count;
+    sizing.needs.add(PartCode::drive_board, load.board == nullptr ? PricedRow() : load.board->row,
+                     count);
+  }
+}
+
+void add_supplies(const Job& job, Sizing& sizing) {
+  for (std::size_t i = 0; i < sizing.loads.size(); ++i) {
+    const ChannelSupply& choice = sizing.supplies[i];
+    sizing.needs.add(PartCode::ink_supply,
+                     choice.supply == nullptr ? PricedRow() : choice.supply->row, choice.count);
+    const Ink* ink = job.channels[sizing.loads[i].channel].ink;
+    Need need{PartCode::first_fill,         {},
+              choice.first_fill.si() * 1e3, NeedUnit::litre,
+              sizing.loads[i].channel,      choice.containers};
+    if (ink != nullptr) need.item.price = price_in(ink->price, job.currency);
+    sizing.needs.add(need);
+  }
+}
+
+void add_stages(Sizing& sizing) {
+  const Curing& curing = sizing.curing;
+  if (curing.needed) {
+    const bool sized = curing.lamp != nullptr;
+    sizing.needs.add(PartCode::uv_lamp, sized ? curing.lamp->row : PricedRow(),
+                     sized ? curing.lamps : 1);
+  }
+  const Drying& drying = sizing.drying;
+  if (drying.needed) {
+    const bool sized = drying.dryer != nullptr;
+    sizing.needs.add(PartCode::dryer, sized ? drying.dryer->row : PricedRow(),
+                     sized ? drying.units : 1);
+  }
+}
+
+void add_alignment(const Job& job, const std::vector<Group>& groups, Sizing& sizing) {
+  int joints = 0;
+  for (const Group& group : groups) joints += group.joints;
+  if (joints <= 0) return;
+  Need need;
+  need.code = PartCode::alignment_hours;
+  need.quantity = joints * job.parameters[P::alignment_h];
+  need.unit = NeedUnit::hour;
+  need.item.price = to_money(job.labour.value);
+  sizing.needs.add(need);
+}
+
+void add_spares(const PriceBook& book, Sizing& sizing) {
+  for (const SpareHeads& spare : sizing.spares) {
+    sizing.needs.add(PartCode::spare_head, book.head(spare.head).row, spare.quantity);
+  }
+}
+
+void size_channels(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
+                   Sizing& sizing) {
+  sizing.loads = channel_loads(job, groups);
+  for (const ChannelLoad& load : sizing.loads) {
+    const Head* head = head_of(book, groups[load.group]);
+    sizing.flows.push_back(channel_flow(job, load, head));
+    sizing.supplies.push_back(choose_supply(job, book, load, sizing.flows.back(), head));
+  }
+}
+
+}  // namespace
+
+ChannelSupply choose_supply(const Job& job, const PriceBook& book, const ChannelLoad& load,
+                            const ChannelFlow& flow, const Head* head) {
+  ChannelSupply best;
+  std::optional<Money> best_sum;
+  for (const Priced<Supply>& supply : book.supplies()) {
+    if (!fits(*supply.item, job.channels[load.channel], head)) continue;
+    const int count = supply_count(load, *supply.item);
+    std::optional<Money> sum;
+    if (supply.row.price) sum = *supply.row.price * count;
+    if (best.supply != nullptr && !cheaper(sum, best_sum)) continue;
+    best_sum = sum;
+    best.supply = &supply;
+    best.count = count;
+  }
+  fill(job, flow, best);
+  return best;
+}
+
+Sizing size(const Job& job, const PriceBook& book, const std::vector<Group>& groups) {
+  Sizing sizing;
+  size_channels(job, book, groups, sizing);
+  sizing.curing = size_curing(job, book, groups, sizing.loads);
+  sizing.drying = size_drying(job, book, sizing.loads);
+  sizing.spares = spare_heads(job, book, groups);
+  add_heads_and_boards(book, groups, sizing);
+  add_supplies(job, sizing);
+  add_stages(sizing);
+  add_parts(job, book, groups, sizing);
+  add_alignment(job, groups, sizing);
+  add_spares(book, sizing);
+  const std::vector<Need>& needs = sizing.needs.list();
+  sizing.bill = total(needs);
+  sizing.running = running_cost(
+      job, book, {groups, sizing.loads, sizing.flows, needs, sizing.curing, sizing.drying});
+  sizing.ownership =
+      ownership(sizing.bill.priced, sizing.running.sum(), job.discount.value, job.years);
+  return sizing;
+}
+
+}  // namespace calc

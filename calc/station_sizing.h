@@ -1,0 +1,47 @@
+/// The sizing of a station before it is written out: what the quote and the bill have in common.
+#pragma once
+
+#include <vector>
+
+#include "calc/bom.h"
+#include "calc/running.h"
+#include "calc/station_cure.h"
+#include "calc/station_load.h"
+
+namespace calc {
+
+/// Ink supplies of one channel.
+struct ChannelSupply {
+  const Priced<Supply>* supply = nullptr;  ///< null: the catalogue has none that fits
+  int count = 1;
+  int containers = 0;  ///< that hold a shift; 0 where the container is not stated
+  Volume first_fill;
+};
+
+struct Sizing {
+  std::vector<ChannelLoad> loads;
+  std::vector<ChannelFlow> flows;       ///< one a load
+  std::vector<ChannelSupply> supplies;  ///< one a load
+  Curing curing;
+  Drying drying;
+  int boards = 0;
+  Needs needs;
+  std::vector<SpareHeads> spares;
+  BillTotal bill;
+  RunningCost running;
+  Money ownership;
+};
+
+/// Everything that costs money in a station with these groups.
+Sizing size(const Job& job, const PriceBook& book, const std::vector<Group>& groups);
+
+/// The supply of a channel: the one the head names, else the one of the lowest sum that takes its
+/// ink family; priced before unpriced.
+ChannelSupply choose_supply(const Job& job, const PriceBook& book, const ChannelLoad& load,
+                            const ChannelFlow& flow, const Head* head);
+
+/// Adds the parts of the catalogue's kinds: those of each group and those of the station.
+void add_parts(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
+               Sizing& sizing);
+
+}  // namespace calc

@@ -1,0 +1,60 @@
+/// One step of the calculation, as the reader of the document follows it.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace calc {
+
+enum class StepKind { formula, table, solve, least, choice };
+/// How the source was seen: printed, library, transcribed table, computed, memory, common practice.
+enum class SourceTag { printed, library, table, computed, memory, practice };
+
+struct StepInput {
+  std::string symbol;
+  double value = 0;  ///< in `unit`, exactly what the formula is evaluated with
+  std::string unit;
+  std::string origin;  ///< given, derived, assumed, catalogue, step, constant
+  std::string ref;     ///< request key, catalogue key, step id, or empty for a constant
+};
+
+/// A step. `formula` is written in the grammar of the method's trace section over the inputs'
+/// symbols and evaluates to `value` in `unit` (kind formula); `least` steps name a condition true
+/// at value and false at value - 1 through `formula` yielding > = 0 ; `choice` steps list the
+/// candidates as inputs and `value` is min(...) or max(...) of them; `table` steps name the row in
+/// `formula`.
+class Step {
+ public:
+  /// Every field, so that a result without source, unit and range of validity does not compile.
+  Step(std::string id_of, StepKind kind_of, std::string symbol_of, std::string formula_of,
+       std::vector<StepInput> inputs_of, double value_of, std::string unit_of,
+       std::string source_of, SourceTag tag_of, std::string validity_of,
+       std::vector<std::string> assumptions_of)
+      : id(std::move(id_of)),
+        kind(kind_of),
+        symbol(std::move(symbol_of)),
+        formula(std::move(formula_of)),
+        inputs(std::move(inputs_of)),
+        value(value_of),
+        unit(std::move(unit_of)),
+        source(std::move(source_of)),
+        tag(tag_of),
+        validity(std::move(validity_of)),
+        assumptions(std::move(assumptions_of)) {}
+
+  std::string id;
+  StepKind kind;
+  std::string symbol;
+  std::string formula;
+  std::vector<StepInput> inputs;
+  double value;
+  std::string unit;
+  std::string source;
+  SourceTag tag;
+  std::string validity;
+  std::vector<std::string> assumptions;
+};
+
+}  // namespace calc

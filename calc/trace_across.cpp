@@ -1,0 +1,103 @@
+#include "calc/across.h"
+#include "calc/lattice.h"
+#include "calc/trace_find.h"
+#include "calc/trace_writer.h"
+
+namespace calc {
+namespace {
+
+const Basis pitch_rule{"every nozzle owns one pitch", SourceTag::computed, "whole pitches"};
+const Basis width_rule{"plane geometry", SourceTag::computed, "one swath at least"};
+const Basis staggering{"bodies side by side need body width and gap", SourceTag::computed,
+                       "heads of one kind"};
+const Basis counting{"count", SourceTag::computed, "whole heads"};
+
+std::string head_ref(const Group& group, const std::string& field) {
+  return "head." + group.head + "." + field;
+}
+
+void swath_steps(TraceWriter& w, const Group& group, const std::string& g) {
+  const Head& head = trace_head(w.catalogue, group);
+  const Length p = pitch(group.native);
+  const StepInput nozzles =
+      from_catalogue("N", group.nozzles, "", head_ref(group, "mode." + group.mode + ".nozzles"));
+  w.formula(g + ".nozzle_pitch", "p_0", "25.4/R_0", {w.step("R_0", g + ".native")}, in_mm(p), "mm",
+            pitch_rule);
+  w.formula(g + ".swath", "S", "N*p_0", {nozzles, w.step("p_0", g + ".nozzle_pitch")},
+            in_mm(swath(group.nozzles, group.native)), "mm", pitch_rule);
+  const bool joins = head.joins && head.joins->value;
+  if (!head.overlap && !joins) {
+    w.formula(
+        g + ".overlap", "o", "n_o*p_0",
+        {from_parameter(w.job, "n_o", P::overlap_nozzles), w.step("p_0", g + ".nozzle_pitch")},
+        in_mm(group.overlap), "mm", pitch_rule);
+  }
+}
+
+StepInput overlap(const TraceWriter& w, const Group& group, const std::string& g) {
+  if (w.has(g + ".overlap")) return w.step("o", g + ".overlap");
+  return from_catalogue("o", in_mm(group.overlap), "mm",
+                        head_ref(group, group.overlap.si() > 0 ? "overlap" : "joins"));
+}
+
+void heads(TraceWriter& w, const Group& group, const std::string& g) {
+  trace_width(w, g);
+  const Length width = print_width(w.job.width->high, w.job.margin.high);
+  w.formula(g + ".head_pitch", "P", "floor((S-o)/p_0)*p_0",
+            {w.step("S", g + ".swath"), overlap(w, group, g), w.step("p_0", g + ".nozzle_pitch")},
+            in_mm(head_pitch(group.swath, group.overlap, pitch(group.native))), "mm", pitch_rule);
+  w.formula(g + ".heads_across", "n", "1+max(0,ceil((W-S)/P))",
+            {w.step("W", g + ".width"), w.step("S", g + ".swath"), w.step("P", g + ".head_pitch")},
+            heads_across(width, group.swath, group.head_pitch), "", width_rule);
+  w.formula(g + ".idle", "i", "1-W/(n*P+S-P)",
+            {w.step("W", g + ".width"), w.step("n", g + ".heads_across"),
+             w.step("P", g + ".head_pitch"), w.step("S", g + ".swath")},
+            idle_nozzle_share(width, group.heads_across, group.swath, group.head_pitch), "",
+            width_rule);
+}
+
+void rows(TraceWriter& w, const Group& group, const std::string& g) {
+  const Head& head = trace_head(w.catalogue, group);
+  if (head.joins && head.joins->value) return;
+  const Length gap = millimetres(w.job.parameters[P::body_gap_mm]);
+  const Length body = head.body_width->value;
+  w.formula(g + ".rows", "r", "min(n,ceil((b+gap)/P))",
+            {w.step("n", g + ".heads_across"),
+             from_catalogue("b", in_mm(body), "mm", head_ref(group, "body_width")),
+             from_parameter(w.job, "gap", P::body_gap_mm), w.step("P", g + ".head_pitch")},
+            rows_in_group(group.heads_across, staggered_rows(false, body, gap, group.head_pitch)),
+            "", staggering);
+}
+
+}  // namespace
+
+void trace_width(TraceWriter& w, const std::string& g) {
+  const Value<Length>& image = *w.job.width;
+  w.formula(g + ".width", "W", "W_i+2*w_m",
+            {from_value("W_i", image, in_mm(image.high), "mm", "image.width"),
+             from_value("w_m", w.job.margin, in_mm(w.job.margin.high), "mm", "image.margin")},
+            in_mm(print_width(image.high, w.job.margin.high)), "mm", width_rule);
+}
+
+void trace_across(TraceWriter& w, const Group& group, const std::string& g) {
+  swath_steps(w, group, g);
+  if (!group.scan) {
+    heads(w, group, g);
+    rows(w, group, g);
+  }
+  const HeadMode& mode = trace_mode(w.catalogue, group);
+  w.formula(g + ".positions", "positions", "ceil(c/c_h)",
+            {chosen("c", static_cast<double>(group.channels.size()), ""),
+             from_catalogue("c_h", mode.colours ? mode.colours->value : 1, "",
+                            head_ref(group, "mode." + group.mode + ".colours"))},
+            group.positions, "", counting);
+  const StepInput n =
+      group.scan ? chosen("n", group.scan->heads_per_colour, "") : w.step("n", g + ".heads_across");
+  w.formula(
+      g + ".heads_total", "heads", "positions*n*k*m*n_f",
+      {w.step("positions", g + ".positions"), n, chosen("k", group.scan ? 1 : group.interleave, ""),
+       chosen("m", group.stack, ""), chosen("n_f", group.film_heads, "")},
+      group.heads_total, "", counting);
+}
+
+}  // namespace calc

@@ -1,0 +1,183 @@
+#include <algorithm>
+#include <cmath>
+
+#include "calc/dot.h"
+#include "calc/eye.h"
+#include "calc/frequency.h"
+#include "calc/lattice.h"
+#include "calc/laydown.h"
+#include "calc/trace_find.h"
+#include "calc/trace_writer.h"
+
+namespace calc {
+namespace {
+
+const Basis geometry{"plane geometry", SourceTag::computed, "pitches > 0"};
+const Basis sphere{"volume of a sphere", SourceTag::computed, "free drop"};
+const Basis cap{"spherical cap: van Dam and Le Clerc 2004, Derby 2010", SourceTag::memory,
+                "no absorption, contact angle 10 to 180 degrees"};
+const Basis spread{"dot = spread factor times drop", SourceTag::computed,
+                   "measured factor, or a class default from common practice"};
+const Basis measured{"measured dot scaled with the cube root of the drop", SourceTag::computed,
+                     "same ink and substrate"};
+const Basis mass{"mass balance: 1 mL/m2 is 1 um", SourceTag::computed, "solid"};
+const Basis catalogue_row{"catalogue, as its provenance says", SourceTag::table,
+                          "the mode of the head named"};
+const Basis rows_even{"equally spaced rows add up", SourceTag::computed,
+                      "offsets of the rows equally spaced"};
+
+void native(TraceWriter& w, const Group& group, const std::string& g) {
+  const HeadMode& mode = trace_mode(w.catalogue, group);
+  const std::string ref = "head." + group.head + ".mode." + group.mode;
+  const NativeResolution value = native_resolution(mode.row_pitch->value, trace_offsets(mode));
+  if (value.even) {
+    w.formula(g + ".native", "R_0", "rows*R_row",
+              {from_catalogue("rows", value.distinct_rows, "", ref + ".row_offsets"),
+               from_catalogue("R_row", in_dpi(mode.row_pitch->value), "dpi", ref + ".row_pitch")},
+              in_dpi(value.value), "dpi", rows_even);
+  } else {
+    w.add(g + ".native", StepKind::table, "R_0", ref + ".row_offsets",
+          {from_catalogue("R_row", in_dpi(mode.row_pitch->value), "dpi", ref + ".row_pitch")},
+          in_dpi(value.value), "dpi", catalogue_row);
+  }
+}
+
+void pitches(TraceWriter& w, const Group& group, const std::string& g) {
+  if (group.family == Family::scanning) {
+    w.formula(g + ".across", "R_n", "s*R_0",
+              {chosen("s", group.scan->interlace_steps, ""), w.step("R_0", g + ".native")},
+              in_dpi(group.resolution_across), "dpi", geometry);
+  } else {
+    w.formula(g + ".across", "R_n", "k*R_0",
+              {chosen("k", group.interleave, ""), w.step("R_0", g + ".native")},
+              in_dpi(interleaved(group.native, group.interleave)), "dpi", geometry);
+  }
+  w.formula(g + ".pitch_n", "p_n", "25400/R_n", {w.step("R_n", g + ".across")},
+            in_um(pitch(group.resolution_across)), "um", geometry);
+  w.formula(g + ".pitch_m", "p_m", "25400/R_m",
+            {chosen("R_m", in_dpi(group.resolution_along), "dpi")},
+            in_um(pitch(group.resolution_along)), "um", geometry);
+  w.formula(g + ".diagonal", "p_d", "sqrt(p_n^2+p_m^2)",
+            {w.step("p_n", g + ".pitch_n"), w.step("p_m", g + ".pitch_m")},
+            in_um(closing_dot(pitch(group.resolution_across), pitch(group.resolution_along))), "um",
+            geometry);
+}
+
+void measured_dot(TraceWriter& w, const ChannelDots& dots, const std::string& c) {
+  const Substrate& substrate = w.job.request->substrate;
+  std::vector<StepInput> inputs{from_value("D_0", *substrate.dot_diameter,
+                                           in_um(substrate.dot_diameter->value), "um",
+                                           "substrate.dot_diameter")};
+  std::string formula = "D_0";
+  if (substrate.dot_volume) {
+    formula = "D_0*(V/V_0)^(1/3)";
+    inputs.push_back(w.step("V", c + ".drop"));
+    inputs.push_back(from_value("V_0", *substrate.dot_volume, in_pl(substrate.dot_volume->value),
+                                "pL", "substrate.dot_volume"));
+  }
+  w.formula(c + ".dot", "D", formula, inputs, in_um(dots.dot_diameter), "um", measured);
+}
+
+void cap_factor(TraceWriter& w, const std::string& c) {
+  constexpr double degree = pi / 180;
+  const Value<double>& angle = *w.job.contact_angle;
+  const double used = std::max(angle.value, least_cap_angle);
+  w.formula(c + ".spread", "b", "(8/(tan(t*pi/360)*(3+tan(t*pi/360)^2)))^(1/3)",
+            {from_value("t", angle, used / degree, "deg", "substrate.contact_angle"),
+             constant("pi", pi, "")},
+            capped_cap_spread(angle.value), "", cap);
+}
+
+P class_parameter(Absorbency absorbency) {
+  if (absorbency == Absorbency::none) return P::spread_none;
+  return absorbency == Absorbency::low ? P::spread_low : P::spread_high;
+}
+
+StepInput spread_input(TraceWriter& w, const ChannelDots& dots, const std::string& c) {
+  const Substrate& substrate = w.job.request->substrate;
+  if (dots.spread_from == "spread_factor") {
+    return from_value("b", *substrate.spread_factor, substrate.spread_factor->value, "",
+                      "substrate.spread_factor");
+  }
+  if (dots.spread_from == "contact_angle") {
+    cap_factor(w, c);
+    return w.step("b", c + ".spread");
+  }
+  return from_parameter(w.job, "b", class_parameter(w.job.absorbency));
+}
+
+void dot(TraceWriter& w, const ChannelDots& dots, const std::string& c) {
+  w.formula(c + ".drop_diameter", "d", "(6000*V/pi)^(1/3)",
+            {w.step("V", c + ".drop"), constant("pi", pi, "")}, in_um(drop_diameter(dots.drop)),
+            "um", sphere);
+  if (dots.spread_from == "measured_dot") return measured_dot(w, dots, c);
+  const StepInput factor = spread_input(w, dots, c);
+  w.formula(c + ".dot", "D", "b*d", {factor, w.step("d", c + ".drop_diameter")},
+            in_um(dots.dot_diameter), "um", spread);
+}
+
+/// Area of the disc beyond the edge of its cell, on one side of one axis [um2].
+double beyond(double dot, double pitch) {
+  const double share = std::min(1.0, pitch / dot);
+  const double root = std::sqrt(std::max(0.0, dot * dot / 4 - pitch * pitch / 4));
+  return dot * dot / 4 * std::acos(share) - pitch / 2 * root;
+}
+
+void cover(TraceWriter& w, const Group& group, const ChannelDots& dots, const std::string& g,
+           const std::string& c) {
+  const Length p_n = pitch(group.resolution_across);
+  const Length p_m = pitch(group.resolution_along);
+  if (closes(dots.dot_diameter, p_n, p_m)) {
+    w.formula(c + ".cover", "F", "min(1,D/p_d)",
+              {w.step("D", c + ".dot"), w.step("p_d", g + ".diagonal")}, dots.cover_fraction, "",
+              {"plane geometry", SourceTag::computed, "dot not below the diagonal: solids close"});
+    return;
+  }
+  const std::string beyond_formula = "D^2/4*acos(min(1,p/D))-p/2*sqrt(max(0,D^2/4-p^2/4))";
+  for (const std::string axis : {"n", "m"}) {
+    const double p = in_um(axis == "n" ? p_n : p_m);
+    w.formula(c + ".beyond_" + axis, "A_" + axis, beyond_formula,
+              {w.step("D", c + ".dot"), w.step("p", g + ".pitch_" + axis)},
+              beyond(in_um(dots.dot_diameter), p), "um2", geometry);
+  }
+  w.formula(c + ".cover", "F", "(pi*D^2/4-2*A_n-2*A_m)/(p_n*p_m)",
+            {constant("pi", pi, ""), w.step("D", c + ".dot"), w.step("A_n", c + ".beyond_n"),
+             w.step("A_m", c + ".beyond_m"), w.step("p_n", g + ".pitch_n"),
+             w.step("p_m", g + ".pitch_m")},
+            dots.cover_fraction, "", geometry);
+}
+
+void channel(TraceWriter& w, const Group& group, const ChannelDots& dots, const std::string& g) {
+  const std::string c = g + "." + dots.channel;
+  const std::string ref = "head." + group.head + ".mode." + group.mode + ".drops";
+  w.add(c + ".drop", StepKind::table, "V", ref,
+        {from_catalogue("levels", dots.levels_used, "", ref)}, in_pl(dots.drop), "pL",
+        catalogue_row);
+  dot(w, dots, c);
+  cover(w, group, dots, g, c);
+  w.formula(
+      c + ".laydown", "h", "V*n_f*R_n*R_m*1e-9/0.0254^2",
+      {w.step("V", c + ".drop"), chosen("n_f", group.film_heads, ""), w.step("R_n", g + ".across"),
+       chosen("R_m", in_dpi(group.resolution_along), "dpi")},
+      in_um(laydown(dots.drop, group.resolution_across, group.resolution_along, group.film_heads)),
+      "mL/m2", mass);
+}
+
+bool same_dots(const ChannelDots& a, const ChannelDots& b) {
+  return a.drop == b.drop && a.dot_diameter == b.dot_diameter && a.levels_used == b.levels_used;
+}
+
+}  // namespace
+
+void trace_lattice(TraceWriter& w, const Group& group, const std::string& g) {
+  native(w, group, g);
+  pitches(w, group, g);
+  for (std::size_t i = 0; i < group.dots.size(); ++i) {
+    const bool repeated =
+        std::any_of(group.dots.begin(), group.dots.begin() + static_cast<std::ptrdiff_t>(i),
+                    [&](const ChannelDots& earlier) { return same_dots(earlier, group.dots[i]); });
+    if (!repeated) channel(w, group, group.dots[i], g);
+  }
+}
+
+}  // namespace calc

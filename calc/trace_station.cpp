@@ -1,0 +1,188 @@
+#include "calc/laydown.h"
+#include "calc/present_value.h"
+#include "calc/running.h"
+#include "calc/trace_writer.h"
+
+namespace calc {
+namespace {
+
+const Basis definition{"definition", SourceTag::computed, "while running"};
+const Basis balance{"mass balance", SourceTag::computed, "mean cover as assumed or given"};
+const Basis sum_basis{"sum", SourceTag::computed, "priced items only"};
+const Basis annuity_basis{"present value of a yearly amount, year end", SourceTag::computed,
+                          "real terms, no residual value"};
+const Basis dose_basis{"radiant exposure = mean irradiance times dwell", SourceTag::computed,
+                       "highest speed of the line"};
+
+std::string channel_id(const std::string& channel) { return "station." + channel; }
+
+/// The group that prints a channel and its steps' prefix.
+std::pair<const Group*, std::string> group_of(const Specification& spec,
+                                              const std::string& channel) {
+  for (std::size_t i = 0; i < spec.chosen.size(); ++i) {
+    for (const std::string& name : spec.chosen[i].channels) {
+      if (name == channel) return {&spec.chosen[i], "g" + std::to_string(i + 1)};
+    }
+  }
+  return {nullptr, ""};
+}
+
+void data_rate_of(TraceWriter& w, const ChannelLoad& load, const std::string& name) {
+  const auto [group, g] = group_of(w.spec, name);
+  w.formula(channel_id(name) + ".data", "B", "N*f*b/1000",
+            {chosen("N", load.active_nozzles, ""), w.step("f", g + ".per_nozzle"),
+             w.step("b", g + ".bits")},
+            load.data.si() * 1e-6, "Mbit/s", definition);
+}
+
+void data(TraceWriter& w, const std::vector<ChannelLoad>& loads) {
+  std::vector<StepInput> inputs;
+  std::string list;
+  for (const ChannelLoad& load : loads) {
+    const std::string& name = w.job.channels[load.channel].name;
+    data_rate_of(w, load, name);
+    const std::string symbol = "B_" + std::to_string(inputs.size() + 1);
+    list += (list.empty() ? "" : ",") + symbol;
+    inputs.push_back(w.step(symbol, channel_id(name) + ".data"));
+  }
+  w.formula("station.data", "B", "sum(" + list + ")", inputs,
+            w.spec.station->data_rate_bit_per_s * 1e-6, "Mbit/s", definition);
+}
+
+void running_hours(TraceWriter& w) {
+  w.formula(
+      "station.hours", "t_y", "h*d*u",
+      {from_value("h", w.job.hours_per_day, w.job.hours_per_day.value.si() / 3600, "h",
+                  "line.hours_per_day"),
+       from_value("d", w.job.days_per_year, w.job.days_per_year.value, "", "line.days_per_year"),
+       from_parameter(w.job, "u", P::uptime)},
+      running_time(w.job).si() / 3600, "h", definition);
+}
+
+void area(TraceWriter& w) {
+  const AreaRates rates = area_rates(w.job, w.spec.chosen);
+  const double value = rates.nominal.si() * 3600;
+  if (w.spec.chosen.front().scan || !w.job.speed) {
+    w.add("station.area", StepKind::table, "q", "throughput asked for, else of the slowest group",
+          {chosen("q", value, "m2/h")}, value, "m2/h", definition);
+    return;
+  }
+  w.formula("station.area", "q", "W_i*v*3.6",
+            {from_value("W_i", *w.job.width, in_mm(w.job.width->value), "mm", "image.width"),
+             from_value("v", *w.job.speed, w.job.speed->value.si(), "m/s", "line.speed")},
+            value, "m2/h", definition);
+}
+
+double laydown_of(const Group& group, const std::string& channel) {
+  for (const ChannelDots& dots : group.dots) {
+    if (dots.channel == channel) return dots.laydown * 1e6;
+  }
+  return 0;
+}
+
+void ink(TraceWriter& w, const ChannelLoad& load, const Consumption& use) {
+  const Channel& channel = w.job.channels[load.channel];
+  const auto [group, g] = group_of(w.spec, channel.name);
+  const std::string id = channel_id(channel.name);
+  w.formula(id + ".printed", "M", "q*h*c*s",
+            {w.step("q", "station.area"),
+             chosen("h", laydown_of(*group, channel.name), "mL/m2"),
+             from_value("c", channel.cover_mean, channel.cover_mean.value, "",
+                        "colour." + channel.name + ".cover_mean"),
+             {"s", w.job.printed_share, "", "derived", "product.pitch"}},
+            use.printed_ml_per_hour, "mL/h", balance);
+  w.formula(id + ".used", "M_t", "M+M_w",
+            {w.step("M", id + ".printed"), chosen("M_w", use.waste_ml_per_hour, "mL/h")},
+            use.ml_per_hour, "mL/h", balance);
+  w.formula(id + ".year", "V_y", "M_t*t_y/1000",
+            {w.step("M_t", id + ".used"), w.step("t_y", "station.hours")}, use.l_per_year, "L",
+            balance);
+}
+
+void consumption_steps(TraceWriter& w, const std::vector<ChannelLoad>& loads) {
+  running_hours(w);
+  area(w);
+  for (std::size_t i = 0; i < loads.size(); ++i) ink(w, loads[i], w.spec.station->consumption[i]);
+}
+
+const Lamp* lamp_called(const Catalogue& catalogue, const std::string& name) {
+  for (const Lamp& lamp : catalogue.lamps) {
+    if (lamp.name == name) return &lamp;
+  }
+  return nullptr;
+}
+
+void lamps(TraceWriter& w, const Stage& stage) {
+  const Lamp* lamp = lamp_called(w.catalogue, stage.equipment);
+  if (lamp == nullptr || !lamp->shape || !stage.rows || w.spec.chosen.front().scan) return;
+  const std::string ref = "lamp." + lamp->name + ".";
+  w.formula("station.lamp_rows", "rows", "max(1,ceil(H*v/(k*E*a*w)))",
+            {{"H", *stage.dose_mj_per_cm2, "mJ/cm2", "given", "ink"},
+             from_value("v", *w.job.speed, w.job.speed->high.si(), "m/s", "line.speed"),
+             from_catalogue("k", lamp->shape->value, "", ref + "shape"),
+             from_catalogue("E", lamp->irradiance->value.si() * 1e-4, "W/cm2", ref + "irradiance"),
+             from_parameter(w.job, "a", P::lamp_ageing),
+             from_catalogue("w", in_mm(lamp->window_along->value), "mm", ref + "window_along")},
+            *stage.rows, "", dose_basis);
+}
+
+void capital(TraceWriter& w) {
+  const Station& station = *w.spec.station;
+  std::vector<StepInput> inputs;
+  std::string list;
+  for (const BomLine& line : station.bom) {
+    if (!line.extended_price) continue;
+    const std::string symbol = "b_" + std::to_string(line.item);
+    list += (list.empty() ? "" : ",") + symbol;
+    inputs.push_back({symbol, line.extended_price->major(), station.currency,
+                      line.source.empty() ? "derived" : "catalogue", line.source});
+  }
+  if (inputs.empty()) return;
+  w.formula("station.capital", "K", "sum(" + list + ")", inputs, station.cost.capital.major(),
+            station.currency, sum_basis);
+}
+
+void yearly(TraceWriter& w) {
+  const Cost& cost = w.spec.station->cost;
+  const std::string& currency = w.spec.station->currency;
+  w.formula("station.running", "Y", "Y_i+Y_h+Y_e+Y_l+Y_c",
+            {chosen("Y_i", cost.ink_per_year.major(), currency),
+             chosen("Y_h", cost.heads_per_year.major(), currency),
+             chosen("Y_e", cost.energy_per_year.major(), currency),
+             chosen("Y_l", cost.labour_per_year.major(), currency),
+             chosen("Y_c", cost.cleaning_per_year.major(), currency)},
+            cost.running_per_year.major(), currency, sum_basis);
+}
+
+void ownership_steps(TraceWriter& w) {
+  const Cost& cost = w.spec.station->cost;
+  const StepInput rate = from_value("i", w.job.discount, cost.discount, "", "costs.discount");
+  const bool years_given = w.job.request->costs.years.has_value();
+  const StepInput years{"n", static_cast<double>(cost.years), "a",
+                        years_given ? "given" : "assumed", "costs.years"};
+  const bool free_of_interest = cost.discount == 0;
+  w.formula("station.annuity", "a", free_of_interest ? "n" : "(1-(1+i)^(-n))/i", {rate, years},
+            annuity_factor(cost.discount, cost.years), "a", annuity_basis);
+  if (!w.has("station.capital")) return;
+  w.formula("station.ownership", "C", "round(100*(K+Y*a))/100",
+            {w.step("K", "station.capital"), w.step("Y", "station.running"),
+             w.step("a", "station.annuity")},
+            cost.ownership.major(), w.spec.station->currency, annuity_basis);
+}
+
+}  // namespace
+
+void trace_station(TraceWriter& w) {
+  const std::vector<ChannelLoad> loads = channel_loads(w.job, w.spec.chosen);
+  if (loads.empty()) return;
+  data(w, loads);
+  consumption_steps(w, loads);
+  for (const Stage& stage : w.spec.station->stages) {
+    if (stage.kind == "uv") lamps(w, stage);
+  }
+  capital(w);
+  yearly(w);
+  ownership_steps(w);
+}
+
+}  // namespace calc

@@ -1,0 +1,70 @@
+#include "calc/trace_writer.h"
+
+#include <algorithm>
+#include <stdexcept>
+
+namespace calc {
+
+std::string origin_word(OriginKind kind) {
+  switch (kind) {
+    case OriginKind::given:
+      return "given";
+    case OriginKind::derived:
+      return "derived";
+    case OriginKind::assumed:
+      return "assumed";
+    case OriginKind::catalogue:
+      return "catalogue";
+  }
+  throw std::logic_error("origin without a word");
+}
+
+StepInput constant(std::string symbol, double value, std::string unit) {
+  return {std::move(symbol), value, std::move(unit), "constant", ""};
+}
+
+StepInput chosen(std::string symbol, double value, std::string unit) {
+  return {std::move(symbol), value, std::move(unit), "choice", ""};
+}
+
+StepInput from_catalogue(std::string symbol, double value, std::string unit, std::string ref) {
+  return {std::move(symbol), value, std::move(unit), "catalogue", std::move(ref)};
+}
+
+StepInput from_parameter(const Job& job, std::string symbol, P id) {
+  const Parameter& row = parameter(id);
+  return {std::move(symbol), job.parameters[id], std::string(row.unit), "assumed",
+          std::string(row.key)};
+}
+
+void TraceWriter::add(std::string id, StepKind kind, std::string symbol, std::string formula,
+                      std::vector<StepInput> inputs, double value, std::string unit,
+                      const Basis& basis, std::vector<std::string> assumptions) {
+  if (has(id)) throw std::logic_error("two trace steps called " + id);
+  for (const StepInput& input : inputs) {
+    if (input.origin == "assumed") assumptions.push_back(input.ref);
+  }
+  steps_.emplace_back(std::move(id), kind, std::move(symbol), std::move(formula), std::move(inputs),
+                      value, std::move(unit), basis.source, basis.tag, basis.validity,
+                      std::move(assumptions));
+}
+
+void TraceWriter::formula(std::string id, std::string symbol, std::string formula,
+                          std::vector<StepInput> inputs, double value, std::string unit,
+                          const Basis& basis) {
+  add(std::move(id), StepKind::formula, std::move(symbol), std::move(formula), std::move(inputs),
+      value, std::move(unit), basis);
+}
+
+StepInput TraceWriter::step(std::string symbol, const std::string& id) const {
+  const auto found =
+      std::find_if(steps_.begin(), steps_.end(), [&](const Step& step) { return step.id == id; });
+  if (found == steps_.end()) throw std::logic_error("no trace step called " + id);
+  return {std::move(symbol), found->value, found->unit, "step", id};
+}
+
+bool TraceWriter::has(const std::string& id) const {
+  return std::any_of(steps_.begin(), steps_.end(), [&](const Step& step) { return step.id == id; });
+}
+
+}  // namespace calc

@@ -1,0 +1,71 @@
+/// Tools the parts of the trace share: inputs with their origin, steps that refer to earlier ones.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "calc/job.h"
+
+namespace calc {
+
+/// Where a formula stands and where it holds.
+struct Basis {
+  std::string source;
+  SourceTag tag = SourceTag::computed;
+  std::string validity = "no limit";
+};
+
+StepInput constant(std::string symbol, double value, std::string unit);
+/// A figure of a chosen arrangement, found by the search: no formula gives it.
+StepInput chosen(std::string symbol, double value, std::string unit);
+StepInput from_catalogue(std::string symbol, double value, std::string unit, std::string ref);
+StepInput from_parameter(const Job& job, std::string symbol, P id);
+
+std::string origin_word(OriginKind kind);
+
+/// A value of the request or what stands in for it.
+template <class T>
+StepInput from_value(std::string symbol, const Value<T>& value, double number, std::string unit,
+                     std::string key) {
+  return {std::move(symbol), number, std::move(unit), origin_word(value.origin.kind),
+          std::move(key)};
+}
+
+class TraceWriter {
+ public:
+  TraceWriter(const Job& the_job, const Catalogue& the_catalogue, const Specification& the_spec)
+      : job(the_job), catalogue(the_catalogue), spec(the_spec) {}
+
+  const Job& job;
+  const Catalogue& catalogue;
+  const Specification& spec;
+
+  /// Adds a step; ids are unique. Throws std::logic_error on a repeated id.
+  void add(std::string id, StepKind kind, std::string symbol, std::string formula,
+           std::vector<StepInput> inputs, double value, std::string unit, const Basis& basis,
+           std::vector<std::string> assumptions = {});
+  void formula(std::string id, std::string symbol, std::string formula,
+               std::vector<StepInput> inputs, double value, std::string unit, const Basis& basis);
+  /// An earlier step as an input. Throws std::logic_error when there is none of that id.
+  StepInput step(std::string symbol, const std::string& id) const;
+  bool has(const std::string& id) const;
+  std::vector<Step> take() { return std::move(steps_); }
+
+ private:
+  std::vector<Step> steps_;
+};
+
+/// The parts, each in its file.
+void trace_required(TraceWriter& writer);
+/// One group of the chosen arrangement; `prefix` starts its steps' ids ("g1").
+void trace_lattice(TraceWriter& writer, const Group& group, const std::string& prefix);
+void trace_frequency(TraceWriter& writer, const Group& group, const std::string& prefix);
+/// Width to print, image and margins.
+void trace_width(TraceWriter& writer, const std::string& prefix);
+void trace_across(TraceWriter& writer, const Group& group, const std::string& prefix);
+void trace_scan(TraceWriter& writer, const Group& group, const std::string& prefix);
+void trace_ink(TraceWriter& writer, const Group& group, const std::string& prefix);
+void trace_station(TraceWriter& writer);
+
+}  // namespace calc

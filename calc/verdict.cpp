@@ -1,0 +1,64 @@
+#include "calc/verdict.h"
+
+#include <algorithm>
+#include <optional>
+
+namespace calc {
+namespace {
+
+/// The row of the table behind an assumption; none for assumptions that are no number.
+std::optional<P> row_of(const Assumption& assumption) {
+  for (std::size_t i = 0; i < static_cast<std::size_t>(P::count); ++i) {
+    if (parameter(static_cast<P>(i)).key == assumption.field) return static_cast<P>(i);
+  }
+  return std::nullopt;
+}
+
+/// The gates that the chosen groups fail when one assumption is moved and all else stays.
+std::vector<Reason> moved(const Job& job, const Catalogue& catalogue,
+                          const std::vector<Group>& chosen, P id, double to) {
+  Parameters parameters = job.parameters;
+  parameters.set(id, to);
+  const Job other = resolve(*job.request, catalogue, job.date, parameters);
+  return failing_gates(other, catalogue, chosen);
+}
+
+Notice edge(const Parameter& row, double to, const Reason& reason) {
+  Notice notice;
+  notice.code = "assumption_edge";
+  notice.field = row.key;
+  notice.args = {{"value", to, std::string(row.unit)},
+                 {"gate", reason.code, ""},
+                 {"reached", reason.value, reason.unit},
+                 {"limit", reason.limit, reason.unit}};
+  return notice;
+}
+
+void edges_of(const Job& job, const Catalogue& catalogue, const Selection& selection, P id,
+              std::vector<Notice>& out) {
+  const Parameter& row = parameter(id);
+  const double now = job.parameters[id];
+  for (const double to : {row.low, row.high}) {
+    if (!(to < now) && !(to > now)) continue;
+    const std::vector<Reason> failing = moved(job, catalogue, selection.chosen, id, to);
+    if (!failing.empty()) out.push_back(edge(row, to, failing.front()));
+  }
+}
+
+}  // namespace
+
+Decision decide(const Job& job, const Catalogue& catalogue, const Selection& selection) {
+  if (!job.missing.empty()) return {Verdict::incomplete, {}};
+  if (selection.chosen.empty()) return {Verdict::infeasible, {}};
+  Decision decision{Verdict::feasible, selection.conditions};
+  for (const auto* list : {&job.assumptions, &selection.assumptions}) {
+    for (const Assumption& assumption : *list) {
+      const std::optional<P> id = row_of(assumption);
+      if (id) edges_of(job, catalogue, selection, *id, decision.conditions);
+    }
+  }
+  if (!decision.conditions.empty()) decision.verdict = Verdict::conditional;
+  return decision;
+}
+
+}  // namespace calc

@@ -1,0 +1,22 @@
+/// Whether the job can be done, and on what that rests.
+#pragma once
+
+#include <vector>
+
+#include "calc/job.h"
+#include "calc/selection.h"
+
+namespace calc {
+
+/// A verdict with every condition: those printed of the chosen arrangement, and each assumption
+/// that alone, moved over its range, makes it fail a gate (`assumption_edge`).
+struct Decision {
+  Verdict verdict = Verdict::incomplete;
+  std::vector<Notice> conditions;
+};
+
+/// incomplete: something is missing without which nothing can be answered. infeasible: nothing
+/// passed. conditional: there is a condition. Else feasible. `selection` is the job's own.
+Decision decide(const Job& job, const Catalogue& catalogue, const Selection& selection);
+
+}  // namespace calc

@@ -1,0 +1,398 @@
+/// The table of the fields of a request: one row a field, all there is to say of it.
+#include "calc/barcode.h"
+#include "intake/table.h"
+
+namespace intake {
+namespace {
+
+using namespace calc;  // the rows below name little else
+
+std::vector<Row<RequestHead>> head_rows() {
+  using H = RequestHead;
+  return {
+      text("request.id", &H::id, check_short, "your number for this request; names the files")
+          .required(),
+      text("request.title", &H::title, check_short, "what the station is for, in one line")
+          .required(),
+      text("request.revision", &H::revision, check_revision, "revision of the specification")
+          .otherwise("A"),
+      text("request.date", &H::date, check_date, "date of issue").otherwise("today (UTC)"),
+      text("request.currency", &H::currency, check_currency, "currency of the totals")
+          .otherwise("the catalogue's"),
+      text("request.region", &H::region, check_short, "region whose limits and codes apply"),
+      word("request.units", &H::units, "units the document prints lengths and speeds in")
+          .otherwise("si"),
+      text("request.language", &H::language, check_language, "language of the document")
+          .otherwise("en"),
+      text("request.notes", &H::notes, check_any, "remarks, printed as they stand").printed_only(),
+  };
+}
+
+Table<Customer> customer() {
+  using C = Customer;
+  return {
+      {
+          text("customer.organisation", &C::organisation, check_short, "who asks").printed_only(),
+          text("customer.contact", &C::contact, check_short, "person to write to").printed_only(),
+          text("customer.reference", &C::reference, check_short, "the customer's own number")
+              .printed_only(),
+      },
+      {}};
+}
+
+Table<Product> product() {
+  using P = Product;
+  return {
+      {
+          text("product.description", &P::description, check_any, "what is printed on")
+              .printed_only(),
+          word("product.form", &P::form, "shape of the printed face").otherwise("flat"),
+          quantity("product.diameter", &P::diameter, "length", "mm", "diameter of a cylinder")
+              .within(1, 5000)
+              .demand_or_uncertain("low"),
+          quantity("product.width", &P::width, "length", "mm", "width across the line")
+              .within(1, 20000)
+              .demand("high"),
+          quantity("product.thickness", &P::thickness, "length", "mm", "thickness of the product")
+              .within(0.001, 2000)
+              .demand_or_uncertain("high"),
+          quantity("product.thickness_variation", &P::thickness_variation, "length", "mm",
+                   "how much the thickness varies, from least to greatest")
+              .within(0, 100)
+              .otherwise("0 mm"),
+          quantity("product.pitch", &P::pitch, "length", "mm",
+                   "from one image to the next along the motion")
+              .within(1, 100000)
+              .otherwise("image.length, a closed row of images"),
+      },
+      {}};
+}
+
+/// One of the keys of calc's table of bar codes.
+Row<Image> barcode_symbol() {
+  FieldInfo symbols =
+      field_info("image.barcode_symbol", "word", "", "", "kind of the bar code and its use");
+  for (const BarcodeSymbol& symbol : barcode_symbols()) symbols.words.push_back(symbol.key);
+  return {symbols, [](Image& to, const Node& node, const FieldInfo& info, Scribe& scribe) {
+            if (const auto k = take_word(node, info, scribe)) {
+              to.barcode_symbol = exactly(std::string(info.words[*k]), scribe.origin(node));
+            }
+          }};
+}
+
+Table<Image> image() {
+  using I = Image;
+  return {
+      {
+          quantity("image.width", &I::width, "length", "mm",
+                   "width of the printed image across the line")
+              .within(0.1, 20000)
+              .demand("high"),
+          quantity("image.length", &I::length, "length", "mm",
+                   "length of the printed image along the motion")
+              .within(0.1, 100000)
+              .demand("high"),
+          Row<I>{field_info("image.resolution", "quantity", "resolution", "dpi",
+                            "resolution asked for, across x along"),
+                 [](I& to, const Node& node, const FieldInfo& info, Scribe& scribe) {
+                   if (const auto pair = take_pair(node, info, scribe)) {
+                     to.resolution = exactly(*pair, scribe.origin(node));
+                   }
+                 }}
+              .within(10, 10000)
+              .otherwise("the largest demand of what is printed"),
+          quantity("image.smallest_feature", &I::smallest_feature, "length", "mm",
+                   "smallest line or gap that must be seen")
+              .within(0.005, 100),
+          quantity("image.smallest_text", &I::smallest_text, "length", "pt",
+                   "size of the smallest type")
+              .within(0.5, 500),
+          word("image.typeface", &I::typeface, "cut of the smallest type").otherwise("regular"),
+          word("image.text_quality", &I::text_quality, "how well the smallest type must come out")
+              .otherwise("legible"),
+          barcode_symbol(),
+          quantity("image.barcode_module", &I::barcode_module, "length", "mm",
+                   "module (X dimension) of the bar code")
+              .within(0.05, 20),
+          word("image.barcode_direction", &I::barcode_direction,
+               "axis the modules follow one another on")
+              .otherwise("both axes"),
+          quantity("image.viewing_distance", &I::viewing_distance, "length", "mm",
+                   "distance the image is looked at from")
+              .within(50, 1000000)
+              .demand("low"),
+          integer("image.levels", &I::levels, "grey levels, the empty dot counted")
+              .within(2, 256)
+              .otherwise("2"),
+          word("image.solids", &I::solids, "whether solids must close").otherwise("yes"),
+          quantity("image.registration", &I::registration, "length", "um",
+                   "greatest error from colour to colour")
+              .within(1, 10000)
+              .otherwise("one pitch of the dots"),
+          quantity("image.margin", &I::margin, "length", "mm",
+                   "printed beyond the image on both sides")
+              .within(0, 1000)
+              .otherwise("line.weave"),
+      },
+      {}};
+}
+
+Table<Colour> colour() {
+  using C = Colour;
+  return {{
+              word("colour.NAME.kind", &C::kind, "what the colour is for").otherwise("process"),
+              text("colour.NAME.ink", &C::ink, check_short, "name of its ink")
+                  .otherwise("the ink of the same name, or the only ink"),
+              quantity("colour.NAME.cover_mean", &C::cover_mean, "fraction", "%",
+                       "mean cover of the image area")
+                  .within(0, 100)
+                  .otherwise(
+                      "by kind: 15 % process, 10 % spot, 70 % white, 90 % varnish, 100 % primer"),
+              quantity("colour.NAME.cover_peak", &C::cover_peak, "fraction", "%",
+                       "greatest cover over an image")
+                  .within(0, 100)
+                  .otherwise("100 %"),
+              quantity("colour.NAME.film", &C::film, "length", "um", "wet film asked for")
+                  .within(0.1, 1000),
+          },
+          {}};
+}
+
+Table<Ink> ink() {
+  using K = Ink;
+  return {{
+              word("ink.NAME.family", &K::family, "family of the ink"),
+              Row<K>{field_info("ink.NAME.viscosity", "points", "viscosity", "mPa.s",
+                                "viscosity at one or more temperatures"),
+                     [](K& to, const Node& node, const FieldInfo& info, Scribe& scribe) {
+                       if (auto points = take_points(node, info, scribe)) {
+                         to.viscosity = exactly(std::move(*points), scribe.origin(node));
+                       }
+                     }}
+                  .within(0.1, 10000),
+              quantity("ink.NAME.surface_tension", &K::surface_tension, "surface tension", "mN/m",
+                       "static surface tension")
+                  .within(5, 100)
+                  .demand_or_uncertain("high"),
+              quantity("ink.NAME.density", &K::density, "density", "kg/m3", "density")
+                  .within(300, 5000)
+                  .uncertain(),
+              quantity("ink.NAME.particle_size", &K::particle_size, "length", "um",
+                       "greatest particles")
+                  .within(0.001, 100),
+              word("ink.NAME.settles", &K::settles, "whether it settles and needs recirculation")
+                  .otherwise("no"),
+              quantity("ink.NAME.cure_dose", &K::cure_dose, "dose", "mJ/cm2",
+                       "radiant exposure it cures at")
+                  .within(1, 100000)
+                  .demand_or_uncertain("high"),
+              quantity("ink.NAME.water_share", &K::water_share, "fraction", "%",
+                       "share of water by mass")
+                  .within(0, 100),
+              text("ink.NAME.solvent", &K::solvent, check_short, "name of the main solvent"),
+              quantity("ink.NAME.solvent_share", &K::solvent_share, "fraction", "%",
+                       "share of solvents by mass")
+                  .within(0, 100),
+              quantity("ink.NAME.flash_point", &K::flash_point, "temperature", "degC",
+                       "flash point, closed cup")
+                  .within(-60, 400),
+              number("ink.NAME.exposure_limit", &K::exposure_limit, "concentration", "ppm",
+                     "8 h limit of the solvent's vapour")
+                  .within(0.001, 10000),
+              price("ink.NAME.price", &K::price, "price per litre", "EUR/L", "price of the ink")
+                  .within(0, 1e6),
+              quantity("ink.NAME.jetting_temperature", &K::jetting_temperature, "temperature",
+                       "degC", "temperature it is jetted at")
+                  .within(0, 200)
+                  .demand_or_uncertain("low")
+                  .otherwise("where its viscosity is the head's nominal"),
+              quantity("ink.NAME.limit", &K::limit, "fraction", "%",
+                       "greatest cover of all process colours together")
+                  .within(1, 1000)
+                  .otherwise("240 %"),
+          },
+          {}};
+}
+
+Table<Substrate> substrate() {
+  using S = Substrate;
+  return {{
+              text("substrate.material", &S::material, check_short, "what it is made of"),
+              word("substrate.absorbency", &S::absorbency, "how much ink it takes in"),
+              quantity("substrate.contact_angle", &S::contact_angle, "angle", "deg",
+                       "contact angle of the ink")
+                  .within(0.1, 175)
+                  .uncertain(),
+              quantity("substrate.dot_diameter", &S::dot_diameter, "length", "um", "measured dot")
+                  .within(1, 2000)
+                  .uncertain(),
+              quantity("substrate.dot_volume", &S::dot_volume, "volume", "pL",
+                       "drop volume the measured dot was made with")
+                  .within(0.1, 10000),
+              quantity("substrate.spread_factor", &S::spread_factor, "fraction", "",
+                       "measured dot over drop diameter")
+                  .within(0.5, 10)
+                  .uncertain(),
+              quantity("substrate.surface_energy", &S::surface_energy, "surface tension", "mN/m",
+                       "surface energy")
+                  .within(5, 500)
+                  .demand_or_uncertain("low"),
+              quantity("substrate.temperature_limit", &S::temperature_limit, "temperature", "degC",
+                       "hottest it may get")
+                  .within(0, 500),
+              word("substrate.food_contact", &S::food_contact, "whether it touches food")
+                  .otherwise("no"),
+              quantity("substrate.width", &S::width, "length", "mm", "width of the web or sheet")
+                  .within(1, 20000),
+          },
+          {}};
+}
+
+/// Area or parts per time, by the unit it is given in.
+Row<Line> throughput() {
+  FieldInfo area = field_info("line.throughput", "quantity", "area rate", "m2/h",
+                              "what the line must print, as area or parts per time");
+  FieldInfo parts = area;
+  parts.dimension = "part rate";
+  parts.unit = "parts/min";
+  for (const Unit& unit : units()) {
+    if (unit.dimension == parts.dimension) area.units.push_back(unit.text);
+  }
+  parts.units = area.units;
+  parts.spread = "demand";
+  parts.governing = "high";
+  parts.least = 1e-3;
+  parts.most = 1e6;
+  return Row<Line>{
+      area,
+      [parts](Line& to, const Node& node, const FieldInfo& info, Scribe& scribe) {
+        const std::string plain = plain_letters(node.value);
+        if (plain.find("part") != std::string::npos || plain.find("1/") != std::string::npos) {
+          if (const auto span = take_span(node, parts, scribe)) {
+            to.throughput_parts = spread_value<Frequency>(*span, scribe.origin(node));
+          }
+        } else if (const auto span = take_span(node, info, scribe)) {
+          to.throughput_area = spread_value<AreaRate>(*span, scribe.origin(node));
+        }
+      }}
+      .within(0.01, 1e6)
+      .demand("high");
+}
+
+Table<Line> line() {
+  using L = Line;
+  return {
+      {
+          quantity("line.speed", &L::speed, "speed", "m/min",
+                   "speed of the product or of the carriage's line")
+              .within(0.01, 3000)
+              .demand_or_uncertain("high"),
+          throughput(),
+          word("line.mode", &L::mode, "how heads and product move").otherwise("either"),
+          word("line.indexing", &L::indexing,
+               "whether the line can stop and index, or has a buffer")
+              .otherwise("no"),
+          quantity("line.hours_per_day", &L::hours_per_day, "time", "h", "hours of operation a day")
+              .within(0.01, 24),
+          number("line.days_per_year", &L::days_per_year, "", "", "days of operation a year")
+              .within(1, 366),
+          quantity("line.throw_distance", &L::throw_distance, "length", "mm",
+                   "gap from nozzle plate to surface")
+              .within(0.1, 100)
+              .demand_or_uncertain("high")
+              .otherwise("the head's nominal"),
+          quantity("line.throw_variation", &L::throw_variation, "length", "mm",
+                   "how much the gap flutters, to each side")
+              .within(0, 50)
+              .otherwise("0 mm"),
+          quantity("line.weave", &L::weave, "length", "mm",
+                   "how far the product wanders sideways, to each side")
+              .within(0, 500)
+              .otherwise("0 mm"),
+          text("line.encoder", &L::encoder, check_short, "encoder on the line, in words")
+              .printed_only(),
+          quantity("line.air_temperature", &L::air_temperature, "temperature", "degC",
+                   "air at the station")
+              .within(-30, 80)
+              .demand_or_uncertain("high")
+              .otherwise("20..30 degC"),
+      },
+      {}};
+}
+
+Table<Service> service() {
+  using S = Service;
+  return {{
+              word("service.serviceable", &S::serviceable, "that the user can service the head")
+                  .otherwise("indifferent"),
+              word("service.waveform", &S::waveform, "that the waveform can be changed")
+                  .otherwise("indifferent"),
+              word("service.driver_sources", &S::driver_sources,
+                   "that more than one maker has drive electronics")
+                  .otherwise("indifferent"),
+          },
+          {}};
+}
+
+Table<Limits> limits() {
+  using L = Limits;
+  return {{
+              integer("limits.heads", &L::heads, "most heads").within(1, 100000),
+              price("limits.budget", &L::budget, "price", "EUR", "most capital").within(0, 1e9),
+              quantity("limits.lead_time", &L::lead_time, "time", "day", "longest lead time")
+                  .within(0, 3650),
+              quantity("limits.space", &L::space, "length", "mm",
+                       "room along the line for the whole station")
+                  .within(10, 100000),
+          },
+          {}};
+}
+
+/// The price of energy keeps parts of a cent beside the amount in whole cents.
+Row<Costs> energy() {
+  const auto info =
+      field_info("costs.energy", "price", "price per kWh", "EUR/kWh", "price of electrical energy");
+  return Row<Costs>{info,
+                    [](Costs& to, const Node& node, const FieldInfo& row, Scribe& scribe) {
+                      const std::size_t before = scribe.inputs->size();
+                      const auto value = take_price(node, row, scribe);
+                      if (!value) return;
+                      to.energy = exactly(*value, scribe.origin(node));
+                      to.energy_per_kwh =
+                          exactly((*scribe.inputs)[before].value, scribe.origin(node));
+                    }}
+      .within(0, 100);
+}
+
+Table<Costs> costs() {
+  using C = Costs;
+  return {{
+              price("costs.labour", &C::labour, "price per hour", "EUR/h",
+                    "price of an operator's hour")
+                  .within(0, 10000),
+              energy(),
+              quantity("costs.discount", &C::discount, "fraction", "%", "discount rate a year")
+                  .within(0, 100)
+                  .otherwise("8 %"),
+              integer("costs.years", &C::years, "years the cost of ownership runs over")
+                  .within(1, 50)
+                  .otherwise("5"),
+          },
+          {}};
+}
+
+}  // namespace
+
+const Table<Request>& request_table() {
+  static const Table<Request> table = {
+      lifted(&Request::request, head_rows()),
+      {section("customer", &Request::customer, customer()),
+       section("product", &Request::product, product()), section("image", &Request::image, image()),
+       repeated("colour", &Request::colours, colour()), repeated("ink", &Request::inks, ink()),
+       section("substrate", &Request::substrate, substrate()),
+       section("line", &Request::line, line()), section("service", &Request::service, service()),
+       section("limits", &Request::limits, limits()), section("costs", &Request::costs, costs())}};
+  return table;
+}
+
+}  // namespace intake

@@ -1,0 +1,192 @@
+#include "output/batch.h"
+
+#include <cerrno>
+#include <exception>
+#include <utility>
+
+#include "output/finding.h"
+#include "output/names.h"
+
+namespace output {
+namespace {
+
+void fail(Outcome& outcome, intake::Diagnostic finding, Exit exit) {
+  outcome.findings.push_back(std::move(finding));
+  outcome.status = Status::failed;
+  outcome.exit = worse(outcome.exit, exit);
+}
+
+std::string text_or(const calc::Given<std::string>& field, const char* fallback) {
+  return field ? field->value : fallback;
+}
+
+std::string place_of(const calc::Origin& where) {
+  return where.file + ":" + std::to_string(where.line) + ":" + std::to_string(where.column);
+}
+
+/// Where the identification stands, else the request.
+const calc::Origin& id_place(const calc::Request& request) {
+  return request.request.id ? request.request.id->origin : request.where;
+}
+
+void append(intake::Diagnostics& to, const intake::Diagnostics& more) {
+  to.insert(to.end(), more.begin(), more.end());
+}
+
+}  // namespace
+
+Exit exit_of(const OsError& error) {
+  if (error.operation == "read" || error.operation == "list") {
+    return error.code == ENOENT ? Exit::no_input : Exit::io;
+  }
+  switch (error.code) {
+    case ENOSPC:
+    case EDQUOT:
+    case EFBIG:
+    case EIO:
+    case EPIPE:
+      return Exit::io;
+    default:
+      break;
+  }
+  return error.operation == "write" || error.operation == "flush" ? Exit::io : Exit::cannot_create;
+}
+
+JobMaker::JobMaker(Catalogues& catalogues, DatePolicy dates)
+    : catalogues_(catalogues), dates_(std::move(dates)) {}
+
+std::vector<BatchJob> JobMaker::jobs(const std::shared_ptr<const ReadSource>& source) {
+  std::vector<BatchJob> made;
+  if (source->file.is_catalogue) return made;
+  for (std::size_t i = 0; i < source->file.requests.size(); ++i) made.push_back(make(source, i));
+  return made;
+}
+
+BatchJob JobMaker::make(const std::shared_ptr<const ReadSource>& source, std::size_t index) {
+  BatchJob job{source, index, nullptr, {}, {}};
+  const intake::ReadRequest& read = job.request();
+  const calc::RequestHead& head = read.request.request;
+  Outcome& outcome = job.outcome;
+  outcome.file = source->shown;
+  outcome.index = static_cast<int>(index) + 1;
+  outcome.id = text_or(head.id, "");
+  outcome.revision = text_or(head.revision, "A");
+  outcome.findings = read.findings;
+  std::optional<std::string> date;
+  if (head.date) date = head.date->value;
+  job.date = choose_date(dates_, date);
+  outcome.date = job.date.date;
+  if (!outcome.id.empty()) outcome.stem = stem_of(outcome.id, outcome.revision, outcome.date);
+  if (read.usable) {
+    claim_stem(job);
+    add_catalogue(job);
+  } else {
+    outcome.status = Status::failed;
+    outcome.exit = Exit::data;
+  }
+  return job;
+}
+
+void JobMaker::claim_stem(BatchJob& job) {
+  const calc::Origin& here = id_place(job.request().request);
+  const auto [claim, fresh] = claims_.try_emplace(lower_ascii(job.outcome.stem), here);
+  if (fresh) return;
+  intake::Diagnostic finding =
+      finding_at(stem_taken, here, "the name " + job.outcome.stem + " is taken in this run",
+                 "give one of the two another id or revision");
+  finding.notes = {"the other request stands at " + place_of(claim->second)};
+  finding.field = "request.id";
+  fail(job.outcome, std::move(finding), Exit::data);
+}
+
+void JobMaker::add_catalogue(BatchJob& job) {
+  Outcome& outcome = job.outcome;
+  try {
+    job.catalogue = catalogues_.find(job.source->path);
+  } catch (const OsError& error) {
+    return fail(outcome, file_finding(no_catalogue, outcome.file, error.what()), exit_of(error));
+  }
+  if (!job.catalogue) {
+    return fail(outcome,
+                file_finding(no_catalogue, outcome.file, "there is no catalogue for this request",
+                             "put a catalogue.xml beside it or one folder up, or name one with -c"),
+                Exit::no_input);
+  }
+  const intake::ReadCatalogue& read = job.catalogue->read;
+  if (told_.insert(job.catalogue->path).second) append(outcome.findings, read.findings);
+  if (read.usable) return;
+  fail(outcome,
+       file_finding(faulty_catalogue, outcome.file,
+                    "the catalogue " + job.catalogue->path + " has errors",
+                    "swathspec heads -c " + job.catalogue->path + " lists them"),
+       Exit::data);
+}
+
+Issuer::Issuer(Os& os, Archive& archive, const Templates& templates, const Fonts& fonts, bool force)
+    : os_(os), archive_(archive), templates_(templates), fonts_(fonts), force_(force) {}
+
+Outcome Issuer::issue_one(const BatchJob& job) const {
+  Outcome outcome = job.outcome;
+  if (outcome.status == Status::failed || os_.interrupted()) return outcome;
+  try {
+    issue_into(outcome, job);
+  } catch (const OsError& error) {
+    fail(outcome, file_finding(not_written, outcome.file, error.what()), exit_of(error));
+  } catch (const std::exception& error) {
+    fail(outcome,
+         finding_at(program_fault, job.request().request.where,
+                    std::string("a fault of the program: ") + error.what(),
+                    "please report it with this request and its catalogue"),
+         Exit::software);
+  }
+  add_source_lines(outcome.findings, *job.source);
+  return outcome;
+}
+
+bool Issuer::keeps_earlier_date(Outcome& outcome, const BatchJob& job,
+                                const Environment& environment) const {
+  if (job.date.fixed) return false;
+  const auto earlier = archive_.latest_date(outcome.id, outcome.revision);
+  if (!earlier || *earlier == outcome.date) return false;
+  const std::string stem = stem_of(outcome.id, outcome.revision, *earlier);
+  const calc::Specification then = specify(job.request(), environment, *earlier);
+  if (archive_.find(stem, [&] { return content_of(then); }) != Archive::Found::same) return false;
+  outcome.date = *earlier;
+  outcome.stem = stem;
+  outcome.verdict = then.verdict;
+  outcome.status = Status::unchanged;
+  return true;
+}
+
+void Issuer::issue_into(Outcome& outcome, const BatchJob& job) const {
+  const Environment environment{job.catalogue->read.catalogue, templates_, fonts_};
+  if (keeps_earlier_date(outcome, job, environment)) return;
+  calc::Specification specification = specify(job.request(), environment, outcome.date);
+  outcome.verdict = specification.verdict;
+  const Archive::Found found =
+      archive_.find(outcome.stem, [&] { return content_of(specification); });
+  if (found == Archive::Found::same) {
+    outcome.status = Status::unchanged;
+    return;
+  }
+  if (found == Archive::Found::other && !force_) return refuse(outcome, job);
+  const Issued issued = render(std::move(specification), job.request(), environment);
+  append(outcome.findings, issued.findings);
+  if (found == Archive::Found::other) archive_.supersede(issued.stem);
+  archive_.store(issued);
+  outcome.status = Status::issued;
+}
+
+void Issuer::refuse(Outcome& outcome, const BatchJob& job) const {
+  const auto next = archive_.free_revision(outcome.id, outcome.revision);
+  intake::Diagnostic finding =
+      finding_at(issue_refused, id_place(job.request().request),
+                 outcome.stem + " was issued before with another content",
+                 next ? "set revision = " + *next + ", or use --force to supersede what went out"
+                      : "use another id, or --force to supersede what went out");
+  finding.field = "request.revision";
+  fail(outcome, std::move(finding), Exit::cannot_create);
+  outcome.status = Status::refused;
+}
+
+}  // namespace output

@@ -1,0 +1,77 @@
+/// From sources to outcomes: what each request is issued with, and its issue.
+#pragma once
+
+#include <map>
+#include <memory>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "output/archive.h"
+#include "output/batch_catalogue.h"
+#include "output/batch_outcome.h"
+#include "output/batch_read.h"
+#include "output/date.h"
+#include "output/fonts.h"
+#include "output/templates.h"
+
+namespace output {
+
+/// One request with everything its issue needs. `outcome` has its head filled in; when its status
+/// is failed, there is nothing more to do.
+struct BatchJob {
+  std::shared_ptr<const ReadSource> source;
+  std::size_t index = 0;  ///< of the request in its file, from 0
+  std::shared_ptr<const LoadedCatalogue> catalogue;
+  IssueDate date;
+  Outcome outcome;
+
+  const intake::ReadRequest& request() const { return source->file.requests.at(index); }
+};
+
+/// Turns read sources into jobs, in input order.
+class JobMaker {
+ public:
+  JobMaker(Catalogues& catalogues, DatePolicy dates);
+
+  /// A job for each request of the source; none for a catalogue. Faults of the request, of its
+  /// catalogue (told once) and of a name taken before make the outcome failed.
+  std::vector<BatchJob> jobs(const std::shared_ptr<const ReadSource>& source);
+
+ private:
+  BatchJob make(const std::shared_ptr<const ReadSource>& source, std::size_t index);
+  void add_catalogue(BatchJob& job);
+  void claim_stem(BatchJob& job);
+
+  Catalogues& catalogues_;
+  DatePolicy dates_;
+  std::set<std::string> told_;                  ///< catalogues whose findings went out
+  std::map<std::string, calc::Origin> claims_;  ///< stems in lower case, by whom
+};
+
+/// Issues jobs into an archive; any number of threads at the same time.
+class Issuer {
+ public:
+  Issuer(Os& os, Archive& archive, const Templates& templates, const Fonts& fonts, bool force);
+
+  /// The outcome with its status, verdict and findings. Never throws: faults of the system and of
+  /// the program become the outcome's.
+  Outcome issue_one(const BatchJob& job) const;
+
+ private:
+  void issue_into(Outcome& outcome, const BatchJob& job) const;
+  bool keeps_earlier_date(Outcome& outcome, const BatchJob& job,
+                          const Environment& environment) const;
+  void refuse(Outcome& outcome, const BatchJob& job) const;
+
+  Os& os_;
+  Archive& archive_;
+  const Templates& templates_;
+  const Fonts& fonts_;
+  bool force_;
+};
+
+/// The exit status a failed call asks for.
+Exit exit_of(const OsError& error);
+
+}  // namespace output

@@ -1,0 +1,56 @@
+#include "output/batch_catalogue.h"
+
+#include <utility>
+
+#include "output/digest.h"
+
+namespace output {
+namespace {
+
+constexpr std::string_view catalogue_name = "catalogue.xml";
+
+std::string beside(const std::string& folder) {
+  return folder == "." ? std::string(catalogue_name) : join_path(folder, catalogue_name);
+}
+
+/// The folder above, by name where that is safe.
+std::string above(const std::string& folder) {
+  if (folder == ".") return "..";
+  const std::string_view last = name_of(folder);
+  if (last == ".." || last == "." || last.empty()) return join_path(folder, "..");
+  return folder_of(folder);
+}
+
+}  // namespace
+
+Catalogues::Catalogues(Os& os, std::optional<std::string> named)
+    : os_(os), named_(std::move(named)) {}
+
+std::optional<std::string> Catalogues::place(const std::string& request_path) {
+  if (named_) return named_;
+  const std::string folder = request_path == "-" ? "." : folder_of(request_path);
+  const auto [known, fresh] = by_folder_.try_emplace(folder);
+  if (!fresh) return known->second;
+  for (const std::string& path : {beside(folder), beside(above(folder))}) {
+    if (os_.look(path) == EntryKind::file) return known->second = path;
+  }
+  return known->second = os_.environment("SWATHSPEC_CATALOGUE");
+}
+
+std::shared_ptr<const LoadedCatalogue> Catalogues::find(const std::string& request_path) {
+  const std::optional<std::string> path = place(request_path);
+  return path ? load(*path) : nullptr;
+}
+
+std::shared_ptr<const LoadedCatalogue> Catalogues::load(const std::string& path) {
+  std::shared_ptr<const LoadedCatalogue>& known = loaded_[path];
+  if (known) return known;
+  const std::string text = os_.read_file(path);
+  auto fresh = std::make_shared<LoadedCatalogue>();
+  fresh->path = path;
+  fresh->read = intake::read_catalogue(path, text);
+  fresh->read.catalogue.source_sha256 = sha256(text);
+  return known = std::move(fresh);
+}
+
+}  // namespace output

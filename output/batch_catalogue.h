@@ -1,0 +1,40 @@
+/// Which catalogue a request is calculated with.
+#pragma once
+
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+
+#include "intake/read.h"
+#include "output/os.h"
+
+namespace output {
+
+struct LoadedCatalogue {
+  std::string path;
+  intake::ReadCatalogue read;
+};
+
+/// Finds and reads catalogues, each once.
+class Catalogues {
+ public:
+  /// `named`: the one of the command line, which then serves every request.
+  Catalogues(Os& os, std::optional<std::string> named);
+
+  /// The named one, else catalogue.xml beside the request, then one folder up, then the one of
+  /// SWATHSPEC_CATALOGUE; null when there is none. "-" is looked for from the current folder.
+  /// Throws OsError when it cannot be read.
+  std::shared_ptr<const LoadedCatalogue> find(const std::string& request_path);
+
+ private:
+  std::optional<std::string> place(const std::string& request_path);
+  std::shared_ptr<const LoadedCatalogue> load(const std::string& path);
+
+  Os& os_;
+  std::optional<std::string> named_;
+  std::map<std::string, std::optional<std::string>> by_folder_;
+  std::map<std::string, std::shared_ptr<const LoadedCatalogue>> loaded_;
+};
+
+}  // namespace output

@@ -1,0 +1,54 @@
+#include "output/batch_read.h"
+
+#include <cerrno>
+#include <utility>
+
+#include "output/digest.h"
+
+namespace output {
+namespace {
+
+std::string_view line_of(std::string_view text, int number) {
+  for (; number > 1; --number) {
+    const std::size_t end = text.find('\n');
+    if (end == std::string_view::npos) return {};
+    text.remove_prefix(end + 1);
+  }
+  return text.substr(0, text.find_first_of("\r\n"));
+}
+
+}  // namespace
+
+std::shared_ptr<const ReadSource> read_source(Os& os, const Source& source) {
+  auto read = std::make_shared<ReadSource>();
+  read->path = source.path;
+  read->shown = source.path == "-" ? "<stdin>" : source.path;
+  read->text = source.path == "-" ? os.read_input() : os.read_file(source.path);
+  read->file = intake::read_requests(read->shown, read->text);
+  const std::string digest = sha256(read->text);
+  for (intake::ReadRequest& request : read->file.requests) {
+    if (request.request.source_sha256.empty()) request.request.source_sha256 = digest;
+  }
+  return read;
+}
+
+void add_source_lines(intake::Diagnostics& findings, const ReadSource& source) {
+  for (intake::Diagnostic& finding : findings) {
+    if (!finding.source_line.empty() || finding.file != source.shown) continue;
+    finding.source_line = line_of(source.text, finding.line);
+  }
+}
+
+Fault unread(const Source& source, const OsError& error) {
+  const std::string shown = source.path == "-" ? "<stdin>" : source.path;
+  return {file_finding(unreadable, shown, error.what()),
+          error.code == ENOENT ? Exit::no_input : Exit::io};
+}
+
+Fault requestless(const std::string& root) {
+  return {file_finding(without_request, root, "there is no request in it",
+                       "a folder is searched for files named *.xml and *.ini"),
+          Exit::no_input};
+}
+
+}  // namespace output

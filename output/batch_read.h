@@ -1,0 +1,31 @@
+/// One source read: its requests, its text for the carets, its digest.
+#pragma once
+
+#include <memory>
+#include <string>
+#include <string_view>
+
+#include "intake/read.h"
+#include "output/batch_walk.h"
+
+namespace output {
+
+struct ReadSource {
+  std::string path;   ///< as in Source
+  std::string shown;  ///< the path, or "<stdin>"
+  std::string text;
+  intake::ReadFile file;
+};
+
+/// Reads a source. Throws OsError.
+std::shared_ptr<const ReadSource> read_source(Os& os, const Source& source);
+
+/// Fills in the line of the text that findings of this source lack.
+void add_source_lines(intake::Diagnostics& findings, const ReadSource& source);
+
+/// The finding and exit status for a source that could not be read.
+Fault unread(const Source& source, const OsError& error);
+/// The finding for a path of the command line that led to no request.
+Fault requestless(const std::string& root);
+
+}  // namespace output

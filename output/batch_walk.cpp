@@ -1,0 +1,97 @@
+#include "output/batch_walk.h"
+
+#include <algorithm>
+#include <optional>
+#include <set>
+#include <utility>
+
+#include "output/names.h"
+
+namespace output {
+namespace {
+
+bool is_request_name(std::string_view name) {
+  const std::string lower = lower_ascii(name);
+  return lower.ends_with(".xml") || lower.ends_with(".ini");
+}
+
+class Walker {
+ public:
+  Walker(Os& os, const std::string& skipped) : os_(os) {
+    if (!skipped.empty()) skipped_ = os_.real_path(skipped);
+  }
+
+  void take(const std::string& root) {
+    walk_.roots.push_back(root);
+    if (root == "-") return add(root);
+    try {
+      take_named(root);
+    } catch (const OsError& error) {
+      fail(root, error);
+    }
+  }
+  Walk result() { return std::move(walk_); }
+
+ private:
+  void take_named(const std::string& root) {
+    const std::optional<EntryKind> kind = os_.look(root);
+    if (!kind) {
+      walk_.faults.push_back(
+          {file_finding(path_missing, root, "there is no such file or folder"), Exit::no_input});
+    } else if (*kind != EntryKind::folder) {
+      add(root);
+    } else {
+      std::vector<std::string> found;
+      collect(root, found);
+      std::sort(found.begin(), found.end());
+      for (std::string& path : found) add(std::move(path));
+    }
+  }
+
+  void collect(const std::string& folder, std::vector<std::string>& found) {
+    for (const Entry& entry : os_.list_folder(folder)) {
+      if (entry.name.starts_with('.')) continue;
+      std::string path = join_path(folder, entry.name);
+      if (entry.kind == EntryKind::file && is_request_name(entry.name)) {
+        found.push_back(std::move(path));
+      } else if (entry.kind == EntryKind::folder && !is_skipped(path)) {
+        collect_below(path, found);
+      }
+    }
+  }
+
+  /// A folder that cannot be listed does not hide the others.
+  void collect_below(const std::string& folder, std::vector<std::string>& found) {
+    try {
+      collect(folder, found);
+    } catch (const OsError& error) {
+      fail(folder, error);
+    }
+  }
+
+  void fail(const std::string& path, const OsError& error) {
+    walk_.faults.push_back({file_finding(unreadable, path, error.what()), Exit::io});
+  }
+
+  bool is_skipped(const std::string& path) { return skipped_ && os_.real_path(path) == skipped_; }
+
+  void add(std::string path) {
+    if (!seen_.insert(os_.real_path(path).value_or(path)).second) return;
+    walk_.sources.push_back({std::move(path), walk_.roots.size() - 1});
+  }
+
+  Os& os_;
+  std::optional<std::string> skipped_;
+  std::set<std::string> seen_;
+  Walk walk_;
+};
+
+}  // namespace
+
+Walk walk(Os& os, const std::vector<std::string>& paths, const std::string& skipped) {
+  Walker walker(os, skipped);
+  for (const std::string& path : paths) walker.take(path);
+  return walker.result();
+}
+
+}  // namespace output

@@ -1,0 +1,31 @@
+/// The commands. Each prints what it has to say and returns the exit status; what goes wrong with
+/// the output streams themselves is thrown as OsError.
+#pragma once
+
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "output/batch.h"
+#include "output/batch_walk.h"
+#include "output/date.h"
+#include "output/options.h"
+#include "output/os.h"
+
+namespace output {
+
+/// The whole program: reads the command line, runs its command, reports what was thrown.
+Exit run_program(Os& os, std::vector<std::string> arguments);
+
+Exit run_build(Os& os, const Options& options, const DatePolicy& dates);
+Exit run_check(Os& os, const Options& options, const DatePolicy& dates);
+Exit run_explain(Os& os, const Options& options, const DatePolicy& dates);
+Exit run_heads(Os& os, const Options& options);
+Exit run_fields(Os& os, const Options& options);
+
+/// Hands every job of the paths to `take` in input order, and prints the faults of the paths
+/// themselves; stops early when interrupted. Returns the status those faults ask for.
+Exit for_each_job(Os& os, const Options& options, const Walk& walk, JobMaker& maker,
+                  const std::function<void(BatchJob)>& take);
+
+}  // namespace output

@@ -1,0 +1,97 @@
+#include <algorithm>
+#include <array>
+#include <cerrno>
+#include <thread>
+#include <utility>
+
+#include "output/batch.h"
+#include "output/batch_pool.h"
+#include "output/command.h"
+#include "output/json_lines.h"
+
+namespace output {
+namespace {
+
+/// Faces for Han and kana, in order of preference, where the usual packages put them.
+constexpr std::array<const char*, 3> cjk_faces{
+    "/usr/share/fonts/truetype/droid/DroidSansFallbackFull.ttf",
+    "/usr/share/fonts/truetype/droid/DroidSansFallback.ttf",
+    "/usr/share/fonts/opentype/ipafont-gothic/ipag.ttf"};
+
+std::string read_cjk_face(Os& os) {
+  for (const char* path : cjk_faces) {
+    if (os.look(path) == EntryKind::file) return os.read_file(path);
+  }
+  return {};
+}
+
+/// Prints outcomes in input order. A reader that closed standard output does not stop the issue of
+/// the documents; it shows in the exit status.
+class Printer {
+ public:
+  Printer(Os& os, const Options& options) : os_(os), options_(options) {}
+
+  void print(const Outcome& outcome) {
+    if (outcome.status == Status::skipped) return;
+    exit_ = worse(exit_, outcome.exit);
+    if (!outcome.findings.empty()) {
+      os_.write_error(findings_text(outcome.findings, options_.diagnostics));
+    }
+    if (closed_) return;
+    try {
+      os_.write_output(options_.json ? outcome_json(outcome) + "\n" : outcome_line(outcome));
+    } catch (const OsError& error) {
+      closed_ = true;
+      exit_ = worse(exit_, Exit::io);
+      if (error.code != EPIPE) os_.write_error(program_message(error.what()));
+    }
+  }
+  Exit exit() const { return exit_; }
+
+ private:
+  Os& os_;
+  const Options& options_;
+  bool closed_ = false;
+  Exit exit_ = Exit::success;
+};
+
+unsigned thread_count(const Options& options) {
+  constexpr unsigned most = 256;
+  if (options.jobs != 0) return options.jobs;
+  return std::clamp(std::thread::hardware_concurrency(), 1U, most);
+}
+
+Exit issue_all(Os& os, const Options& options, const Walk& paths, JobMaker& maker,
+               Archive& archive) {
+  const Templates templates;
+  const Fonts fonts(read_cjk_face(os));
+  const Issuer issuer(os, archive, templates, fonts, options.force);
+  Printer printer(os, options);
+  const unsigned threads = thread_count(options);
+  OrderedPool<Outcome> pool(threads, std::size_t{4} * threads,
+                            [&](const Outcome& outcome) { printer.print(outcome); });
+  const Exit exit = for_each_job(os, options, paths, maker, [&](BatchJob job) {
+    pool.submit([&issuer, job = std::move(job)] { return issuer.issue_one(job); });
+  });
+  pool.drain();
+  archive.finish();
+  return worse(exit, printer.exit());
+}
+
+}  // namespace
+
+Exit run_build(Os& os, const Options& options, const DatePolicy& dates) {
+  const Walk paths = walk(os, options.paths, options.folder);
+  Catalogues catalogues(os, options.catalogue);
+  JobMaker maker(catalogues, dates);
+  if (paths.sources.empty()) return for_each_job(os, options, paths, maker, [](BatchJob) {});
+  try {
+    Archive archive(os, options.folder);
+    return issue_all(os, options, paths, maker, archive);
+  } catch (const ArchiveBusy& busy) {
+    os.write_error(program_message(busy.what()));
+    return Exit::cannot_create;
+  }
+}
+
+}  // namespace output

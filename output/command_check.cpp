@@ -1,0 +1,52 @@
+#include "output/batch.h"
+#include "output/command.h"
+#include "output/json_lines.h"
+
+namespace output {
+namespace {
+
+struct Counts {
+  int requests = 0, faulty = 0, errors = 0, warnings = 0;
+
+  void add(const Outcome& outcome) {
+    ++requests;
+    faulty += outcome.status == Status::failed ? 1 : 0;
+    for (const intake::Diagnostic& finding : outcome.findings) {
+      ++(finding.severity == intake::Severity::error ? errors : warnings);
+    }
+  }
+};
+
+std::string counted(int count, const std::string& thing) {
+  return std::to_string(count) + " " + thing + (count == 1 ? "" : "s");
+}
+
+std::string summary(const Counts& counts) {
+  return counted(counts.requests, "request") + ": " +
+         std::to_string(counts.requests - counts.faulty) + " good, " +
+         std::to_string(counts.faulty) + " at fault; " + counted(counts.errors, "error") + ", " +
+         counted(counts.warnings, "warning") + "\n";
+}
+
+}  // namespace
+
+Exit run_check(Os& os, const Options& options, const DatePolicy& dates) {
+  Catalogues catalogues(os, options.catalogue);
+  JobMaker maker(catalogues, dates);
+  Counts counts;
+  Exit exit = Exit::success;
+  const auto take = [&](BatchJob job) {
+    Outcome& outcome = job.outcome;
+    if (outcome.status != Status::failed) outcome.status = Status::checked;
+    add_source_lines(outcome.findings, *job.source);
+    counts.add(outcome);
+    exit = worse(exit, outcome.exit);
+    os.write_error(findings_text(outcome.findings, options.diagnostics));
+    if (options.json) os.write_output(outcome_json(outcome) + "\n");
+  };
+  const Exit reading = for_each_job(os, options, walk(os, options.paths, ""), maker, take);
+  if (!options.json) os.write_output(summary(counts));
+  return worse(exit, reading);
+}
+
+}  // namespace output

@@ -1,0 +1,38 @@
+#include "output/batch.h"
+#include "output/command.h"
+#include "output/report_explain.h"
+
+namespace output {
+namespace {
+
+/// The calculation of one good request, on standard output.
+void explain_one(Os& os, const Options& options, const BatchJob& job, const Templates& templates,
+                 const Fonts& fonts) {
+  const Environment environment{job.catalogue->read.catalogue, templates, fonts};
+  const calc::Specification specification = specify(job.request(), environment, job.date.date);
+  intake::Diagnostics findings = warnings_of(specification, job.request(), templates);
+  add_source_lines(findings, *job.source);
+  os.write_error(findings_text(findings, options.diagnostics));
+  os.write_output(options.json ? figures_of(specification, job.request())
+                               : explanation(specification, job.request().request, templates));
+}
+
+}  // namespace
+
+Exit run_explain(Os& os, const Options& options, const DatePolicy& dates) {
+  const Templates templates;
+  const Fonts fonts;
+  Catalogues catalogues(os, options.catalogue);
+  JobMaker maker(catalogues, dates);
+  Exit exit = Exit::success;
+  const auto take = [&](BatchJob job) {
+    add_source_lines(job.outcome.findings, *job.source);
+    os.write_error(findings_text(job.outcome.findings, options.diagnostics));
+    exit = worse(exit, job.outcome.exit);
+    if (job.outcome.status != Status::failed) explain_one(os, options, job, templates, fonts);
+  };
+  const Exit reading = for_each_job(os, options, walk(os, options.paths, ""), maker, take);
+  return worse(exit, reading);
+}
+
+}  // namespace output

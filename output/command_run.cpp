@@ -1,0 +1,109 @@
+#include <cerrno>
+#include <exception>
+#include <utility>
+
+#include "output/batch.h"
+#include "output/command.h"
+
+namespace output {
+namespace {
+
+/// A fault of the environment, which is as much a matter of usage as one of the command line.
+ParsedOptions bad_epoch(const std::string& text) {
+  return {
+      std::nullopt, Exit::usage, "",
+      program_message("SOURCE_DATE_EPOCH: " + text + " is no count of seconds since 1970-01-01")};
+}
+
+Exit run_command(Os& os, const Options& options) {
+  DatePolicy dates{options.date, std::nullopt, date_of(os.now()).value_or("9999-12-31")};
+  const std::string epoch = os.environment("SOURCE_DATE_EPOCH").value_or("");
+  if (!epoch.empty()) {
+    dates.epoch = date_of_epoch(epoch);
+    if (!dates.epoch) {
+      os.write_error(bad_epoch(epoch).error);
+      return Exit::usage;
+    }
+  }
+  switch (options.command) {
+    case Command::build:
+      return run_build(os, options, dates);
+    case Command::check:
+      return run_check(os, options, dates);
+    case Command::explain:
+      return run_explain(os, options, dates);
+    case Command::heads:
+      return run_heads(os, options);
+    case Command::fields:
+      return run_fields(os, options);
+  }
+  return Exit::usage;
+}
+
+Exit run_guarded(Os& os, std::vector<std::string> arguments) {
+  const ParsedOptions parsed = parse_options(std::move(arguments));
+  if (parsed.options) return run_command(os, *parsed.options);
+  os.write_output(parsed.output);
+  os.write_error(parsed.error);
+  return parsed.exit;
+}
+
+/// Tells of a fault where that is still possible: standard error itself may be what failed.
+void tell(Os& os, const std::string& message) {
+  try {
+    os.write_error(program_message(message));
+  } catch (const OsError&) {
+    return;  // nobody is left to tell; the exit status says it
+  }
+}
+
+}  // namespace
+
+Exit run_program(Os& os, std::vector<std::string> arguments) {
+  Exit exit = Exit::success;
+  try {
+    exit = run_guarded(os, std::move(arguments));
+  } catch (const OsError& error) {
+    if (error.code != EPIPE) tell(os, error.what());
+    exit = exit_of(error);
+  } catch (const std::exception& error) {
+    tell(os, std::string("a fault of the program: ") + error.what());
+    exit = Exit::software;
+  }
+  return os.interrupted() ? Exit::interrupted : exit;
+}
+
+Exit for_each_job(Os& os, const Options& options, const Walk& walk, JobMaker& maker,
+                  const std::function<void(BatchJob)>& take) {
+  Exit exit = Exit::success;
+  const auto report = [&](const Fault& fault) {
+    os.write_error(findings_text({fault.finding}, options.diagnostics));
+    exit = worse(exit, fault.exit);
+  };
+  for (const Fault& fault : walk.faults) report(fault);
+  std::vector<bool> fruitful(walk.roots.size());
+  for (const Source& source : walk.sources) {
+    if (os.interrupted()) return exit;
+    try {
+      for (BatchJob& job : maker.jobs(read_source(os, source))) {
+        fruitful[source.root] = true;
+        take(std::move(job));
+      }
+    } catch (const OsError& error) {
+      if (error.path != source.path && error.path != "<stdin>") throw;
+      fruitful[source.root] = true;
+      report(unread(source, error));
+    }
+  }
+  for (const Fault& fault : walk.faults) {
+    for (std::size_t i = 0; i < walk.roots.size(); ++i) {
+      if (walk.roots[i] == fault.finding.file) fruitful[i] = true;  // said already
+    }
+  }
+  for (std::size_t i = 0; i < walk.roots.size(); ++i) {
+    if (!fruitful[i]) report(requestless(walk.roots[i]));
+  }
+  return exit;
+}
+
+}  // namespace output

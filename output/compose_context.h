@@ -1,0 +1,80 @@
+/// What every section of the document needs, and the small wordings they share.
+#pragma once
+
+#include <cstddef>
+#include <initializer_list>
+#include <map>
+#include <set>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "calc/specification.h"
+#include "output/templates.h"
+
+namespace output {
+
+/// Arguments of a text: name and value.
+using Arguments = std::initializer_list<std::pair<std::string_view, std::string>>;
+
+class Context {
+ public:
+  Context(const calc::Specification& spec, const calc::Request& request,
+          const Templates& templates);
+
+  const calc::Specification& spec;
+  const calc::Request& request;
+  const Templates& templates;
+  const std::string& language() const { return language_; }
+
+  /// The words of a key, escaped for markup. Throws std::out_of_range when there are none.
+  std::string words(const std::string& key, Arguments arguments = {}) const;
+  /// The same for a count: `key.one` when it is 1 and has words of its own.
+  std::string counted(const std::string& key, std::size_t count, Arguments arguments = {}) const;
+  /// The same, or `fallback` (escaped) for a key without words: names that come from the input.
+  std::string words_or(const std::string& key, std::string_view fallback) const;
+  bool has_words(const std::string& key) const;
+  /// Expands a section's template of the language.
+  std::string expand(const std::string& name, const Values& values) const;
+
+  /// A notice in words: the text of `kind.code` with its arguments in capitals, and FIELD.
+  std::string notice(std::string_view kind, const calc::Notice& notice) const;
+  /// A failed gate in words, with value, limit, shortfall and subject.
+  std::string reason(const calc::Reason& reason) const;
+  /// A request or catalogue key in words, the name of a repeated section in it.
+  std::string field(const std::string& key) const;
+  /// The key with NAME for the name of a repeated section, and that name (empty when it has none).
+  static std::string pattern(const std::string& key);
+  static std::string name(const std::string& key);
+  /// The figure an assumption or a question moves, in words.
+  std::string effect(const std::string& key) const;
+
+  /// The margin keys of those trace steps that exist, separated by blanks.
+  std::string step_keys(std::initializer_list<std::string> ids) const;
+  /// Whether a trace step of that id exists.
+  bool has_step(const std::string& id) const;
+  /// The origin of the given input of that key as a margin key `file:line`, or empty.
+  std::string place_of(const std::string& key) const;
+  /// The given, derived or assumed input of that key, or null.
+  const calc::Input* input(const std::string& key) const;
+
+ private:
+  /// `key.subject` when it has words of its own, else the key.
+  std::string variant(const std::string& key, const std::string& subject) const;
+
+  std::string language_;
+  std::set<std::string, std::less<>> steps_;
+  std::map<std::string, const calc::Input*, std::less<>> inputs_;
+};
+
+/// Start of the trace ids of the group with that index: "g1".
+std::string group_prefix(std::size_t index);
+/// `file:line` of a place, without blanks so that it is one margin key; empty when it has none.
+std::string place_key(const calc::Origin& origin);
+/// Places separated by blanks, each once.
+std::string place_keys(const std::vector<calc::Origin>& origins);
+/// A name made fit to be one margin key and an anchor: blanks become no-break spaces.
+std::string anchor(std::string_view id);
+
+}  // namespace output

@@ -1,0 +1,41 @@
+/// Figures and lists in the words of the document.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "calc/money.h"
+#include "calc/specification.h"
+#include "output/compose_context.h"
+
+namespace output {
+
+/// "45 m/min", with feet a minute behind it for a request in United States units. A limit is
+/// rounded down, so that the printed speed passes.
+std::string speed_text(const Context& context, calc::Speed speed);
+std::string speed_limit_text(const Context& context, calc::Speed speed);
+/// Number of m/min of a limit, rounded down to three digits.
+std::string speed_limit_number(calc::Speed speed);
+/// "210 mm", with inches behind it for a request in United States units.
+std::string length_text(const Context& context, calc::Length length, int digits = 4);
+/// "600 × 900 dpi".
+std::string lattice_text(calc::Resolution across, calc::Resolution along);
+/// Number of dpi.
+std::string dpi_text(calc::Resolution resolution);
+/// "EUR 12 345.00".
+std::string amount(std::string_view currency, calc::Money money);
+/// "EUR 212 000", three significant digits, for what is no exact sum.
+std::string rough_amount(std::string_view currency, double major);
+/// A share as a number of percent, rounded down to 0.1, so that 100 stands for the whole only.
+std::string percent_down(double share);
+/// A count, ungrouped below five digits.
+std::string count_text(double count);
+/// "a, b and c" of pieces that are already markup.
+std::string joined(const Context& context, const std::vector<std::string>& pieces);
+/// A value with its range: "45 m/min", "30 to 60 m/min", "2 ± 0.3 mm", text as it is.
+std::string input_text(const Context& context, const calc::Input& input);
+/// The designation of a head, "H-330, mode grey".
+std::string head_text(const Context& context, const calc::Group& group);
+
+}  // namespace output

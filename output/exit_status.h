@@ -1,0 +1,35 @@
+/// The program's exit status; its numbers are public.
+#pragma once
+
+namespace output {
+
+enum class Exit {
+  success = 0,
+  usage = 64,
+  data = 65,
+  no_input = 66,
+  software = 70,
+  cannot_create = 73,
+  io = 74,
+  interrupted = 130
+};
+
+/// The status that stands for both: interruption beats all, then 70, 74, 73, 66, 65.
+constexpr Exit worse(Exit a, Exit b) {
+  constexpr auto rank = [](Exit status) {
+    switch (status) {
+      case Exit::success: return 0;
+      case Exit::data: return 1;
+      case Exit::no_input: return 2;
+      case Exit::cannot_create: return 3;
+      case Exit::io: return 4;
+      case Exit::software: return 5;
+      case Exit::usage: return 6;
+      case Exit::interrupted: return 7;
+    }
+    return 5;
+  };
+  return rank(a) >= rank(b) ? a : b;
+}
+
+}  // namespace output

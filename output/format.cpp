@@ -1,0 +1,174 @@
+#include "output/format.h"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <cmath>
+#include <cstddef>
+#include <cstdint>
+#include <stdexcept>
+#include <utility>
+
+namespace output {
+namespace {
+
+constexpr std::string_view narrow_space = "\xE2\x80\xAF";  // U+202F
+constexpr std::string_view no_break = "\xC2\xA0";          // U+00A0
+constexpr std::string_view minus = "\xE2\x88\x92";         // U+2212
+constexpr std::size_t grouped_from = 5;                    // four digits read well ungrouped
+
+void require_finite(double value) {
+  if (!std::isfinite(value)) throw std::invalid_argument("a number to print is not finite");
+}
+
+template <class... Format>
+std::string chars(double value, Format... format) {
+  std::array<char, 400> buffer{};
+  const auto done = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value, format...);
+  if (done.ec != std::errc{}) throw std::length_error("a number to print is too long");
+  return {buffer.data(), done.ptr};
+}
+
+/// The digits of a whole number in groups of three.
+std::string grouped(std::string_view digits) {
+  if (digits.size() < grouped_from) return std::string(digits);
+  std::string text;
+  for (std::size_t i = 0; i < digits.size(); ++i) {
+    if (i > 0 && (digits.size() - i) % 3 == 0) text += narrow_space;
+    text += digits[i];
+  }
+  return text;
+}
+
+bool is_zero(std::string_view decimal) {
+  return decimal.find_first_not_of("-0.") == std::string_view::npos;
+}
+
+/// A plain decimal ("-12345.60") as it is printed.
+std::string dressed(std::string_view decimal) {
+  const bool negative = decimal.front() == '-' && !is_zero(decimal);
+  if (decimal.front() == '-') decimal.remove_prefix(1);
+  const std::size_t point = decimal.find('.');
+  std::string text = negative ? std::string(minus) : std::string();
+  text += grouped(decimal.substr(0, point));
+  if (point != std::string_view::npos) text += decimal.substr(point);
+  return text;
+}
+
+std::string without_trailing_zeros(std::string decimal) {
+  if (decimal.find('.') == std::string::npos) return decimal;
+  decimal.erase(decimal.find_last_not_of('0') + 1);
+  if (decimal.back() == '.') decimal.pop_back();
+  return decimal;
+}
+
+std::string superscript(int exponent) {
+  constexpr std::array<std::string_view, 10> raised{
+      "\xE2\x81\xB0", "\xC2\xB9",     "\xC2\xB2",     "\xC2\xB3",     "\xE2\x81\xB4",
+      "\xE2\x81\xB5", "\xE2\x81\xB6", "\xE2\x81\xB7", "\xE2\x81\xB8", "\xE2\x81\xB9"};
+  std::string text;
+  for (const char digit : std::to_string(exponent)) {
+    text += digit == '-' ? "\xE2\x81\xBB" : raised.at(static_cast<std::size_t>(digit - '0'));
+  }
+  return text;
+}
+
+std::string with_exponent(const std::string& mantissa, int exponent) {
+  return dressed(without_trailing_zeros(mantissa)) + std::string(no_break) + "\xC3\x97" +
+         std::string(no_break) + "10" + superscript(exponent);
+}
+
+/// One word of a unit that is written otherwise than it is typed.
+std::string_view proper_word(std::string_view word) {
+  constexpr std::array<std::pair<std::string_view, std::string_view>, 10> words{{
+      {"um", "\xC2\xB5m"},
+      {"us", "\xC2\xB5s"},
+      {"uL", "\xC2\xB5L"},
+      {"ug", "\xC2\xB5g"},
+      {"uW", "\xC2\xB5W"},
+      {"degC", "\xC2\xB0\x43"},
+      {"degF", "\xC2\xB0\x46"},
+      {"deg", "\xC2\xB0"},
+      {"ohm", "\xCE\xA9"},
+      {"bit_per_s", "bit/s"},
+  }};
+  for (const auto& [typed, proper] : words) {
+    if (word == typed) return proper;
+  }
+  return word;
+}
+
+bool is_power(char byte) { return byte == '2' || byte == '3'; }
+
+/// A word with its power: "m2" -> "m²".
+std::string proper_factor(std::string_view word) {
+  if (word.size() > 1 && is_power(word.back())) {
+    const std::string_view base = word.substr(0, word.size() - 1);
+    return std::string(proper_word(base)) + (word.back() == '2' ? "\xC2\xB2" : "\xC2\xB3");
+  }
+  return std::string(proper_word(word));
+}
+
+}  // namespace
+
+std::string number(double value, int digits) {
+  require_finite(value);
+  if (digits < 1) throw std::invalid_argument("a number needs at least one digit");
+  if (value == 0) return "0";
+  const std::string rounded = chars(value, std::chars_format::scientific, digits - 1);
+  const std::size_t mark = rounded.find('e');
+  int exponent = 0;
+  const std::size_t digits_at = mark + (rounded[mark + 1] == '+' ? 2 : 1);
+  std::from_chars(rounded.data() + digits_at, rounded.data() + rounded.size(), exponent);
+  if (exponent < -4 || exponent >= 9) return with_exponent(rounded.substr(0, mark), exponent);
+  if (exponent >= digits - 1) {  // the digits end left of the point: round there
+    const double step = std::pow(10.0, exponent - digits + 1);
+    return dressed(chars(std::round(value / step) * step, std::chars_format::fixed, 0));
+  }
+  return dressed(
+      without_trailing_zeros(chars(value, std::chars_format::fixed, digits - 1 - exponent)));
+}
+
+std::string fixed(double value, int decimals) {
+  require_finite(value);
+  return dressed(chars(value, std::chars_format::fixed, decimals));
+}
+
+std::string money(calc::Money amount) {
+  const bool negative = amount.minor < 0;
+  // The magnitude as unsigned, since the least int64 has no positive twin.
+  const auto minor = static_cast<std::uint64_t>(amount.minor);
+  const std::uint64_t size = negative ? 0 - minor : minor;
+  const std::string cents = std::to_string(size % 100);
+  return (negative ? std::string(minus) : std::string()) + grouped(std::to_string(size / 100)) +
+         (cents.size() == 1 ? ".0" : ".") + cents;
+}
+
+std::string with_unit(double value, std::string_view unit, int digits) {
+  const std::string text = number(value, digits);
+  if (unit.empty() || unit == "1") return text;
+  if (unit == "deg") return text + pretty_unit(unit);  // ISO 80000-1: no space before ° ′ ″
+  return text + std::string(no_break) + pretty_unit(unit);
+}
+
+std::string pretty_unit(std::string_view unit) {
+  std::string text;
+  std::size_t start = 0;
+  while (start <= unit.size()) {
+    const std::size_t end = std::min(unit.find_first_of("./ ", start), unit.size());
+    text += proper_factor(unit.substr(start, end - start));
+    if (end == unit.size()) break;
+    text += unit[end] == '.'   ? std::string("\xC2\xB7")
+            : unit[end] == ' ' ? std::string(no_break)
+                               : std::string(1, unit[end]);
+    start = end + 1;
+  }
+  return text;
+}
+
+std::string exact(double value) {
+  require_finite(value);
+  return chars(value);
+}
+
+}  // namespace output

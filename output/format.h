@@ -1,0 +1,27 @@
+/// Numbers as people read them.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "calc/money.h"
+
+namespace output {
+
+/// A number to at most `digits` significant digits, never with an exponent between 1e-4 and 1e9,
+/// groups of three by U+202F from five digits on, true minus U+2212, no trailing zeros after the
+/// point.
+std::string number(double value, int digits = 3);
+/// The same with a fixed count of decimals.
+std::string fixed(double value, int decimals);
+/// "12 345.00" of an amount; the currency is set by the caller.
+std::string money(calc::Money amount);
+/// Number, U+00A0 and the unit written as ISO 80000-1 wants it ("mPa.s" -> "mPa·s", "degC" -> "°C",
+/// "um" -> "µm", "m2" -> "m²"); no unit: the number alone; "%" too takes the space.
+std::string with_unit(double value, std::string_view unit, int digits = 3);
+/// The unit text alone in that form.
+std::string pretty_unit(std::string_view unit);
+/// The shortest decimal that reads back as the same double (JSON and CSV).
+std::string exact(double value);
+
+}  // namespace output

@@ -1,0 +1,47 @@
+/// One request in, one document out: no operating system, no globals.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "calc/specification.h"
+#include "intake/read.h"
+#include "output/fonts.h"
+#include "output/templates.h"
+
+namespace output {
+
+/// What is constant over a batch.
+struct Environment {
+  const calc::Catalogue& catalogue;
+  const Templates& templates;
+  const Fonts& fonts;
+};
+
+struct Issued {
+  calc::Specification specification;
+  std::string stem;  ///< <id>_r<revision>_<date>
+  std::string pdf, bom_csv, json;
+  intake::Diagnostics findings;  ///< warnings of the calculation and the page, with their places
+};
+
+/// The whole way for one usable request and a date of issue.
+Issued issue(const intake::ReadRequest& request, const Environment& environment,
+             const std::string& date);
+
+/// The first half of the way: the calculation, with the words of parts that no catalogue names.
+calc::Specification specify(const intake::ReadRequest& request, const Environment& environment,
+                            const std::string& date);
+/// The second half: the files of a specification that `specify` made of the same request.
+Issued render(calc::Specification specification, const intake::ReadRequest& request,
+              const Environment& environment);
+/// The JSON of a specification that is not issued: without its files.
+std::string figures_of(const calc::Specification& specification,
+                       const intake::ReadRequest& request);
+/// The warnings of the calculation in words, with their places.
+intake::Diagnostics warnings_of(const calc::Specification& specification,
+                                const intake::ReadRequest& request, const Templates& templates);
+/// What Archive::find compares: IssuedJson::content of the specification.
+std::string content_of(const calc::Specification& specification);
+
+}  // namespace output

@@ -1,0 +1,40 @@
+/// The specification as JSON, schema "swathspec/1": every figure of a document for other programs.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "calc/specification.h"
+
+namespace output {
+
+struct FileDigest {
+  std::string name, sha256;
+};
+
+/// What the JSON says beside the specification.
+struct JsonFacts {
+  std::string version;        ///< of the program
+  std::string source_sha256;  ///< of the request's text
+  std::optional<FileDigest> pdf, bom_csv;
+};
+
+/// The whole file, keys in the public order, ends in a line feed. Throws std::logic_error when a
+/// figure is not finite.
+std::string write_json(const calc::Specification& specification, const JsonFacts& facts);
+
+/// What an issued JSON file says: its content less everything that may differ between two issues
+/// of one specification (date, program version, files, and where in which source the inputs stand).
+struct IssuedJson {
+  std::string content;
+  std::string verdict;
+  std::optional<FileDigest> pdf, bom_csv;
+};
+/// nullopt when the text is no JSON of ours.
+std::optional<IssuedJson> read_issued(std::string_view json);
+
+/// SHA-256 of the sorted `row.field=value` lines of every catalogue value in the specification.
+std::string used_catalogue_digest(const calc::Specification& specification);
+
+}  // namespace output

@@ -1,0 +1,198 @@
+#include <cmath>
+#include <stdexcept>
+
+#include "output/json_parts.h"
+#include "output/json_words.h"
+#include "output/plain_number.h"
+
+namespace output {
+namespace {
+
+/// A number as JSON; whole ones without a fraction.
+Json whole_or_fraction(double value) {
+  constexpr double exact_integers = 9007199254740992.0;
+  if (std::trunc(value) == value && std::abs(value) < exact_integers) {
+    return static_cast<std::int64_t>(value);
+  }
+  return value;
+}
+
+Json scan_json(const calc::Scan& scan) {
+  return {{"heads_per_colour", scan.heads_per_colour},
+          {"interlace_steps", scan.interlace_steps},
+          {"quality_passes", scan.quality_passes},
+          {"advance_nozzles", scan.advance_nozzles},
+          {"strokes", json_number(scan.strokes)},
+          {"advance_mm", json_number(in_mm(scan.advance))},
+          {"carriage_speed_m_per_s", json_number(scan.carriage_speed.si())},
+          {"machine_width_mm", json_number(in_mm(scan.machine_width))},
+          {"array_length_mm", json_number(in_mm(scan.array_length))},
+          {"stroke_time_s", json_number(scan.stroke_time.si())},
+          {"throughput_m2_per_h", json_number(scan.throughput.si() * 3600)}};
+}
+
+/// Square metres times metres: a litre a square metre is 1e-3 m; 1 mL/m2 is a film of 1 um.
+void set_dots(Json& object, const calc::ChannelDots& dots) {
+  object["levels_used"] = dots.levels_used;
+  object["drop_volume_pl"] = json_number(in_pl(dots.drop));
+  object["drop_diameter_um"] = json_number(in_um(dots.drop_diameter));
+  object["dot_diameter_um"] = json_number(in_um(dots.dot_diameter));
+  object["cover_fraction"] = json_number(dots.cover_fraction);
+  object["laydown_ml_per_m2"] = json_number(dots.laydown * 1e6);
+  object["wet_film_um"] = json_number(dots.laydown * 1e6);
+}
+
+Json dots_json(const calc::ChannelDots& dots) {
+  Json object{{"channel", dots.channel}};
+  set_dots(object, dots);
+  object["spread_from"] = dots.spread_from;
+  return object;
+}
+
+Json place_json(const calc::HeadPlace& place) {
+  return {{"x_mm", json_number(in_mm(place.x))},
+          {"y_mm", json_number(in_mm(place.y))},
+          {"rotation_deg", json_number(place.rotation_deg)},
+          {"channel", place.channel},
+          {"position", place.position},
+          {"row", place.row}};
+}
+
+Json barcode_json(const calc::BarcodeFit& fit) {
+  return {{"symbol", fit.symbol},
+          {"axis", fit.across ? "across" : "along"},
+          {"dots", fit.dots},
+          {"module_asked_mm", json_number(in_mm(fit.module_asked))},
+          {"module_printed_mm", json_number(in_mm(fit.module_printed))},
+          {"module_least_mm", json_number(in_mm(fit.module_least))},
+          {"module_most_mm", json_number(in_mm(fit.module_most))},
+          {"pass", fit.pass}};
+}
+
+void set_arrangement(Json& object, const calc::Group& group) {
+  object["name"] = group.name;
+  object["channels"] = group.channels;
+  object["head"] = group.head;
+  object["mode"] = group.mode;
+  object["family"] = json_word(group.family);
+  object["heads_across"] = group.heads_across;
+  object["interleave"] = group.interleave;
+  object["stack"] = group.stack;
+  object["positions"] = group.positions;
+  object["rows_staggered"] = group.rows_staggered;
+  object["film_heads"] = group.film_heads;
+  if (group.scan) object["scan"] = scan_json(*group.scan);
+  object["heads_total"] = group.heads_total;
+  object["joints"] = group.joints;
+  object["idle_nozzle_share"] = json_number(group.idle_nozzle_share);
+}
+
+void set_rates(Json& object, const calc::Group& group) {
+  object["resolution_across_dpi"] = json_number(in_dpi(group.resolution_across));
+  object["resolution_along_dpi"] = json_number(in_dpi(group.resolution_along));
+  object["frequency_needed_hz"] = json_number(group.frequency_needed.si());
+  object["frequency_per_nozzle_hz"] = json_number(group.frequency_per_nozzle.si());
+  object["frequency_allowed_hz"] = json_number(group.frequency_allowed.si());
+  object["frequency_use"] = json_number(group.frequency_use);
+  object["speed_limit_m_per_s"] = json_number(group.speed_limit.si());
+}
+
+void set_geometry(Json& object, const calc::Group& group) {
+  object["native_npi"] = json_number(in_dpi(group.native));
+  object["nozzles"] = group.nozzles;
+  object["nozzle_pitch_um"] = json_number(in_um(group.pitch));
+  object["swath_mm"] = json_number(in_mm(group.swath));
+  object["overlap_mm"] = json_number(in_mm(group.overlap));
+  object["head_pitch_mm"] = json_number(in_mm(group.head_pitch));
+  object["footprint_mm"] = json_number(in_mm(group.footprint));
+  object["bits"] = group.bits;
+}
+
+void set_group(Json& object, const calc::Group& group) {
+  set_arrangement(object, group);
+  set_rates(object, group);
+  if (!group.dots.empty()) set_dots(object, group.dots.front());
+  object["heads"] = json_list(group.places, place_json);
+  object["dots"] = json_list(group.dots, dots_json);
+  set_geometry(object, group);
+  if (!group.barcodes.empty()) object["bar_codes"] = json_list(group.barcodes, barcode_json);
+}
+
+bool is_process(const calc::Specification& specification, const std::string& channel) {
+  const std::string key = "colour." + channel + ".kind";
+  for (const calc::Input& input : specification.inputs) {
+    if (input.key == key) return input.text == "process";
+  }
+  return true;
+}
+
+/// The first group that prints a process colour, else the first of all.
+const calc::Group& leading_group(const calc::Specification& specification) {
+  for (const calc::Group& group : specification.chosen) {
+    for (const std::string& channel : group.channels) {
+      if (is_process(specification, channel)) return group;
+    }
+  }
+  return specification.chosen.front();
+}
+
+}  // namespace
+
+Json json_number(double value) { return whole_or_fraction(round_12(value)); }
+
+Json json_exact(double value) {
+  if (!std::isfinite(value)) throw std::logic_error("a figure of the trace is not finite");
+  return whole_or_fraction(value == 0 ? 0 : value);
+}
+
+Json json_number_or_null(const std::optional<double>& value) {
+  return value ? json_number(*value) : Json();
+}
+Json json_money(calc::Money amount) { return json_number(amount.major()); }
+Json json_money_or_null(const std::optional<calc::Money>& amount) {
+  return amount ? json_money(*amount) : Json();
+}
+
+void json_set(Json& object, const char* key, const std::optional<double>& value) {
+  if (value) object[key] = json_number(*value);
+}
+void json_set(Json& object, const char* key, const std::optional<int>& value) {
+  if (value) object[key] = *value;
+}
+void json_set(Json& object, const char* key, const std::string& text) {
+  if (!text.empty()) object[key] = text;
+}
+void json_set_dpi(Json& object, const char* key, const std::optional<calc::Resolution>& value) {
+  if (value) object[key] = json_number(in_dpi(*value));
+}
+
+Json group_json(const calc::Group& group) {
+  Json object = Json::object();
+  set_group(object, group);
+  return object;
+}
+
+Json chosen_json(const calc::Specification& specification) {
+  Json object{{"groups", json_list(specification.chosen, group_json)}, {"heads_total", 0}};
+  set_group(object, leading_group(specification));
+  object["heads_total"] = specification.heads_total;  // of all groups, not of the leading one
+  return object;
+}
+
+Json inks_json(const std::vector<calc::Group>& groups) {
+  Json array = Json::array();
+  for (const calc::Group& group : groups) {
+    if (!group.jetting_temperature && !group.viscosity) continue;
+    for (const std::string& channel : group.channels) {
+      Json object{{"channel", channel}};
+      if (group.jetting_temperature) {
+        object["jetting_temperature_degc"] = json_number(group.jetting_temperature->in_celsius());
+      }
+      if (group.viscosity) object["viscosity_mpas"] = json_number(in_mpas(*group.viscosity));
+      array.push_back(object);
+    }
+  }
+  return array;
+}
+
+}  // namespace output

@@ -1,0 +1,45 @@
+/// Pieces of the JSON writer; nlohmann's header is heavy, so only json*.cpp may include this.
+#pragma once
+
+#include <nlohmann/json.hpp>
+#include <optional>
+#include <string>
+
+#include "calc/specification.h"
+#include "output/json.h"
+
+namespace output {
+
+using Json = nlohmann::ordered_json;
+
+/// A figure to 12 significant digits, whole ones without a fraction. Throws std::logic_error when
+/// it is not finite, as all below.
+Json json_number(double value);
+/// All 17 digits, for the trace, where every formula is to be evaluated again.
+Json json_exact(double value);
+Json json_number_or_null(const std::optional<double>& value);
+/// Major units.
+Json json_money(calc::Money amount);
+Json json_money_or_null(const std::optional<calc::Money>& amount);
+
+/// Sets the key when there is a value; an absent key means: not applicable.
+void json_set(Json& object, const char* key, const std::optional<double>& value);
+void json_set(Json& object, const char* key, const std::optional<int>& value);
+void json_set(Json& object, const char* key, const std::string& text);
+void json_set_dpi(Json& object, const char* key, const std::optional<calc::Resolution>& value);
+
+/// An array of what `make` makes of each element.
+template <class Range, class Make>
+Json json_list(const Range& range, Make make) {
+  Json array = Json::array();
+  for (const auto& element : range) array.push_back(make(element));
+  return array;
+}
+
+/// Every key of one group; the dots' keys are those of its first channel, `dots` has them all.
+Json group_json(const calc::Group& group);
+/// `chosen` of a specification that has chosen something.
+Json chosen_json(const calc::Specification& specification);
+Json inks_json(const std::vector<calc::Group>& groups);
+
+}  // namespace output

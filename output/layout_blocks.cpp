@@ -1,0 +1,115 @@
+#include "output/layout_blocks.h"
+
+#include <algorithm>
+#include <span>
+
+#include "output/drawing.h"
+#include "output/layout_contents.h"
+#include "output/layout_note.h"
+#include "output/table.h"
+
+namespace output {
+namespace {
+
+constexpr double paragraph_room = 5.5;  // pt
+constexpr double item_room = 2.5;
+constexpr double list_indent = 15;
+constexpr double marker_indent = 11;
+constexpr double narrowest = 120;  // lists nested deeper are not indented further
+
+bool is_block(const Node& node) { return node.name == "p" || node.name == "list"; }
+
+void set_section(LayoutContext& context, const Column& column, const Node& section) {
+  const SectionEntry& entry = context.sections.at(context.next_section++);
+  Column inner = column;
+  inner.wide = column.wide || flag_of(section, "wide");
+  set_heading(context, column, entry);
+  set_blocks(context, inner, section);
+}
+
+void set_block(LayoutContext& context, const Column& column, const Node& node) {
+  if (node.name == "section") {
+    set_section(context, column, node);
+    return;
+  }
+  context.flow.clear();
+  if (node.name == "p") {
+    context.leave(paragraph_room);
+    set_paragraph(context, column, node.children, body_style(context),
+                  {node.get("id"), node.get("key"), {}, 0, false});
+    context.leave(paragraph_room);
+  } else if (node.name == "list") {
+    set_list(context, column, node);
+    context.leave(paragraph_room);
+  } else if (node.name == "note") {
+    set_note(context, column, node);
+  } else if (node.name == "table") {
+    set_table(context, column, node);
+  } else if (node.name == "figure") {
+    set_figure(context, column, node);
+  } else if (node.name == "contents") {
+    set_contents(context, column, node);
+  } else if (node.name == "front") {
+    set_blocks(context, column, node);
+  } else if (node.name == "newpage") {
+    context.break_page();
+  }
+}
+
+/// The number or bullet before an item, as a text of the flow.
+Range marker_of(LayoutContext& context, bool ordered, int number) {
+  context.flow.open();
+  context.flow.append(ordered ? std::to_string(number) + "." : "•", body_style(context));
+  return context.flow.close();
+}
+
+}  // namespace
+
+void set_blocks(LayoutContext& context, const Column& column, const Node& parent) {
+  for (const Node& node : parent.children) set_block(context, column, node);
+}
+
+void set_mixed(LayoutContext& context, const Column& column, const Node& node,
+               TextOptions options) {
+  const std::span<const Node> all(node.children);
+  for (std::size_t i = 0; i < all.size();) {
+    std::size_t end = i;
+    while (end < all.size() && !is_block(all[end])) ++end;
+    const std::size_t before = context.story.slices.size();
+    if (end > i) {
+      set_paragraph(context, column, all.subspan(i, end - i), body_style(context), options);
+      i = end;
+    } else if (all[i].name == "list") {
+      set_list(context, column, all[i++]);
+    } else {
+      const Node& inner = all[i++];
+      if (options.id.empty()) options.id = inner.get("id");
+      if (options.keys.empty()) options.keys = inner.get("key");
+      set_paragraph(context, column, inner.children, body_style(context), options);
+    }
+    if (context.story.slices.size() > before) {
+      options = {};
+      context.leave(item_room);
+    }
+  }
+}
+
+void set_list(LayoutContext& context, const Column& column, const Node& list) {
+  const bool ordered = flag_of(list, "ordered");
+  Column inner = column;
+  if (inner.width > narrowest) {
+    inner.x += list_indent;
+    inner.width -= list_indent;
+  }
+  int number = 0;
+  for (const Node& item : list.children) {
+    context.leave(item_room);
+    const Range marker = marker_of(context, ordered, ++number);
+    set_mixed(context, inner, item,
+              {item.get("id"), item.get("key"), marker,
+               std::max(marker_indent, context.flow.width(marker) + 4.5), false});
+    context.leave(item_room);
+  }
+}
+
+}  // namespace output

@@ -1,0 +1,171 @@
+#include "output/options.h"
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <map>
+#include <utility>
+
+#include "output/date.h"
+#include "output/version.h"
+
+namespace output {
+namespace {
+
+constexpr const char* about =
+    "Specifies industrial inkjet print stations: reads requests, chooses printheads from your\n"
+    "catalogue and issues one specification (PDF, parts list, figures) for each request.";
+
+constexpr const char* footer =
+    "Exit status: 0 every request got its document, 64 usage, 65 bad data, 66 input or catalogue\n"
+    "not found, 70 a fault of the program, 73 output cannot be created or a reissue was refused,\n"
+    "74 read or write failed, 130 interrupted.";
+
+const std::map<std::string, DiagnosticsMode>& diagnostics_words() {
+  static const std::map<std::string, DiagnosticsMode> words{{"human", DiagnosticsMode::human},
+                                                            {"short", DiagnosticsMode::brief},
+                                                            {"json", DiagnosticsMode::json}};
+  return words;
+}
+
+/// The command line as CLI11 sees it, bound to the options it fills.
+class Parser {
+ public:
+  Parser() {
+    app_.set_version_flag("--version", "swathspec " + std::string(version));
+    app_.set_help_flag("-h,--help", "print this help and end");
+    app_.footer(footer);
+    app_.require_subcommand(1);
+    add_build();
+    add_check();
+    add_explain();
+    add_heads();
+    add_fields();
+  }
+
+  ParsedOptions parse(std::vector<std::string> arguments) {
+    std::reverse(arguments.begin(), arguments.end());  // the order CLI11 takes them in
+    try {
+      app_.parse(std::move(arguments));
+    } catch (const CLI::CallForHelp&) {
+      return {std::nullopt, Exit::success, app_.help(), ""};
+    } catch (const CLI::CallForVersion& call) {
+      return {std::nullopt, Exit::success, std::string(call.what()) + "\n", ""};
+    } catch (const CLI::ParseError& error) {
+      return misused(error.what());
+    }
+    if (options_.date && !is_date(*options_.date)) {
+      return misused("--date: " + *options_.date + " is no date; write YYYY-MM-DD");
+    }
+    return {options_, Exit::success, "", ""};
+  }
+
+ private:
+  CLI::App* command(const char* name, const char* description, Command which) {
+    CLI::App* added = app_.add_subcommand(name, description);
+    added->callback([this, which] { options_.command = which; });
+    added
+        ->add_option("--diagnostics", options_.diagnostics,
+                     "form of faults and warnings: human, "
+                     "short or json")
+        ->transform(CLI::Transformer(diagnostics_words(), CLI::ignore_case).description(""))
+        ->type_name("human|short|json");
+    added->add_flag("--json", options_.json, "machine form on standard output");
+    return added;
+  }
+
+  void add_catalogue(CLI::App* command) {
+    command
+        ->add_option("-c,--catalogue", options_.catalogue,
+                     "catalogue of heads; default: catalogue.xml beside the request, then one "
+                     "folder up, then the file named in SWATHSPEC_CATALOGUE")
+        ->type_name("FILE");
+  }
+
+  void add_date(CLI::App* command) {
+    command
+        ->add_option("--date", options_.date,
+                     "date of issue; default: SOURCE_DATE_EPOCH, then the request's own, then "
+                     "today (UTC)")
+        ->type_name("YYYY-MM-DD");
+  }
+
+  void add_paths(CLI::App* command) {
+    command
+        ->add_option("paths", options_.paths,
+                     "requests: files, folders searched for *.xml and *.ini, or - for standard "
+                     "input")
+        ->required()
+        ->type_name("PATH");
+  }
+
+  void add_build() {
+    CLI::App* build = command("build", "issue the specifications", Command::build);
+    add_paths(build);
+    build->add_option("-o,--output", options_.folder, "folder of the issued files")
+        ->type_name("DIR")
+        ->capture_default_str();
+    add_catalogue(build);
+    add_date(build);
+    build
+        ->add_option("-j,--jobs", options_.jobs,
+                     "documents made at the same time; default: all "
+                     "cores")
+        ->check(CLI::Range(1, 256).description(""))
+        ->type_name("N");
+    build->add_flag("--force", options_.force,
+                    "reissue changed content under an issued name; the old files move to "
+                    "superseded/");
+  }
+
+  void add_check() {
+    CLI::App* check =
+        command("check", "read and validate only: every fault, nothing written", Command::check);
+    add_paths(check);
+    add_catalogue(check);
+  }
+
+  void add_explain() {
+    CLI::App* explain =
+        command("explain", "the whole calculation as text on the terminal", Command::explain);
+    explain->add_option("request", options_.paths, "the request's file, or - for standard input")
+        ->required()
+        ->expected(1)
+        ->type_name("REQUEST");
+    add_catalogue(explain);
+    add_date(explain);
+  }
+
+  void add_heads() {
+    add_catalogue(
+        command("heads", "the catalogue as a table, with what is wrong in it", Command::heads));
+  }
+
+  void add_fields() {
+    CLI::App* fields =
+        command("fields", "reference of every field of requests and catalogues", Command::fields);
+    fields->add_option("name", options_.name, "only the fields whose key contains this")
+        ->type_name("NAME");
+    fields->add_flag("--codes", options_.codes, "every code of findings, reasons and questions");
+  }
+
+  ParsedOptions misused(const std::string& message) const {
+    const auto commands = app_.get_subcommands();
+    const std::string help = commands.empty()
+                                 ? "swathspec --help"
+                                 : "swathspec " + commands.front()->get_name() + " --help";
+    return {std::nullopt, Exit::usage, "",
+            program_message(message) + program_message("see " + help)};
+  }
+
+  CLI::App app_{about, "swathspec"};
+  Options options_;
+};
+
+}  // namespace
+
+ParsedOptions parse_options(std::vector<std::string> arguments) {
+  Parser parser;
+  return parser.parse(std::move(arguments));
+}
+
+}  // namespace output

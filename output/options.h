@@ -1,0 +1,37 @@
+/// The command line, read.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "output/exit_status.h"
+#include "output/report.h"
+
+namespace output {
+
+enum class Command { build, check, explain, heads, fields };
+
+struct Options {
+  Command command = Command::build;
+  std::vector<std::string> paths;  ///< requests; of `explain` exactly one
+  std::string folder = "specifications";
+  std::optional<std::string> catalogue, date;
+  unsigned jobs = 0;  ///< 0: as many as there are cores
+  bool force = false, json = false, codes = false;
+  std::string name;  ///< of `fields`: a key or a part of one
+  DiagnosticsMode diagnostics = DiagnosticsMode::human;
+};
+
+/// Options, or what to print and with which status to end: help and version on standard output, a
+/// fault of usage on standard error.
+struct ParsedOptions {
+  std::optional<Options> options;
+  Exit exit = Exit::success;
+  std::string output, error;
+};
+
+/// `arguments` without the program's name.
+ParsedOptions parse_options(std::vector<std::string> arguments);
+
+}  // namespace output

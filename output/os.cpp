@@ -1,0 +1,261 @@
+#include "output/os.h"
+
+#include <dirent.h>
+#include <fcntl.h>
+#include <sys/file.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <array>
+#include <atomic>
+#include <cerrno>
+#include <chrono>
+#include <csignal>
+#include <cstdlib>
+#include <system_error>
+#include <utility>
+
+namespace output {
+namespace {
+
+std::atomic<bool> interrupt_seen{false};
+
+extern "C" void on_interrupt(int /*signal*/) { interrupt_seen.store(true); }
+
+std::string message_of(const std::string& operation, const std::string& path, int code) {
+  return path + ": cannot " + operation + ": " + std::generic_category().message(code);
+}
+
+/// A file descriptor that closes itself.
+class Descriptor {
+ public:
+  explicit Descriptor(int number) : number_(number) {}
+  ~Descriptor() {
+    if (number_ >= 0) ::close(number_);
+  }
+  Descriptor(const Descriptor&) = delete;
+  Descriptor& operator=(const Descriptor&) = delete;
+  Descriptor(Descriptor&&) = delete;
+  Descriptor& operator=(Descriptor&&) = delete;
+  int number() const { return number_; }
+  /// Closes it now; errno of a failed close, else 0.
+  int close() {
+    const int result = ::close(std::exchange(number_, -1));
+    return result == 0 ? 0 : errno;
+  }
+
+ private:
+  int number_;
+};
+
+/// Tries again what a signal broke off, unless the signal asked for an end.
+bool try_again() { return errno == EINTR && !interrupt_seen.load(); }
+
+std::string read_all(int descriptor, const std::string& path) {
+  std::string text;
+  std::array<char, 65536> buffer{};
+  for (;;) {
+    const ssize_t count = ::read(descriptor, buffer.data(), buffer.size());
+    if (count == 0) return text;
+    if (count < 0) {
+      if (try_again()) continue;
+      throw OsError("read", path, errno);
+    }
+    text.append(buffer.data(), static_cast<std::size_t>(count));
+    if (text.size() > Os::read_limit) throw OsError("read", path, EFBIG);
+  }
+}
+
+void write_all(int descriptor, std::string_view bytes, const std::string& path) {
+  while (!bytes.empty()) {
+    const ssize_t count = ::write(descriptor, bytes.data(), bytes.size());
+    if (count < 0) {
+      if (errno == EINTR) continue;
+      throw OsError("write", path, errno);
+    }
+    bytes.remove_prefix(static_cast<std::size_t>(count));
+  }
+}
+
+EntryKind kind_of(mode_t mode) {
+  if (S_ISDIR(mode)) return EntryKind::folder;
+  return S_ISREG(mode) ? EntryKind::file : EntryKind::other;
+}
+
+EntryKind entry_kind(const std::string& path) {
+  struct stat own {};
+  struct stat target {};
+  if (::lstat(path.c_str(), &own) != 0) return EntryKind::other;
+  if (!S_ISLNK(own.st_mode)) return kind_of(own.st_mode);
+  if (::stat(path.c_str(), &target) != 0) return EntryKind::other;
+  return S_ISDIR(target.st_mode) ? EntryKind::linked_folder : kind_of(target.st_mode);
+}
+
+void make_folder(const std::string& path) {
+  if (::mkdir(path.c_str(), 0777) == 0) return;
+  const int code = errno;
+  struct stat found {};
+  if (code == EEXIST && ::stat(path.c_str(), &found) == 0 && S_ISDIR(found.st_mode)) return;
+  throw OsError("make folder", path, code == EEXIST ? ENOTDIR : code);
+}
+
+}  // namespace
+
+OsError::OsError(std::string tried, std::string place, int number)
+    : std::runtime_error(message_of(tried, place, number)),
+      operation(std::move(tried)),
+      path(std::move(place)),
+      code(number) {}
+
+std::string Os::read_file(const std::string& path) {
+  const Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC));
+  if (file.number() < 0) throw OsError("read", path, errno);
+  return read_all(file.number(), path);
+}
+
+std::string Os::read_input() { return read_all(STDIN_FILENO, "<stdin>"); }
+
+void Os::create_file(const std::string& path, std::string_view bytes) {
+  constexpr int flags = O_WRONLY | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC;
+  int number = ::open(path.c_str(), flags, 0666);
+  if (number < 0 && errno == EEXIST && ::unlink(path.c_str()) == 0) {
+    number = ::open(path.c_str(), flags, 0666);
+  }
+  Descriptor file(number);
+  if (file.number() < 0) throw OsError("create", path, errno);
+  write_all(file.number(), bytes, path);
+  if (::fsync(file.number()) != 0) throw OsError("flush", path, errno);
+  if (const int code = file.close(); code != 0) throw OsError("write", path, code);
+}
+
+void Os::rename_file(const std::string& from, const std::string& to) {
+  if (::rename(from.c_str(), to.c_str()) != 0) throw OsError("rename", to, errno);
+}
+
+bool Os::remove_file(const std::string& path) noexcept { return ::unlink(path.c_str()) == 0; }
+
+void Os::flush_folder(const std::string& path) {
+  const Descriptor folder(::open(path.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
+  if (folder.number() < 0) throw OsError("flush", path, errno);
+  // EINVAL: a file system that cannot flush folders; there is nothing more to be done on it.
+  if (::fsync(folder.number()) != 0 && errno != EINVAL) throw OsError("flush", path, errno);
+}
+
+void Os::make_folders(const std::string& path) {
+  for (std::size_t slash = path.find('/', 1); slash != std::string::npos;
+       slash = path.find('/', slash + 1)) {
+    make_folder(path.substr(0, slash));
+  }
+  make_folder(path);
+}
+
+std::vector<Entry> Os::list_folder(const std::string& path) {
+  const std::unique_ptr<DIR, int (*)(DIR*)> folder(::opendir(path.c_str()), &::closedir);
+  if (!folder) throw OsError("list", path, errno);
+  std::vector<Entry> entries;
+  for (;;) {
+    errno = 0;
+    // One handle is read by one thread, which is all readdir asks.
+    const dirent* entry = ::readdir(folder.get());  // NOLINT(concurrency-mt-unsafe)
+    if (entry == nullptr) break;
+    std::string name(static_cast<const char*>(entry->d_name));
+    if (name == "." || name == "..") continue;
+    const EntryKind kind =
+        entry->d_type == DT_REG ? EntryKind::file : entry_kind(join_path(path, name));
+    entries.push_back({std::move(name), kind});
+  }
+  if (errno != 0) throw OsError("list", path, errno);
+  return entries;
+}
+
+std::optional<EntryKind> Os::look(const std::string& path) {
+  struct stat found {};
+  if (::stat(path.c_str(), &found) == 0) return kind_of(found.st_mode);
+  if (errno == ENOENT || errno == ENOTDIR) return std::nullopt;
+  throw OsError("read", path, errno);
+}
+
+std::optional<std::string> Os::real_path(const std::string& path) {
+  const std::unique_ptr<char, void (*)(void*)> real(::realpath(path.c_str(), nullptr), &std::free);
+  if (!real) return std::nullopt;
+  return std::string(real.get());
+}
+
+std::shared_ptr<void> Os::lock(const std::string& path) {
+  auto file =
+      std::make_shared<Descriptor>(::open(path.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0666));
+  if (file->number() < 0) throw OsError("lock", path, errno);
+  if (::flock(file->number(), LOCK_EX | LOCK_NB) != 0 && errno == EWOULDBLOCK) return nullptr;
+  return file;
+}
+
+void Os::write_output(std::string_view text) { write_all(STDOUT_FILENO, text, "<stdout>"); }
+void Os::write_error(std::string_view text) { write_all(STDERR_FILENO, text, "<stderr>"); }
+
+std::optional<std::string> Os::environment(const std::string& name) {
+  // Read before any thread starts, and nothing here ever sets a variable.
+  const char* value = std::getenv(name.c_str());  // NOLINT(concurrency-mt-unsafe)
+  if (value == nullptr) return std::nullopt;
+  return std::string(value);
+}
+
+std::int64_t Os::now() {
+  using std::chrono::duration_cast, std::chrono::seconds, std::chrono::system_clock;
+  return duration_cast<seconds>(system_clock::now().time_since_epoch()).count();
+}
+
+double Os::stopwatch() {
+  return std::chrono::duration<double>(std::chrono::steady_clock::now().time_since_epoch()).count();
+}
+
+void Os::watch_signals() {
+  struct sigaction action {};
+  action.sa_handler = &on_interrupt;  // NOLINT(cppcoreguidelines-pro-type-union-access)
+  action.sa_flags = static_cast<int>(SA_RESETHAND);
+  ::sigaction(SIGINT, &action, nullptr);
+  action.sa_handler = SIG_IGN;  // NOLINT
+  action.sa_flags = 0;
+  ::sigaction(SIGPIPE, &action, nullptr);
+  ::sigaction(SIGXFSZ, &action, nullptr);
+}
+
+bool Os::interrupted() { return interrupt_seen.load(); }
+
+void write_whole(Os& os, const std::string& path, std::string_view bytes) {
+  const std::string temporary = temporary_path(path);
+  try {
+    os.create_file(temporary, bytes);
+    os.rename_file(temporary, path);
+  } catch (const OsError&) {
+    os.remove_file(temporary);
+    throw;
+  }
+}
+
+std::string join_path(std::string_view folder, std::string_view name) {
+  std::string path(folder);
+  if (!path.empty() && path.back() != '/') path += '/';
+  return path.append(name);
+}
+
+std::string folder_of(std::string_view path) {
+  const std::size_t slash = path.rfind('/');
+  if (slash == std::string_view::npos) return ".";
+  return std::string(path.substr(0, slash == 0 ? 1 : slash));
+}
+
+std::string_view name_of(std::string_view path) { return path.substr(path.rfind('/') + 1); }
+
+std::string temporary_path(std::string_view path) {
+  std::string name = ".";
+  name.append(name_of(path)).append(".part");
+  const std::size_t folder = path.rfind('/');
+  if (folder == std::string_view::npos) return name;
+  return std::string(path.substr(0, folder + 1)) + name;
+}
+
+bool is_temporary(std::string_view name) {
+  return name.size() > 6 && name.front() == '.' && name.ends_with(".part");
+}
+
+}  // namespace output

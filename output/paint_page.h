@@ -1,0 +1,47 @@
+/// The items of one page as operators of its content stream.
+#pragma once
+
+#include <array>
+#include <optional>
+
+#include "output/display_list.h"
+#include "output/paint_pdf.h"
+
+namespace output {
+
+/// The document's font for each face; null for a face that draws nothing.
+using PdfFonts = std::array<HPDF_Font, face_count>;
+
+/// Writes items in their order; graphics state is set only where it changes. Precondition: the
+/// items passed check_list(). Throws std::runtime_error on libharu's faults.
+class PageWriter {
+ public:
+  PageWriter(const Pdf& pdf, HPDF_Page page, double height, const PdfFonts& fonts);
+
+  void operator()(const TextRun& run);
+  void operator()(const Path& path);
+  /// Links are annotations, which need all pages to exist; see add_link().
+  void operator()(const Link& link) const;
+  /// Closes what is open. To be called once, last.
+  void finish();
+
+ private:
+  void begin_text();
+  void end_text();
+  void fill_colour(const Colour& colour);
+  void use_stroke(const Stroke& stroke);
+  void trace(const std::vector<PathStep>& steps);
+
+  const Pdf& pdf_;
+  HPDF_Page page_;
+  double height_;
+  const PdfFonts& fonts_;
+  bool in_text_ = false;
+  HPDF_Font font_ = nullptr;
+  double size_ = 0;
+  std::optional<Colour> fill_, stroke_colour_;
+  double stroke_width_ = -1;
+  std::vector<double> dash_;
+};
+
+}  // namespace output

@@ -1,0 +1,127 @@
+#include "output/report_text.h"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <cstdint>
+#include <utility>
+
+namespace output {
+namespace {
+
+bool is_continuation(char c) { return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U; }
+
+std::string hex_escape(unsigned value) {
+  constexpr std::string_view digits = "0123456789ABCDEF";
+  return {'\\', 'x', digits[value >> 4U], digits[value & 15U]};
+}
+
+/// The character a reference like `amp` or `#x41` stands for (ASCII ones); empty when unknown.
+std::string referenced(std::string_view name) {
+  constexpr std::array<std::pair<std::string_view, std::string_view>, 5> names{
+      {{"amp", "&"}, {"lt", "<"}, {"gt", ">"}, {"quot", "\""}, {"apos", "'"}}};
+  for (const auto& [key, text] : names) {
+    if (key == name) return std::string(text);
+  }
+  if (name.empty() || name.front() != '#') return {};
+  const bool hex = name.size() > 1 && name[1] == 'x';
+  const std::string_view digits = name.substr(hex ? 2 : 1);
+  unsigned value = 0;
+  std::from_chars(digits.data(), digits.data() + digits.size(), value, hex ? 16 : 10);
+  return value > 0 && value < 0x80 ? std::string(1, static_cast<char>(value)) : std::string();
+}
+
+std::string padded(std::string text, std::size_t width, bool right) {
+  const std::size_t own = width_of(text);
+  return own < width ? text.insert(right ? 0 : text.size(), width - own, ' ') : text;
+}
+
+std::vector<std::size_t> column_widths(const std::vector<std::vector<std::string>>& rows) {
+  std::vector<std::size_t> widths;
+  for (const auto& row : rows) {
+    widths.resize(std::max(widths.size(), row.size()));
+    for (std::size_t i = 0; i < row.size(); ++i) {
+      widths[i] = std::max(widths[i], width_of(row[i]));
+    }
+  }
+  return widths;
+}
+
+}  // namespace
+
+std::size_t width_of(std::string_view text) {
+  return text.size() -
+         static_cast<std::size_t>(std::count_if(text.begin(), text.end(), is_continuation));
+}
+
+std::string terminal_safe(std::string_view text) {
+  std::string shown;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const auto byte = static_cast<unsigned char>(text[i]);
+    const bool c1 =
+        byte == 0xC2 && i + 1 < text.size() && static_cast<unsigned char>(text[i + 1]) < 0xA0;
+    if (byte < 0x20 || byte == 0x7F) {
+      shown += hex_escape(byte);
+    } else if (c1) {
+      shown += hex_escape(static_cast<unsigned char>(text[++i]));
+    } else {
+      shown += text[i];
+    }
+  }
+  return shown;
+}
+
+std::string without_markup(std::string_view markup) {
+  std::string text;
+  for (std::size_t i = 0; i < markup.size(); ++i) {
+    const char c = markup[i];
+    const std::size_t end = c == '<' ? markup.find('>', i) : markup.find(';', i);
+    if ((c != '<' && c != '&') || end == std::string_view::npos) {
+      text += c;
+      continue;
+    }
+    if (c == '&') text += referenced(markup.substr(i + 1, end - i - 1));
+    i = end;
+  }
+  return text;
+}
+
+std::string wrapped(std::string_view text, std::size_t indent, std::size_t width) {
+  const std::string margin(indent, ' ');
+  std::string result = margin;
+  std::size_t used = indent;
+  for (std::size_t start = text.find_first_not_of(" \n"); start != std::string_view::npos;) {
+    const std::size_t end = std::min(text.find_first_of(" \n", start), text.size());
+    const std::string_view word = text.substr(start, end - start);
+    const std::size_t length = width_of(word);
+    if (used > indent && used + 1 + length > width) {
+      result += "\n" + margin;
+      used = indent;
+    }
+    if (used > indent) result += ' ', ++used;
+    result += word;
+    used += length;
+    start = text.find_first_not_of(" \n", end);
+  }
+  return result + "\n";
+}
+
+std::string columns(const std::vector<std::vector<std::string>>& rows,
+                    const std::vector<std::size_t>& right) {
+  const std::vector<std::size_t> widths = column_widths(rows);
+  std::string text;
+  for (const auto& row : rows) {
+    std::string line;
+    for (std::size_t i = 0; i + 1 < row.size(); ++i) {
+      const bool to_right = std::find(right.begin(), right.end(), i) != right.end();
+      line += padded(row[i], widths[i], to_right) + "  ";
+    }
+    const std::string last = wrapped(row.empty() ? "" : row.back(), width_of(line));
+    line += last.substr(std::min(width_of(line), last.size()));
+    while (line.size() > 1 && line[line.size() - 2] == ' ') line.erase(line.size() - 2, 1);
+    text += line;
+  }
+  return text;
+}
+
+}  // namespace output

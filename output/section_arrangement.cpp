@@ -1,0 +1,209 @@
+/// The heads: which, how many, how they stand, drawn to scale.
+#include <algorithm>
+#include <cstddef>
+
+#include "output/compose_text.h"
+#include "output/format.h"
+#include "output/section_list.h"
+#include "output/sketch_list.h"
+
+namespace output {
+namespace {
+
+std::string family_key(calc::Family family) {
+  switch (family) {
+    case calc::Family::straight:
+      return "family.straight";
+    case calc::Family::staggered:
+      return "family.staggered";
+    case calc::Family::joined:
+      return "family.joined";
+    case calc::Family::scanning:
+      return "family.scanning";
+  }
+  return {};
+}
+
+constexpr std::size_t groups_per_table = 3;
+
+/// A row of the table of arrangements: what it is called, and each group's value and trace steps.
+struct Property {
+  std::string name;
+  std::string (*value)(const Context&, const calc::Group&);
+  std::string_view step;  ///< suffix of the trace step's id, or empty
+};
+
+std::string channels(const Context& c, const calc::Group& group) {
+  std::vector<std::string> names;
+  for (const std::string& channel : group.channels) names.push_back(escaped(channel));
+  return joined(c, names);
+}
+
+template <int calc::Group::*member>
+std::string count_of(const Context&, const calc::Group& group) {
+  return std::to_string(group.*member);
+}
+/// The same, empty for the 1 that needs no row.
+template <int calc::Group::*member>
+std::string multiple_of(const Context&, const calc::Group& group) {
+  return group.*member > 1 ? std::to_string(group.*member) : std::string();
+}
+template <calc::Length calc::Group::*member>
+std::string length_of(const Context& c, const calc::Group& group) {
+  return length_text(c, group.*member, 5);
+}
+/// The same where heads stand side by side.
+template <calc::Length calc::Group::*member>
+std::string length_between(const Context& c, const calc::Group& group) {
+  return group.heads_across > 1 ? length_text(c, group.*member, 5) : std::string();
+}
+std::string family(const Context& c, const calc::Group& group) {
+  return c.words(family_key(group.family));
+}
+std::string mode_name(const Context&, const calc::Group& group) { return escaped(group.mode); }
+std::string head_name(const Context&, const calc::Group& group) {
+  return "<b>" + escaped(group.head) + "</b>";
+}
+std::string nozzle_pitch(const Context&, const calc::Group& group) {
+  return with_unit(in_um(group.pitch), "um", 4);
+}
+std::string idle(const Context&, const calc::Group& group) {
+  return with_unit(group.idle_nozzle_share * 100, "%", 2);
+}
+std::string temperature(const Context&, const calc::Group& group) {
+  if (!group.jetting_temperature) return {};
+  return with_unit(group.jetting_temperature->in_celsius(), "degC", 3);
+}
+std::string viscosity(const Context&, const calc::Group& group) {
+  return group.viscosity ? with_unit(in_mpas(*group.viscosity), "mPa.s", 3) : std::string();
+}
+
+const std::vector<Property>& properties() {
+  using G = calc::Group;
+  static const std::vector<Property> list{
+      {"head", head_name, ""},
+      {"mode", mode_name, ""},
+      {"channels", channels, ""},
+      {"family", family, ""},
+      {"heads_across", count_of<&G::heads_across>, "heads_across"},
+      {"interleave", count_of<&G::interleave>, "across"},
+      {"stack", count_of<&G::stack>, "stack"},
+      {"film_heads", multiple_of<&G::film_heads>, "film_heads"},
+      {"positions", count_of<&G::positions>, "positions"},
+      {"rows_staggered", multiple_of<&G::rows_staggered>, "rows"},
+      {"heads_total", count_of<&G::heads_total>, "heads_total"},
+      {"nozzles", count_of<&G::nozzles>, ""},
+      {"nozzle_pitch", nozzle_pitch, "nozzle_pitch"},
+      {"swath", length_of<&G::swath>, "swath"},
+      {"head_pitch", length_between<&G::head_pitch>, "head_pitch"},
+      {"overlap", length_between<&G::overlap>, "overlap"},
+      {"footprint", length_of<&G::footprint>, "footprint"},
+      {"joints", count_of<&G::joints>, ""},
+      {"idle", idle, "idle"},
+      {"temperature", temperature, "temperature"},
+      {"viscosity", viscosity, "viscosity"},
+  };
+  return list;
+}
+
+/// Which groups a table has: from `first`, `count` of them.
+struct Range {
+  std::size_t first = 0, count = 0;
+};
+
+void add_property(const Context& c, Values& table, const Property& property, const Range& range) {
+  std::vector<std::string> cells;
+  std::string keys;
+  for (std::size_t i = range.first; i < range.first + range.count; ++i) {
+    cells.push_back(property.value(c, c.spec.chosen[i]));
+    if (property.step.empty() || cells.back().empty()) continue;
+    const std::string key = c.step_keys({group_prefix(i) + "." + std::string(property.step)});
+    keys += (keys.empty() || key.empty() ? "" : " ") + key;
+  }
+  const bool empty =
+      std::all_of(cells.begin(), cells.end(), [](const std::string& cell) { return cell.empty(); });
+  if (empty) return;
+  Values& row = table.add("ROW");
+  row.set("KEY", keys);
+  row.set_markup("NAME", c.words("property." + property.name));
+  for (std::string& cell : cells) row.add("CELL").set_markup("VALUE", std::move(cell));
+}
+
+void add_table(const Context& c, Values& values, const Range& range) {
+  Values& table = values.add("TABLE");
+  std::string columns = "l:*";
+  for (std::size_t i = 0; i < range.count; ++i) {
+    columns += range.count == 1 ? " r:60" : range.count == 2 ? " r:40" : " r:31";
+    table.add("GROUP").set("NAME", c.spec.chosen[range.first + i].name);
+  }
+  table.set("COLUMNS", columns);
+  table.set_markup("CAPTION", c.words("arrangement_caption"));
+  for (const Property& property : properties()) add_property(c, table, property, range);
+}
+
+/// One sentence on why the heads are multiplied as they are.
+std::string stacking(const Context& c, const calc::Group& group) {
+  const std::string key = group.scan        ? "stacking.scan"
+                          : group.stack > 1 ? "stacking.many"
+                                            : "stacking.one";
+  return c.words(key,
+                 {{"GROUP", group.name},
+                  {"ACROSS", std::to_string(group.heads_across)},
+                  {"INTERLEAVE", std::to_string(group.interleave)},
+                  {"STACK", std::to_string(group.stack)},
+                  {"POSITIONS", std::to_string(group.positions)},
+                  {"FILM", std::to_string(group.film_heads)},
+                  {"PER_COLOUR", std::to_string(group.scan ? group.scan->heads_per_colour : 0)},
+                  {"TOTAL", std::to_string(group.heads_total)}});
+}
+
+bool has_places(const Context& c) {
+  for (const calc::Group& group : c.spec.chosen) {
+    if (!group.places.empty()) return true;
+  }
+  return false;
+}
+
+}  // namespace
+
+std::string arrangement_section(const Context& c) {
+  if (c.spec.chosen.empty()) return {};
+  Values values;
+  values.set_markup("SUMMARY", station_sentence(c));
+  const std::size_t groups = c.spec.chosen.size();
+  for (std::size_t first = 0; first < groups; first += groups_per_table) {
+    add_table(c, values, {first, std::min(groups_per_table, groups - first)});
+  }
+  for (const calc::Group& group : c.spec.chosen) {
+    values.add("STACKING").set_markup("TEXT", stacking(c, group));
+  }
+  if (has_places(c)) {
+    Values& plan = values.add("PLAN");
+    plan.set_markup("DRAWING", sketch_plan(c));
+    std::string joint = sketch_joint(c);
+    if (!joint.empty()) plan.add("DETAIL").set_markup("DRAWING", std::move(joint));
+  }
+  return c.expand("arrangement", values);
+}
+
+std::string station_sentence(const Context& c) {
+  std::vector<std::string> groups;
+  for (const calc::Group& group : c.spec.chosen) {
+    groups.push_back(
+        c.words(group.heads_total == 1 ? "sentence.group_one" : "sentence.group",
+                {{"COUNT", std::to_string(group.heads_total)},
+                 {"HEAD", group.head},
+                 {"MODE", group.mode},
+                 {"GROUP", group.name},
+                 {"LATTICE", lattice_text(group.resolution_across, group.resolution_along)}}));
+  }
+  const bool scanning = c.spec.chosen.front().family == calc::Family::scanning;
+  Values values;
+  values.set("TOTAL", std::to_string(c.spec.heads_total));
+  values.set_markup("GROUPS", joined(c, groups));
+  const std::string key = scanning ? "sentence.scanning" : "sentence.single";
+  const std::string one = key + ".one";
+  return c.templates.words(c.language(), c.spec.heads_total == 1 ? one : key, values);
+}
+
+}  // namespace output

@@ -1,0 +1,93 @@
+/// What else the station could do, and what it takes to keep it going.
+#include "output/compose_text.h"
+#include "output/format.h"
+#include "output/section_list.h"
+
+namespace output {
+namespace {
+
+void add_row(const Context& c, Values& table, const std::string& name, std::string value) {
+  Values& row = table.add("ROW");
+  row.set_markup("NAME", c.words("property." + name));
+  row.set_markup("VALUE", std::move(value));
+}
+
+std::string serviceable_key(calc::Serviceable who) {
+  switch (who) {
+    case calc::Serviceable::user:
+      return "serviceable.user";
+    case calc::Serviceable::parts:
+      return "serviceable.parts";
+    case calc::Serviceable::returned:
+      return "serviceable.returned";
+    case calc::Serviceable::none:
+      return "serviceable.none";
+  }
+  return {};
+}
+
+std::string waveform_key(calc::WaveformAccess access) {
+  switch (access) {
+    case calc::WaveformAccess::own:
+      return "waveform.own";
+    case calc::WaveformAccess::limited:
+      return "waveform.limited";
+    case calc::WaveformAccess::maker:
+      return "waveform.maker";
+  }
+  return {};
+}
+
+std::string list_or_none(const Context& c, const std::vector<std::string>& names) {
+  if (names.empty()) return c.words("none");
+  std::vector<std::string> pieces;
+  for (const std::string& name : names) pieces.push_back(c.words_or("name." + name, name));
+  return joined(c, pieces);
+}
+
+void add_reserves(const Context& c, Values& table, const calc::Flexibility& entry) {
+  if (entry.spare_speed) {
+    add_row(c, table, "spare_speed", escaped(speed_limit_text(c, *entry.spare_speed)));
+  }
+  if (entry.spare_width) {
+    add_row(c, table, "spare_width", escaped(length_text(c, *entry.spare_width, 3)));
+  }
+  add_row(c, table, "free_colours", std::to_string(entry.free_colours));
+  add_row(c, table, "other_families", list_or_none(c, entry.families));
+  add_row(c, table, "interchangeable", list_or_none(c, entry.interchangeable));
+}
+
+void add_service(const Context& c, Values& table, const calc::Flexibility& entry) {
+  const std::string cost = entry.replace_cost && c.spec.station
+                               ? escaped(amount(c.spec.station->currency, *entry.replace_cost))
+                               : c.words("on_request");
+  add_row(c, table, "replace",
+          c.words("replace", {{"HOURS", with_unit(entry.replace_hours, "h", 2)}}) + ", " + cost);
+  if (entry.serviceable) add_row(c, table, "service", c.words(serviceable_key(*entry.serviceable)));
+  if (entry.waveform) add_row(c, table, "waveform", c.words(waveform_key(*entry.waveform)));
+  if (entry.driver_sources) {
+    add_row(c, table, "driver_sources", std::to_string(*entry.driver_sources));
+  }
+}
+
+}  // namespace
+
+std::string flexibility_section(const Context& c) {
+  if (c.spec.flexibility.empty()) return {};
+  Values values;
+  for (const calc::Flexibility& entry : c.spec.flexibility) {
+    Values& table = values.add("GROUP");
+    table.set_markup(
+        "CAPTION", c.words("flexibility_caption", {{"GROUP", entry.group}, {"HEAD", entry.head}}));
+    add_reserves(c, table, entry);
+    add_service(c, table, entry);
+  }
+  if (c.spec.single_source_share) {
+    values.add("SINGLE").set_markup(
+        "TEXT", c.words("single_source",
+                        {{"SHARE", with_unit(*c.spec.single_source_share * 100, "%", 2)}}));
+  }
+  return c.expand("flexibility", values);
+}
+
+}  // namespace output

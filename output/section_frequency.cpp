@@ -1,0 +1,76 @@
+/// Jetting frequency against the rating, and the speed it allows; strokes of a scanning carriage.
+#include "output/compose_text.h"
+#include "output/format.h"
+#include "output/section_list.h"
+
+namespace output {
+namespace {
+
+std::string khz(calc::Frequency frequency) { return number(in_khz(frequency), 4); }
+
+void add_frequency(const Context& c, Values& values, const calc::Group& group,
+                   const std::string& g) {
+  Values& row = values.add("ROW");
+  row.set("KEY",
+          c.step_keys({g + ".column", g + ".per_nozzle", g + ".usable", g + ".speed_limit"}));
+  row.set("GROUP", group.name);
+  row.set("COLUMN", khz(group.frequency_needed));
+  row.set("NOZZLE", khz(group.frequency_per_nozzle));
+  row.set("ALLOWED", khz(group.frequency_allowed));
+  row.set("USE", number(group.frequency_use * 100, 3));
+  row.set("LIMIT", speed_limit_number(group.speed_limit));
+  Values& text = values.add("TEXT");
+  text.set("KEY", "");
+  text.set_markup("SENTENCE",
+                  c.words(group.stack > 1 ? "frequency.stacked" : "frequency.single",
+                          {{"GROUP", group.name},
+                           {"ALONG", with_unit(in_dpi(group.resolution_along), "dpi", 4)},
+                           {"COLUMN", with_unit(in_khz(group.frequency_needed), "kHz", 4)},
+                           {"NOZZLE", with_unit(in_khz(group.frequency_per_nozzle), "kHz", 4)},
+                           {"STACK", std::to_string(group.stack)},
+                           {"ALLOWED", with_unit(in_khz(group.frequency_allowed), "kHz", 4)},
+                           {"LIMIT", speed_limit_text(c, group.speed_limit)}}));
+}
+
+void add_row(const Context& c, Values& table, const std::string& name, std::string_view value,
+             const std::string& keys) {
+  Values& row = table.add("ROW");
+  row.set("KEY", keys);
+  row.set_markup("NAME", c.words("property." + name));
+  row.set("VALUE", value);
+}
+
+void add_scan(const Context& c, Values& values, const calc::Group& group, const std::string& g) {
+  const calc::Scan& scan = *group.scan;
+  Values& table = values.add("SCAN");
+  table.set("TITLE", c.words("scan_title", {{"GROUP", group.name}}));
+  table.set("ANCHOR", "s-scan-" + g);
+  add_row(c, table, "heads_per_colour", std::to_string(scan.heads_per_colour), "");
+  add_row(c, table, "interlace_steps", std::to_string(scan.interlace_steps),
+          c.step_keys({g + ".across"}));
+  add_row(c, table, "quality_passes", std::to_string(scan.quality_passes), "");
+  add_row(c, table, "advance", length_text(c, scan.advance, 5), c.step_keys({g + ".advance"}));
+  add_row(c, table, "strokes", count_text(scan.strokes), c.step_keys({g + ".strokes"}));
+  add_row(c, table, "stroke_time", with_unit(scan.stroke_time.si(), "s", 3),
+          c.step_keys({g + ".stroke_time"}));
+  add_row(c, table, "carriage_speed", speed_text(c, scan.carriage_speed),
+          c.step_keys({g + ".carriage_speed"}));
+  add_row(c, table, "machine_width", length_text(c, scan.machine_width, 4),
+          c.step_keys({g + ".machine_width"}));
+  add_row(c, table, "throughput", with_unit(scan.throughput.si() * 3600, "m2/h", 3),
+          c.step_keys({g + ".throughput"}));
+}
+
+}  // namespace
+
+std::string frequency_section(const Context& c) {
+  if (c.spec.chosen.empty()) return {};
+  Values values;
+  for (std::size_t i = 0; i < c.spec.chosen.size(); ++i) {
+    add_frequency(c, values, c.spec.chosen[i], group_prefix(i));
+    if (c.spec.chosen[i].scan) add_scan(c, values, c.spec.chosen[i], group_prefix(i));
+  }
+  return c.expand("frequency", values);
+}
+
+}  // namespace output

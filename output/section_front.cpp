@@ -1,0 +1,228 @@
+/// Page one: the answer.
+#include <algorithm>
+#include <cstddef>
+
+#include "output/compose_text.h"
+#include "output/format.h"
+#include "output/section_list.h"
+#include "output/sketch_list.h"
+
+namespace output {
+namespace {
+
+constexpr std::size_t most_conditions = 6;
+constexpr std::size_t most_questions = 5;
+// Class of estimate of a preliminary design: common practice, no source.
+constexpr double estimate_below = 20, estimate_above = 40;  ///< [%]
+
+std::string verdict_key(calc::Verdict verdict) {
+  switch (verdict) {
+    case calc::Verdict::feasible:
+      return "feasible";
+    case calc::Verdict::conditional:
+      return "conditional";
+    case calc::Verdict::infeasible:
+      return "infeasible";
+    case calc::Verdict::incomplete:
+      return "incomplete";
+  }
+  return {};
+}
+
+std::string note_kind(calc::Verdict verdict) {
+  if (verdict == calc::Verdict::feasible) return "info";
+  return verdict == calc::Verdict::conditional ? "caution" : "warning";
+}
+
+void add_verdict(const Context& c, Values& values) {
+  const std::string verdict = verdict_key(c.spec.verdict);
+  const std::size_t count = c.spec.verdict == calc::Verdict::infeasible ? c.spec.rejected.size()
+                                                                        : c.spec.conditions.size();
+  values.set("KIND", note_kind(c.spec.verdict));
+  values.set_markup("VERDICT", c.words("verdict." + verdict));
+  values.set_markup("SUMMARY",
+                    c.counted("front." + verdict, count, {{"COUNT", std::to_string(count)}}));
+}
+
+void add_figure(const Context& c, Values& station, const std::string& name, std::string_view value,
+                std::string_view against, const std::string& key) {
+  Values& row = station.add("FIGURE");
+  row.set("KEY", key);
+  row.set_markup("NAME", c.words("front." + name));
+  row.set("VALUE", value);
+  row.set("AGAINST", against);
+}
+
+void add_resolution(const Context& c, Values& station) {
+  const calc::Group& group = c.spec.chosen.front();
+  const std::string asked =
+      c.spec.required
+          ? c.words("front.asked",
+                    {{"VALUE", lattice_text(c.spec.required->across, c.spec.required->along)}})
+          : std::string();
+  add_figure(c, station, "resolution",
+             lattice_text(group.resolution_across, group.resolution_along), asked,
+             c.step_keys({"g1.across", "required.across"}));
+}
+
+std::string asked_input(const Context& c, const std::string& key) {
+  const calc::Input* const input = c.input(key);
+  return input == nullptr ? std::string()
+                          : c.words("front.asked", {{"VALUE", input_text(c, *input)}});
+}
+
+void add_speed(const Context& c, Values& station) {
+  const auto slowest = std::min_element(
+      c.spec.chosen.begin(), c.spec.chosen.end(),
+      [](const calc::Group& a, const calc::Group& b) { return a.speed_limit < b.speed_limit; });
+  const std::string g = group_prefix(static_cast<std::size_t>(slowest - c.spec.chosen.begin()));
+  if (slowest->scan) {
+    add_figure(c, station, "carriage", with_unit(slowest->scan->throughput.si() * 3600, "m2/h", 3),
+               asked_input(c, "line.throughput"), c.step_keys({g + ".throughput"}));
+  } else {
+    add_figure(c, station, "speed", speed_limit_text(c, slowest->speed_limit),
+               asked_input(c, "line.speed"), c.step_keys({g + ".speed_limit"}));
+  }
+}
+
+void add_cover(const Context& c, Values& station) {
+  const calc::ChannelDots* least = nullptr;
+  std::string id;
+  for (std::size_t i = 0; i < c.spec.chosen.size(); ++i) {
+    for (const calc::ChannelDots& dots : c.spec.chosen[i].dots) {
+      if (least != nullptr && least->cover_fraction <= dots.cover_fraction) continue;
+      least = &dots;
+      id = group_prefix(i) + "." + dots.channel + ".cover";
+    }
+  }
+  if (least == nullptr) return;
+  add_figure(c, station, "cover", percent_down(least->cover_fraction) + "\xC2\xA0%", least->channel,
+             c.step_keys({id}));
+}
+
+void add_ink(const Context& c, Values& station) {
+  if (!c.spec.station || c.spec.station->consumption.empty()) return;
+  double month = 0;
+  double total = 0;
+  double waste = 0;
+  for (const calc::Consumption& use : c.spec.station->consumption) {
+    month += use.l_per_month;
+    total += use.ml_per_hour;
+    waste += use.waste_ml_per_hour;
+  }
+  const double share = total > 0 ? waste / total * 100 : 0;
+  add_figure(c, station, "ink", with_unit(month, "L", 3),
+             c.words("front.waste", {{"VALUE", with_unit(share, "%", 2)}}), "");
+}
+
+void add_heads(const Context& c, Values& station) {
+  const auto& limit = c.request.limits.heads;
+  add_figure(
+      c, station, "heads", std::to_string(c.spec.heads_total),
+      limit ? c.words("front.at_most", {{"VALUE", std::to_string(limit->value)}}) : std::string(),
+      c.step_keys({"g1.heads_total"}));
+}
+
+std::string price(const Context& c) {
+  const calc::Station& station = *c.spec.station;
+  const auto count = static_cast<std::size_t>(std::max(station.bom_unpriced, 0));
+  const std::string unpriced = std::to_string(count);
+  if (station.cost.capital.minor == 0)
+    return c.counted("front.unpriced", count, {{"COUNT", unpriced}});
+  const double capital = station.cost.capital.major();
+  const std::string key = station.bom_unpriced > 0 ? "front.price_without" : "front.price";
+  return c.counted(
+      key, count,
+      {{"CAPITAL", amount(station.currency, station.cost.capital)},
+       {"COUNT", unpriced},
+       {"BELOW", number(estimate_below)},
+       {"ABOVE", number(estimate_above)},
+       {"LOW", rough_amount(station.currency, capital * (1 - estimate_below / 100))},
+       {"HIGH", rough_amount(station.currency, capital * (1 + estimate_above / 100))},
+       {"RUNNING", rough_amount(station.currency, station.cost.running_per_year.major())},
+       {"YEARS", std::to_string(station.cost.years)},
+       {"OWNERSHIP", rough_amount(station.currency, station.cost.ownership.major())}});
+}
+
+void add_station(const Context& c, Values& values) {
+  if (c.spec.chosen.empty()) return;
+  Values& station = values.add("STATION");
+  station.set_markup("SENTENCE", station_sentence(c));
+  station.set_markup("DRAWING", sketch_station(c));
+  add_heads(c, station);
+  add_resolution(c, station);
+  add_speed(c, station);
+  add_cover(c, station);
+  add_ink(c, station);
+  if (!c.spec.station) return;
+  Values& cost = station.add("PRICED");
+  cost.set("KEY", c.step_keys({"station.capital", "station.ownership"}));
+  cost.set_markup("TEXT", price(c));
+}
+
+/// The head that came nearest: fewest reasons, then the catalogue's order.
+void add_nearest(const Context& c, Values& values) {
+  if (c.spec.verdict != calc::Verdict::infeasible) return;
+  const auto nearest =
+      std::min_element(c.spec.rejected.begin(), c.spec.rejected.end(),
+                       [](const calc::RejectedHead& a, const calc::RejectedHead& b) {
+                         return a.reasons.size() < b.reasons.size();
+                       });
+  if (nearest == c.spec.rejected.end()) {
+    values.add("NO_HEADS");
+    return;
+  }
+  Values& fails = values.add("FAILS");
+  fails.set("HEAD", nearest->head);
+  for (const calc::Reason& reason : nearest->reasons) {
+    fails.add("REASON").set_markup("TEXT", c.reason(reason));
+  }
+}
+
+void add_more(Values& list, std::size_t all, std::size_t shown) {
+  if (all > shown) list.add("MORE").set("COUNT", std::to_string(all - shown));
+}
+
+void add_conditions(const Context& c, Values& values) {
+  const std::vector<calc::Notice>& conditions = c.spec.conditions;
+  if (conditions.empty()) return;
+  Values& list = values.add("CONDITIONS");
+  const std::size_t shown = std::min(conditions.size(), most_conditions);
+  for (std::size_t i = 0; i < shown; ++i) {
+    Values& item = list.add("CONDITION");
+    item.set("KEY", place_keys(conditions[i].where));
+    item.set_markup("TEXT", c.notice("condition", conditions[i]));
+  }
+  add_more(list, conditions.size(), shown);
+}
+
+void add_questions(const Context& c, Values& values) {
+  // Without an answer to these nothing can be assumed either; an incomplete request needs them all.
+  const bool incomplete = c.spec.verdict == calc::Verdict::incomplete;
+  std::vector<const calc::Question*> questions;
+  for (const calc::Question& question : c.spec.questions) {
+    if (!incomplete || !question.assumed) questions.push_back(&question);
+  }
+  if (questions.empty()) return;
+  Values& list = values.add("QUESTIONS");
+  list.set_markup("HEADING", c.words(incomplete ? "front.least" : "front.ask"));
+  const std::size_t shown = std::min(questions.size(), most_questions);
+  for (std::size_t i = 0; i < shown; ++i) {
+    list.add("QUESTION").set_markup("TEXT", question_text(c, *questions[i]));
+  }
+  add_more(list, c.spec.questions.size(), shown);
+}
+
+}  // namespace
+
+std::string front_page(const Context& c) {
+  Values values;
+  add_verdict(c, values);
+  add_station(c, values);
+  add_nearest(c, values);
+  add_conditions(c, values);
+  add_questions(c, values);
+  return c.expand("front", values);
+}
+
+}  // namespace output

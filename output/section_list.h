@@ -1,0 +1,36 @@
+/// The sections of the document, each from the specification to markup. A section that has nothing
+/// to say is an empty string.
+#pragma once
+
+#include <string>
+
+#include "output/compose_context.h"
+
+namespace output {
+
+std::string front_page(const Context& context);           ///< the answer on one page
+std::string requirement_section(const Context& context);  ///< given, derived, assumed
+std::string conditions_section(const Context& context);   ///< conditions, warnings
+std::string resolution_section(const Context& context);   ///< demands, lattice, bar code
+std::string arrangement_section(const Context& context);  ///< heads, positions, plan
+std::string frequency_section(const Context& context);    ///< jetting frequency, speed, strokes
+std::string dots_section(const Context& context);         ///< drop, dot, cover
+std::string ink_section(const Context& context);          ///< consumption, spares
+std::string stages_section(const Context& context);       ///< cure, drying
+std::string safety_section(const Context& context);       ///< what can hurt someone
+std::string parts_section(const Context& context);        ///< bill of materials, cost
+std::string heads_section(const Context& context);        ///< alternatives, rejected heads
+std::string flexibility_section(const Context& context);  ///< spare room, service
+std::string questions_section(const Context& context);    ///< what the customer is asked
+std::string checks_section(const Context& context);       ///< before commitment
+std::string trace_section(const Context& context);        ///< every step
+std::string sources_section(const Context& context);      ///< sources, catalogue values used
+
+/// The chosen station in one sentence, as markup. At least one group is chosen.
+std::string station_sentence(const Context& context);
+/// "s-given-KEY", the anchor of an input's row; what the trace links to.
+std::string input_anchor(const std::string& key);
+/// A question in words, as markup.
+std::string question_text(const Context& context, const calc::Question& question);
+
+}  // namespace output

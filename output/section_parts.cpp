@@ -1,0 +1,107 @@
+/// The bill of materials with totals, and what the station costs to buy and to run.
+#include <algorithm>
+
+#include "output/compose_text.h"
+#include "output/format.h"
+#include "output/section_list.h"
+
+namespace output {
+namespace {
+
+std::string designation(const Context& c, const calc::BomLine& line) {
+  if (!line.designation.empty()) return escaped(line.designation);
+  return line.code.empty() ? escaped(line.part_number) : c.words("part." + line.code);
+}
+
+std::string price(const Context& c, const std::optional<calc::Money>& money_or_none) {
+  return money_or_none ? money(*money_or_none) : c.words("on_request");
+}
+
+void add_line(const Context& c, Values& values, const calc::BomLine& line) {
+  Values& row = values.add("ROW");
+  row.set("ANCHOR", "s-item-" + std::to_string(line.item));
+  row.set("ITEM", std::to_string(line.item));
+  row.set_markup("DESIGNATION", designation(c, line));
+  row.set("PART", line.part_number);
+  row.set("QUANTITY", number(line.quantity, 4));
+  row.set_markup("UNIT", c.words_or("unit." + line.unit, pretty_unit(line.unit)));
+  row.set_markup("PRICE", price(c, line.unit_price));
+  row.set_markup("EXTENDED", price(c, line.extended_price));
+  row.set("LEAD", line.lead_time_days ? number(*line.lead_time_days, 3) : "");
+  if (!line.technical_data.empty()) row.add("DATA").set("TEXT", line.technical_data);
+  if (!line.reference.empty()) row.add("REFERENCE").set("TEXT", line.reference);
+  if (line.serves.empty()) return;
+  std::vector<std::string> fields;
+  for (const std::string& key : line.serves) fields.push_back(c.field(key));
+  row.add("SERVES").set_markup("TEXT", joined(c, fields));
+}
+
+void add_cost_row(const Context& c, Values& table, const std::string& name,
+                  const std::string& value, const std::string& keys = {}) {
+  Values& row = table.add("ROW");
+  row.set("KEY", keys);
+  row.set_markup("NAME", c.words("cost." + name));
+  row.set("VALUE", value);
+}
+
+void add_money(const Context& c, Values& table, const std::string& name, calc::Money money) {
+  add_cost_row(c, table, name, output::money(money), c.step_keys({"station." + name}));
+}
+
+void add_unit_costs(const Context& c, Values& table, const calc::Station& station) {
+  if (station.cost.per_m2) {
+    add_cost_row(c, table, "per_m2", number(*station.cost.per_m2, 3),
+                 c.step_keys({"station.per_m2"}));
+  }
+  if (station.cost.per_thousand) {
+    add_cost_row(c, table, "per_thousand", number(*station.cost.per_thousand, 3),
+                 c.step_keys({"station.per_thousand"}));
+  }
+}
+
+void add_cost(const Context& c, Values& values, const calc::Station& station) {
+  const calc::Cost& cost = station.cost;
+  Values& table = values.add("COST");
+  table.set("KEY", c.step_keys({"station.annuity", "station.ownership"}));
+  table.set_markup("SUMMARY", c.words("cost_summary",
+                                      {{"YEARS", std::to_string(cost.years)},
+                                       {"DISCOUNT", with_unit(cost.discount * 100, "%", 3)},
+                                       {"OWNERSHIP", amount(station.currency, cost.ownership)}}));
+  table.set_markup("CAPTION", c.words("cost_caption"));
+  table.set("CURRENCY", station.currency);
+  add_money(c, table, "capital", cost.capital);
+  add_money(c, table, "ink_per_year", cost.ink_per_year);
+  add_money(c, table, "heads_per_year", cost.heads_per_year);
+  add_money(c, table, "energy_per_year", cost.energy_per_year);
+  add_money(c, table, "labour_per_year", cost.labour_per_year);
+  add_money(c, table, "cleaning_per_year", cost.cleaning_per_year);
+  add_cost_row(c, table, "running_per_year", money(cost.running_per_year),
+               c.step_keys({"station.running"}));
+  add_money(c, table, "ownership", cost.ownership);
+  add_unit_costs(c, table, station);
+}
+
+}  // namespace
+
+std::string parts_section(const Context& c) {
+  if (!c.spec.station || c.spec.station->bom.empty()) return {};
+  const calc::Station& station = *c.spec.station;
+  Values values;
+  values.set_markup("CAPTION", c.words("parts_caption", {{"CURRENCY", station.currency}}));
+  for (const calc::BomLine& line : station.bom) add_line(c, values, line);
+  const auto unpriced = static_cast<std::size_t>(std::max(station.bom_unpriced, 0));
+  values.set_markup("TOTAL_LABEL", c.counted(unpriced == 0 ? "total" : "total_without", unpriced,
+                                             {{"COUNT", std::to_string(unpriced)}}));
+  values.set("TOTAL", money(station.bom_total));
+  values.set("LEAD", station.lead_time ? number(station.lead_time->days, 3) : "");
+  if (station.lead_time) {
+    values.add("LEAD_TIME")
+        .set_markup("TEXT", c.words("lead_time_sentence",
+                                    {{"DAYS", with_unit(station.lead_time->days, "d", 3)},
+                                     {"ITEM", station.lead_time->item}}));
+  }
+  add_cost(c, values, station);
+  return c.expand("parts", values);
+}
+
+}  // namespace output

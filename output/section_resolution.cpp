@@ -1,0 +1,79 @@
+/// Resolution: what is demanded, what governs, what the chosen lattice delivers.
+#include "output/compose_text.h"
+#include "output/format.h"
+#include "output/section_list.h"
+
+namespace output {
+namespace {
+
+void add_demands(const Context& c, Values& values) {
+  for (const calc::Demand& demand : c.spec.required->demands) {
+    Values& row = values.add("DEMAND");
+    row.set("KEY", c.step_keys({"required." + demand.name}));
+    row.set_markup("NAME", c.words("demand." + demand.name));
+    row.set("ACROSS", demand.across ? dpi_text(*demand.across) : "");
+    row.set("ALONG", demand.along ? dpi_text(*demand.along) : "");
+    row.set_markup("KIND", c.words(demand.hard ? "demand_hard" : "demand_soft"));
+  }
+}
+
+void add_delivered(const Context& c, Values& values) {
+  if (c.spec.chosen.empty()) return;
+  Values& table = values.add("DELIVERED");
+  for (std::size_t i = 0; i < c.spec.chosen.size(); ++i) {
+    const calc::Group& group = c.spec.chosen[i];
+    const std::string g = group_prefix(i);
+    Values& row = table.add("ROW");
+    row.set("KEY", c.step_keys({g + ".native", g + ".across"}));
+    row.set("GROUP", group.name);
+    row.set("NATIVE", dpi_text(group.native));
+    row.set("ACROSS", dpi_text(group.resolution_across));
+    row.set("ALONG", dpi_text(group.resolution_along));
+  }
+}
+
+void add_barcode(const Context& c, Values& table, const calc::Group& group,
+                 const calc::BarcodeFit& fit, const std::string& g) {
+  const std::string axis = fit.across ? "across" : "along";
+  Values& row = table.add("ROW");
+  row.set("KEY", c.step_keys({g + ".module_" + axis, g + ".bar_code_" + axis}));
+  row.set("SYMBOL", fit.symbol);
+  row.set("GROUP", group.name);
+  row.set_markup("AXIS", c.words("axis." + axis));
+  row.set("DOTS", std::to_string(fit.dots));
+  row.set("ASKED", number(in_mm(fit.module_asked), 4));
+  row.set("PRINTED", number(in_mm(fit.module_printed), 4));
+  row.set("RANGE", number(in_mm(fit.module_least), 4) + " " + c.words("to") + " " +
+                       number(in_mm(fit.module_most), 4));
+  row.set_markup("VERDICT", c.words(fit.pass ? "passes" : "fails"));
+}
+
+void add_barcodes(const Context& c, Values& values) {
+  Values* table = nullptr;
+  for (std::size_t i = 0; i < c.spec.chosen.size(); ++i) {
+    for (const calc::BarcodeFit& fit : c.spec.chosen[i].barcodes) {
+      if (table == nullptr) table = &values.add("BARCODES");
+      add_barcode(c, *table, c.spec.chosen[i], fit, group_prefix(i));
+    }
+  }
+}
+
+}  // namespace
+
+std::string resolution_section(const Context& c) {
+  if (!c.spec.required) return {};
+  const calc::Required& required = *c.spec.required;
+  Values values;
+  values.set("KEY", c.step_keys({"required.across", "required.along"}));
+  values.set("REQUIRED", lattice_text(required.across, required.along));
+  values.set_markup("GOVERNED", c.words("governed." + required.governed_by));
+  add_demands(c, values);
+  if (required.substrate_ceiling) {
+    values.add("CEILING").set("VALUE", with_unit(in_dpi(*required.substrate_ceiling), "dpi", 3));
+  }
+  add_delivered(c, values);
+  add_barcodes(c, values);
+  return c.expand("resolution", values);
+}
+
+}  // namespace output

@@ -1,0 +1,208 @@
+/// The calculation trace and the list of its sources.
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <set>
+#include <utility>
+
+#include "output/compose_text.h"
+#include "output/format.h"
+#include "output/section_list.h"
+
+namespace output {
+namespace {
+
+constexpr int trace_digits = 6;  ///< enough to follow a step by hand
+
+std::string tag_key(calc::SourceTag tag) {
+  switch (tag) {
+    case calc::SourceTag::printed:
+      return "tag.printed";
+    case calc::SourceTag::library:
+      return "tag.library";
+    case calc::SourceTag::table:
+      return "tag.table";
+    case calc::SourceTag::computed:
+      return "tag.computed";
+    case calc::SourceTag::memory:
+      return "tag.memory";
+    case calc::SourceTag::practice:
+      return "tag.practice";
+  }
+  return {};
+}
+
+std::string kind_key(calc::StepKind kind) {
+  switch (kind) {
+    case calc::StepKind::formula:
+      return "step.formula";
+    case calc::StepKind::table:
+      return "step.table";
+    case calc::StepKind::solve:
+      return "step.solve";
+    case calc::StepKind::least:
+      return "step.least";
+    case calc::StepKind::choice:
+      return "step.choice";
+  }
+  return {};
+}
+
+std::string link(std::string_view to, const std::string& text) {
+  return "<a to=\"" + escaped(to) + "\">" + text + "</a>";
+}
+
+/// The catalogue row a key belongs to: "head.H-1.mode.grey.drops" -> "head.H-1".
+std::string catalogue_row(const std::string& key) {
+  const std::size_t mode = key.find(".mode.");
+  return key.substr(0, mode == std::string::npos ? key.rfind('.') : mode);
+}
+
+/// Anchors an origin can lead to, gathered once a document.
+struct Targets {
+  std::set<std::string, std::less<>> inputs, assumptions, catalogue;
+};
+
+Targets targets(const Context& c) {
+  Targets found;
+  for (const calc::Input& input : c.spec.inputs) {
+    if (input.origin.kind == calc::OriginKind::catalogue) {
+      found.catalogue.insert(catalogue_row(input.key));
+    } else if (input.origin.kind != calc::OriginKind::assumed) {
+      found.inputs.insert(input.key);
+    }
+  }
+  for (const calc::Assumption& row : c.spec.assumptions) found.assumptions.insert(row.field);
+  return found;
+}
+
+/// Where an input comes from, as a link when the document has the place.
+std::string origin(const Context& c, const Targets& known, const calc::StepInput& input) {
+  if (input.ref.empty()) return c.words_or("origin." + input.origin, input.origin);
+  if (c.has_step(input.ref)) return link(anchor(input.ref), escaped(input.ref));
+  if (input.origin == "assumed" && known.assumptions.contains(input.ref)) {
+    return link(input_anchor("assumed " + input.ref), escaped(input.ref));
+  }
+  if (known.inputs.contains(input.ref)) {
+    return link(input_anchor(input.ref), escaped(input.ref));
+  }
+  for (const std::string& row : {input.ref, catalogue_row(input.ref)}) {
+    if (known.catalogue.contains(row)) return link(input_anchor(row), escaped(input.ref));
+  }
+  return escaped(input.ref);
+}
+
+using SourceKey = std::pair<std::string_view, calc::SourceTag>;
+
+using Sources = std::vector<SourceKey>;
+
+Sources sources(const Context& c) {
+  Sources list;
+  for (const calc::Step& step : c.spec.trace) {
+    const SourceKey key{step.source, step.tag};
+    if (std::find(list.begin(), list.end(), key) == list.end()) list.push_back(key);
+  }
+  return list;
+}
+
+/// Number of a step's source in the list, from 1.
+std::size_t source_number(const Sources& list, const calc::Step& step) {
+  const auto found = std::find(list.begin(), list.end(), SourceKey{step.source, step.tag});
+  return static_cast<std::size_t>(found - list.begin()) + 1;
+}
+
+void add_step(const Context& c, const Targets& known, const Sources& list, Values& values,
+              const calc::Step& step) {
+  Values& row = values.add("ROW");
+  row.set("ANCHOR", anchor(step.id));
+  row.set("ID", step.id);
+  row.set("SYMBOL", step.symbol);
+  row.set_markup("RELATION", c.words(kind_key(step.kind)));
+  row.set("FORMULA", step.formula);
+  row.set("VALUE", with_unit(step.value, step.unit, trace_digits));
+  const std::string source = "S" + std::to_string(source_number(list, step));
+  row.set("SOURCE", source);
+  row.set("SOURCE_ANCHOR", "s-source-" + source);
+  row.set_markup("TAG", c.words(tag_key(step.tag)));
+  row.set("VALIDITY", step.validity);
+  if (!step.inputs.empty()) {
+    Values& inputs = row.add("INPUTS");
+    for (const calc::StepInput& input : step.inputs) {
+      Values& one = inputs.add("INPUT");
+      one.set("SYMBOL", input.symbol);
+      one.set("VALUE", with_unit(input.value, input.unit, trace_digits));
+      one.set_markup("ORIGIN", origin(c, known, input));
+    }
+  }
+  for (const std::string& assumption : step.assumptions) {
+    row.add("ASSUMES").set("TEXT", assumption);
+  }
+}
+
+using Input = calc::Input;
+
+/// Catalogue values in the order of their rows, each row with its values.
+std::vector<std::pair<std::string, std::vector<const Input*>>> catalogue_rows(const Context& c) {
+  std::vector<std::pair<std::string, std::vector<const Input*>>> rows;
+  std::set<std::string_view> seen;
+  for (const Input& input : c.spec.inputs) {
+    const bool from_catalogue = input.origin.kind == calc::OriginKind::catalogue;
+    if (!from_catalogue || !seen.insert(input.key).second) continue;
+    const std::string name = catalogue_row(input.key);
+    const auto found =
+        std::find_if(rows.begin(), rows.end(), [&](const auto& row) { return row.first == name; });
+    if (found != rows.end()) {
+      found->second.push_back(&input);
+    } else {
+      rows.push_back({name, {&input}});
+    }
+  }
+  return rows;
+}
+
+void add_catalogue(const Context& c, Values& values) {
+  const auto rows = catalogue_rows(c);
+  if (rows.empty()) return;
+  Values& table = values.add("CATALOGUE");
+  table.set_markup("DATED", c.spec.catalogue_date.empty()
+                                ? c.words("catalogue_undated")
+                                : c.words("catalogue_dated", {{"DATE", c.spec.catalogue_date}}));
+  for (const auto& [name, inputs] : rows) {
+    Values& row = table.add("ROW");
+    row.set("KEY", place_key(inputs.front()->origin));
+    row.set("ANCHOR", input_anchor(name));
+    row.set("NAME", name);
+    for (const Input* input : inputs) {
+      Values& value = row.add("VALUE");
+      value.set("FIELD", input->key.substr(std::min(name.size() + 1, input->key.size())));
+      value.set("TEXT", input_text(c, *input));
+    }
+  }
+}
+
+}  // namespace
+
+std::string trace_section(const Context& c) {
+  if (c.spec.trace.empty()) return {};
+  Values values;
+  const Targets known = targets(c);
+  const Sources list = sources(c);
+  for (const calc::Step& step : c.spec.trace) add_step(c, known, list, values, step);
+  return c.expand("trace", values);
+}
+
+std::string sources_section(const Context& c) {
+  Values values;
+  const Sources list = sources(c);
+  for (std::size_t i = 0; i < list.size(); ++i) {
+    Values& row = values.add("ROW");
+    row.set("ANCHOR", "s-source-S" + std::to_string(i + 1));
+    row.set("NUMBER", "S" + std::to_string(i + 1));
+    row.set("TEXT", list[i].first);
+    row.set_markup("TAG", c.words(tag_key(list[i].second)));
+  }
+  add_catalogue(c, values);
+  return values.sections().empty() ? std::string() : c.expand("sources", values);
+}
+
+}  // namespace output

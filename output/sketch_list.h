@@ -1,0 +1,25 @@
+/// The drawings of the document, each to a stated scale unless it says that it is schematic.
+#pragma once
+
+#include <string>
+
+#include "output/compose_context.h"
+
+namespace output {
+
+/// The station along the direction of travel, schematic: signal, rows of heads per group, stages.
+/// At least one group is chosen.
+std::string sketch_station(const Context& context);
+
+/// Every head in plan with its nozzle field, sizes, direction of travel and colour order. At least
+/// one place.
+std::string sketch_plan(const Context& context);
+
+/// Two neighbouring heads of a group with swath, pitch from head to head and overlap, or an empty
+/// string when no group has neighbours.
+std::string sketch_joint(const Context& context);
+
+/// The dots of each differing channel on its lattice, at true relative size. At least one channel.
+std::string sketch_dots(const Context& context);
+
+}  // namespace output

@@ -1,0 +1,153 @@
+#include <array>
+
+#include "output/text_line.h"
+
+namespace output {
+namespace {
+
+constexpr double slack = 1e-6;  // pt; sums of widths in another order differ by rounding
+
+bool is_letter(char32_t c) {
+  return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= 0xC0 && c < 0x2000);
+}
+
+/// Scripts that are set without blanks: a line may end beside each of their characters.
+bool is_ideograph(char32_t c) {
+  return (c >= 0x2E80 && c <= 0x9FFF) || (c >= 0xF900 && c <= 0xFAFF) ||
+         (c >= 0xFF00 && c <= 0xFFEF) || (c >= 0x20000 && c <= 0x3FFFF);
+}
+
+bool is_any_of(std::u32string_view set, char32_t c) {
+  return set.find(c) != std::u32string_view::npos;
+}
+
+bool may_not_begin_line(char32_t c) {
+  return is_any_of(
+      U"、。，．」』】〉》）］｝：；！？ー々"
+      U"ぁぃぅぇぉっゃゅょァィゥェォッャュョ"
+      U".,;:!?)]}%",
+      c);
+}
+
+bool may_not_end_line(char32_t c) { return is_any_of(U"「『【〈《（［｛([{", c); }
+
+/// Whether a line may end between two inked characters, without being forced to.
+bool breaks_between(char32_t before, char32_t at, char32_t after) {
+  if (at == '-' || at == 0x2010) return is_letter(before) && is_letter(after);
+  if (at == 0x2014) return true;
+  if (!is_ideograph(at) && !is_ideograph(after)) return false;
+  return at != ' ' && after != ' ' && !may_not_begin_line(after) && !may_not_end_line(at);
+}
+
+/// Where a word too long for a line is broken rather than anywhere.
+bool is_seam(char32_t c) { return is_any_of(U"/_.,;:=+)&-·×", c); }
+
+class Breaker {
+ public:
+  Breaker(const TextFlow& flow, Range text, double first_width, double width,
+          std::vector<Line>& lines)
+      : flow_(flow), text_(text), limit_(first_width), width_(width), lines_(lines) {}
+
+  void run() {
+    begin(text_.first);
+    while (at_ < text_.last) step(flow_.glyphs()[at_]);
+    if (start_ < text_.last) lines_.push_back({start_, text_.last, x_, false});
+  }
+
+ private:
+  /// A place where the line may end: what is on it, and where the next one begins.
+  struct Place {
+    Line line;
+    std::size_t next = 0;
+    bool known = false;
+  };
+
+  void begin(std::size_t start) {
+    start_ = at_ = start;
+    x_ = 0;
+    natural_ = {};
+    seam_ = {};
+  }
+
+  void end_with(const Place& place) {
+    lines_.push_back(place.line);
+    limit_ = width_;
+    begin(place.next);
+  }
+
+  Place here(std::size_t last, std::size_t next) const {
+    return {{start_, last, x_, false}, next, true};
+  }
+
+  void step(const Glyph& glyph) {
+    switch (glyph.kind) {
+      case GlyphKind::space:
+      case GlyphKind::opportunity:
+        if (at_ > start_) natural_ = here(at_, at_ + 1);
+        break;
+      case GlyphKind::soft_hyphen:
+        offer_hyphen(glyph);
+        break;
+      case GlyphKind::ink:
+      case GlyphKind::gap:
+        if (x_ + glyph.width > limit_ + slack && at_ > start_) {
+          overflow();
+          return;
+        }
+        break;
+    }
+    x_ += glyph.width;
+    ++at_;
+    if (glyph.kind == GlyphKind::ink) offer_after();
+  }
+
+  void overflow() {
+    if (natural_.known) {
+      end_with(natural_);
+    } else if (seam_.known && seam_.line.width > limit_ / 2) {
+      end_with(seam_);
+    } else {
+      end_with(here(at_, at_));
+    }
+  }
+
+  void offer_hyphen(const Glyph& glyph) {
+    const InlineStyle& style = flow_.style(glyph);
+    const double hyphen = flow_.measurer().of(style.face, '-').advance * style.size / 1000;
+    if (at_ == start_ || x_ + hyphen > limit_ + slack) return;
+    natural_ = {{start_, at_, x_ + hyphen, true}, at_ + 1, true};
+  }
+
+  /// Called behind an inked character that fits.
+  void offer_after() {
+    if (at_ >= text_.last) return;
+    const std::vector<Glyph>& glyphs = flow_.glyphs();
+    const char32_t last = glyphs[at_ - 1].character;
+    const char32_t before = at_ - 1 > start_ ? glyphs[at_ - 2].character : U' ';
+    if (glyphs[at_].kind == GlyphKind::ink && breaks_between(before, last, glyphs[at_].character)) {
+      natural_ = here(at_, at_);
+    } else if (is_seam(last)) {
+      seam_ = here(at_, at_);
+    }
+  }
+
+  const TextFlow& flow_;
+  Range text_;
+  double limit_;
+  double width_;
+  std::vector<Line>& lines_;
+  std::size_t start_ = 0;
+  std::size_t at_ = 0;
+  double x_ = 0;
+  Place natural_;
+  Place seam_;
+};
+
+}  // namespace
+
+void break_lines(const TextFlow& flow, Range text, double first_width, double width,
+                 std::vector<Line>& lines) {
+  Breaker(flow, text, first_width, width, lines).run();
+}
+
+}  // namespace output

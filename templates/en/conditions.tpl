@@ -1,0 +1,10 @@
+{{%AUTOESCAPE context="XML"}}
+<section title="Conditions and warnings" id="s-conditions">
+{{#CONDITIONS}}
+<p>The design stands on these conditions. Each shall be met, or the specification reissued.</p>
+<list ordered="yes">{{#ROW}}<item key="{{KEY}}">{{TEXT:none}}</item>{{/ROW}}</list>
+{{/CONDITIONS}}
+{{#WARNINGS}}
+<note kind="caution" title="Warnings beside the figures"><list>{{#ROW}}<item key="{{KEY}}">{{TEXT:none}}</item>{{/ROW}}</list></note>
+{{/WARNINGS}}
+</section>

@@ -1,0 +1,22 @@
+{{%AUTOESCAPE context="XML"}}
+<section title="Jetting frequency and speed" id="s-frequency">
+<table columns="l:* r:24 r:24 r:24 r:18 r:27" caption="Frequency and speed limit per group">
+<head><cell>Group</cell><cell>Column, kHz</cell><cell>Per nozzle, kHz</cell><cell>Allowed, kHz</cell><cell>Use, %</cell><cell>Speed limit, m/min</cell></head>
+{{#ROW}}
+<row key="{{KEY}}"><cell>{{GROUP}}</cell><cell>{{COLUMN}}</cell><cell>{{NOZZLE}}</cell><cell>{{ALLOWED}}</cell><cell>{{USE}}</cell><cell>{{LIMIT}}</cell></row>
+{{/ROW}}
+</table>
+{{#TEXT}}
+<p key="{{KEY}}">{{SENTENCE:none}}</p>
+{{/TEXT}}
+{{#SCAN}}
+<section title="{{TITLE}}" id="{{ANCHOR}}">
+<table columns="l:* r:55">
+<head><cell>Property</cell><cell>Value</cell></head>
+{{#ROW}}
+<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell></row>
+{{/ROW}}
+</table>
+</section>
+{{/SCAN}}
+</section>

@@ -1,0 +1,31 @@
+{{%AUTOESCAPE context="XML"}}
+<note kind="{{KIND}}" title="{{VERDICT:none}}">{{SUMMARY:none}}</note>
+{{#STATION}}
+<p>{{SENTENCE:none}}</p>
+{{DRAWING:none}}
+<table columns="l:* r:38 r:42">
+<head><cell>Key figure</cell><cell>This station</cell><cell>Asked or allowed</cell></head>
+{{#FIGURE}}
+<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell><cell>{{AGAINST}}</cell></row>
+{{/FIGURE}}
+</table>
+{{#PRICED}}<p key="{{KEY}}"><b>Price.</b> {{TEXT:none}}</p>{{/PRICED}}
+{{/STATION}}
+{{#FAILS}}
+<p><b>What fails, and by how much.</b> Nearest to passing is head {{HEAD}}:</p>
+<list>{{#REASON}}<item>{{TEXT:none}}</item>{{/REASON}}</list>
+<p>Every head with all its reasons stands in <a to="s-heads">the section on heads considered</a>.</p>
+{{/FAILS}}
+{{#NO_HEADS}}
+<p>The catalogue holds no head to consider.</p>
+{{/NO_HEADS}}
+{{#CONDITIONS}}
+<p><b>Conditions.</b></p>
+<list>{{#CONDITION}}<item key="{{KEY}}">{{TEXT:none}}</item>{{/CONDITION}}</list>
+{{#MORE}}<p>{{COUNT}} more: see <a to="s-conditions">conditions and warnings</a>.</p>{{/MORE}}
+{{/CONDITIONS}}
+{{#QUESTIONS}}
+<p><b>{{HEADING:none}}</b></p>
+<list ordered="yes">{{#QUESTION}}<item>{{TEXT:none}}</item>{{/QUESTION}}</list>
+{{#MORE}}<p>{{COUNT}} more: see <a to="s-questions">questions to the customer</a>.</p>{{/MORE}}
+{{/QUESTIONS}}

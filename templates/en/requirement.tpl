@@ -1,0 +1,46 @@
+{{%AUTOESCAPE context="XML"}}
+<section title="Requirement as understood" id="s-requirement">
+{{#SHALL}}
+<p>The request restated as requirements. The margin names the line of the request each comes from.</p>
+<table columns="l:9 l:* l:39 l:24" caption="Requirements">
+<head><cell>No.</cell><cell>Requirement</cell><cell>Answer of this design</cell><cell>Verified by</cell></head>
+{{#ROW}}
+<row key="{{KEY}}" id="{{ANCHOR}}"><cell>{{NUMBER}}</cell><cell>{{TEXT:none}}</cell><cell>{{ANSWER:none}}</cell><cell>{{VERIFY:none}}</cell></row>
+{{/ROW}}
+</table>
+{{/SHALL}}
+{{#GIVEN}}
+<section title="Given values" id="s-given">
+<table columns="l:* l:42 l:36">
+<head><cell>Field</cell><cell>As written</cell><cell>Read as</cell></head>
+{{#ROW}}
+<row key="{{KEY}}" id="{{ANCHOR}}"><cell>{{NAME:none}}</cell><cell>{{RAW}}</cell><cell>{{VALUE}}</cell></row>
+{{/ROW}}
+</table>
+</section>
+{{/GIVEN}}
+{{#DERIVED}}
+<section title="Derived values" id="s-derived">
+<table columns="l:* l:50">
+<head><cell>Field</cell><cell>Derived value</cell></head>
+{{#ROW}}
+<row id="{{ANCHOR}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell></row>
+{{/ROW}}
+</table>
+</section>
+{{/DERIVED}}
+{{#ASSUMED}}
+<section title="Assumptions" id="s-assumptions">
+<p>What the request does not say is assumed as below. The range is what the value may turn out to be; the effect is the figure it moves most.</p>
+<table columns="l:* l:24 l:28 l:*">
+<head><cell>Assumption</cell><cell>Value</cell><cell>Range</cell><cell>Effect on; source</cell></head>
+{{#ROW}}
+<row id="{{ANCHOR}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell><cell>{{RANGE}}</cell><cell>{{EFFECT:none}}; {{SOURCE}}</cell></row>
+{{/ROW}}
+</table>
+</section>
+{{/ASSUMED}}
+{{#NOTES}}
+<p key="{{KEY}}"><b>Remarks of the customer.</b> {{TEXT}}</p>
+{{/NOTES}}
+</section>

@@ -1,0 +1,18 @@
+{{%AUTOESCAPE context="XML"}}
+<section title="Sources" id="s-sources">
+<table columns="l:10 l:* l:45">
+<head><cell>No.</cell><cell>Source</cell><cell>How it was seen</cell></head>
+{{#ROW}}
+<row id="{{ANCHOR}}"><cell>{{NUMBER}}</cell><cell>{{TEXT}}</cell><cell>{{TAG:none}}</cell></row>
+{{/ROW}}
+</table>
+{{#CATALOGUE}}
+<section title="Catalogue values used" id="s-catalogue">
+<p>{{DATED:none}}</p>
+<table columns="l:34 l:*">
+<head><cell>Catalogue row</cell><cell>Values</cell></head>
+{{#ROW}}<row key="{{KEY}}" id="{{ANCHOR}}"><cell>{{NAME}}</cell><cell>{{#VALUE}}{{FIELD}}&#160;<b>{{TEXT}}</b>{{#VALUE_separator}}; {{/VALUE_separator}}{{/VALUE}}</cell></row>{{/ROW}}
+</table>
+</section>
+{{/CATALOGUE}}
+</section>

@@ -1,0 +1,196 @@
+#include "calc/arrangement.h"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "calc/selection_parts.h"
+#include "support/catalogue_maker.h"
+
+using namespace calc;
+using made::given;
+
+namespace {
+
+/// A request, a catalogue of one head, and the search over them, kept together for their pointers.
+struct Bench {
+  Request request = made::plain_request();
+  Catalogue catalogue = made::catalogue_of({made::plain_head("A")});
+  Job job;
+  Search search;
+
+  Head& head() { return catalogue.heads.front(); }
+  HeadMode& mode() { return head().modes.front(); }
+  void prepare_search() {
+    job = resolve(request, catalogue, "2026-11-25");
+    REQUIRE(job.missing.empty());
+    search = prepare(job, catalogue);
+  }
+  HeadTry run(bool scanning = false) {
+    prepare_search();
+    return try_head(search, search.groups.front(), 0, scanning);
+  }
+  /// The only accepted arrangement's group.
+  Group only(bool scanning = false) {
+    const HeadTry result = run(scanning);
+    REQUIRE(result.accepted.size() >= 1);
+    return result.accepted.front().group;
+  }
+};
+
+void native(HeadMode& m, double npi, int nozzles) {
+  m.row_pitch = given(dpi(npi));
+  m.row_offsets = given(std::vector<double>{0});
+  m.nozzles = given(nozzles);
+}
+
+}  // namespace
+
+TEST_CASE("heads across: W 484.3, S 70.5, o 1.5 at 360 per inch is 977 pitches and eight heads") {
+  // Closed form on whole pitches; a plain division gives seven. Swath 70.5 mm is 999.2 pitches.
+  Bench b;
+  native(b.mode(), 360, 999);
+  b.head().overlap = given(millimetres(1.5));
+  b.request.image.width = given(millimetres(484.3));
+  b.request.image.resolution = given(ResolutionPair{dpi(360), dpi(360)});
+  b.request.substrate.dot_diameter = given(micrometres(110));
+  const Group g = b.only();
+  CHECK(g.heads_across == 8);
+  CHECK(g.head_pitch / g.pitch == doctest::Approx(977));
+  CHECK(in_mm(g.head_pitch) == doctest::Approx(68.93).epsilon(1e-4));
+}
+
+TEST_CASE("bodies as wide as their swath stand in two rows, joined heads in one") {
+  Bench b;
+  native(b.mode(), 360, 999);
+  b.head().overlap = given(millimetres(1.5));
+  b.head().body_width = given(millimetres(70));
+  b.request.image.resolution = given(ResolutionPair{dpi(360), dpi(360)});
+  b.request.substrate.dot_diameter = given(micrometres(110));
+  const Group staggered = b.only();
+  CHECK(staggered.rows_staggered == 2);
+  CHECK(staggered.family == Family::staggered);
+  b.head().joins = given(true);
+  const Group joined = b.only();
+  CHECK(joined.rows_staggered == 1);
+  CHECK(joined.family == Family::joined);
+  CHECK(joined.footprint < staggered.footprint);
+}
+
+TEST_CASE("600 per inch and a 53.8 um dot: 600 along does not close, 765 does") {
+  Bench b;
+  b.mode().drops = given(std::vector<Volume>{picolitres(14)});
+  b.mode().frequency = given(std::vector<Frequency>{kilohertz(40)});
+  b.request.substrate.dot_diameter = given(micrometres(53.8));
+  b.request.substrate.dot_volume = given(picolitres(14));
+  const Group g = b.only();
+  CHECK(in_dpi(g.resolution_across) == doctest::Approx(600));
+  CHECK(in_dpi(g.resolution_along) == doctest::Approx(765).epsilon(1e-3));
+  CHECK(g.dots.front().cover_fraction == doctest::Approx(1));
+}
+
+TEST_CASE("150 kHz over heads of 50 kHz is three in a row, never four") {
+  Bench b;
+  b.mode().frequency = given(std::vector<Frequency>(3, kilohertz(50)));
+  b.request.line.speed = given(metres_per_second(150e3 * 0.0254 / 600));
+  const Group g = b.only();
+  CHECK(g.stack == 3);
+  CHECK(g.frequency_use == doctest::Approx(1));
+  CHECK(g.heads_total == g.heads_across * 3);
+}
+
+TEST_CASE("half the native resolution is interleaved twice") {
+  Bench b;
+  native(b.mode(), 300, 640);
+  const Group g = b.only();
+  CHECK(g.interleave == 2);
+  CHECK(in_dpi(g.resolution_across) == doctest::Approx(600));
+  CHECK(g.stack == 1);
+}
+
+TEST_CASE("uneven rows count by their largest gap") {
+  Bench b;
+  b.mode().row_offsets = given(std::vector<double>{0, 0.25, 0.5, 0.6});
+  b.prepare_search();
+  Findings findings;
+  const auto facts = mode_facts(b.search, b.head(), b.mode(), findings);
+  REQUIRE(facts);
+  CHECK(in_dpi(facts->native) == doctest::Approx(150 / 0.4));
+}
+
+TEST_CASE("a film is reached by a bigger drop first, then by more heads in line") {
+  Bench b;
+  b.request.colours.front().film = given(micrometres(7));
+  const Group bigger = b.only();
+  CHECK(in_pl(bigger.dots.front().drop) == doctest::Approx(15));
+  CHECK(bigger.film_heads == 1);
+  b.request.colours.front().film = given(micrometres(12));
+  const Group more = b.only();
+  CHECK(more.film_heads == 2);
+  CHECK(more.heads_total == 2 * bigger.heads_total);
+  CHECK(more.frequency_per_nozzle == bigger.frequency_per_nozzle);
+}
+
+TEST_CASE("four colours on heads of two colours take two positions") {
+  Bench b;
+  b.mode().colours = given(2);
+  for (const char* name : {"cyan", "magenta", "yellow"}) {
+    Colour c;
+    c.name = name;
+    b.request.colours.push_back(c);
+  }
+  for (const char* name : {"cyan", "magenta", "yellow"}) {
+    b.request.inks.push_back(b.request.inks.front());
+    b.request.inks.back().name = name;
+  }
+  CHECK(b.only().positions == 2);
+}
+
+TEST_CASE("a carriage takes the least heads that feed fast enough") {
+  Bench b;
+  b.request.line.mode = given(Mode::scanning);
+  b.request.line.indexing = given(true);
+  b.request.line.speed = given(metres_per_second(0.01));
+  const Group slow = b.only(true);
+  REQUIRE(slow.scan);
+  CHECK(slow.family == Family::scanning);
+  CHECK(slow.scan->quality_passes == 2);
+  CHECK(slow.speed_limit.si() >= 0.01);
+  // Least: with one head less the feed would fall short.
+  b.request.line.speed = given(metres_per_second(0.05));
+  const Group fast = b.only(true);
+  CHECK(fast.scan->heads_per_colour > slow.scan->heads_per_colour);
+  Shape fewer;
+  fewer.scanning = true;
+  fewer.carriage_heads = fast.scan->heads_per_colour - 1;
+  fewer.motion_axis = fast.resolution_across;
+  Findings findings;
+  const auto facts = mode_facts(b.search, b.head(), b.mode(), findings);
+  REQUIRE(facts);
+  arrange(b.search, b.search.groups.front(), *facts, fewer, findings);
+  REQUIRE(!findings.failures.empty());
+  CHECK(findings.failures.front().code == "frequency");
+  CHECK(findings.failures.front().subject == "throughput");
+}
+
+TEST_CASE("every head has its place: swaths cover the width, banks stand one behind the other") {
+  Bench b;
+  const Selection s = [&] {
+    b.prepare_search();
+    return select(b.job, b.catalogue);
+  }();
+  REQUIRE(s.chosen.size() == 1);
+  const Group& g = s.chosen.front();
+  REQUIRE(static_cast<int>(g.places.size()) == g.heads_total);
+  const auto [low, high] =
+      std::minmax_element(g.places.begin(), g.places.end(),
+                          [](const HeadPlace& p, const HeadPlace& q) { return p.x < q.x; });
+  CHECK(in_mm(low->x - g.swath / 2) <= 1e-9);
+  CHECK(in_mm(high->x + g.swath / 2) >= 200 - 1e-9);
+  for (std::size_t i = 1; i < g.places.size(); ++i) {
+    for (std::size_t j = 0; j < i; ++j) {
+      const bool same_row = std::abs(in_mm(g.places[i].y - g.places[j].y)) < 40;
+      if (same_row) CHECK(std::abs(in_mm(g.places[i].x - g.places[j].x)) >= 70.5 - 1e-9);
+    }
+  }
+}

@@ -1,0 +1,241 @@
+#include "calc/bom.h"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "calc/codes.h"
+#include "calc/station.h"
+#include "tests/calc/support/station_case.h"
+
+using namespace calc;
+using support::StationCase;
+
+namespace {
+
+/// The line of a row, or an empty one (item 0).
+BomLine line_with(const Station& station, const std::string& source) {
+  for (const BomLine& line : station.bom) {
+    if (line.source == source) return line;
+  }
+  return {};
+}
+BomLine coded(const Station& station, const std::string& code) {
+  for (const BomLine& line : station.bom) {
+    if (line.code == code) return line;
+  }
+  return {};
+}
+Station station_of(const StationCase& c) { return size_station(c.job, c.catalogue, c.groups); }
+
+std::vector<std::string> codes_of(const Station& station) {
+  std::vector<std::string> list;
+  for (const BomLine& line : station.bom) {
+    if (!line.code.empty()) list.push_back(line.code);
+  }
+  return list;
+}
+
+}  // namespace
+
+// Worked by hand, independently: 4 heads, 2 a board; peak 0.1 m x 1 m/s x 10 mL/m2 = 60 mL/min over
+// 50 mL/min = 2 supplies; 3000 J/m2 over 0.8 x 80 kW/m2 x 20 mm / 1 m/s = 1280 J/m2 = 3 rows, 2
+// windows of 60 mm across 100 mm = 6 lamps; 3 joints of 1 h.
+TEST_CASE("bill of a small station, worked by hand") {
+  const StationCase c;
+  const Station s = station_of(c);
+  REQUIRE(line_with(s, "head.H-1").item > 0);
+  CHECK(line_with(s, "head.H-1").quantity == 4);
+  CHECK(line_with(s, "head.H-1").extended_price->minor == 400000);
+  CHECK(line_with(s, "head.H-1").part_number == "100-1");
+  CHECK(line_with(s, "head.H-1").reference == "PH1..PH4");
+  CHECK(line_with(s, "board.B-1").quantity == 2);
+  CHECK(line_with(s, "supply.S-1").quantity == 2);
+  CHECK(line_with(s, "part.C-1").quantity == 4);
+  CHECK(line_with(s, "part.M-1").quantity == 2);
+  CHECK(line_with(s, "lamp.L-1").quantity == 6);
+  CHECK(coded(s, "alignment_hours").extended_price->minor == 12000);
+  CHECK(coded(s, "alignment_hours").unit == "h");
+  CHECK(coded(s, "first_fill").quantity == doctest::Approx(5));
+  CHECK(coded(s, "first_fill").extended_price->minor == 25000);
+  CHECK(coded(s, "spare_head").quantity == 2);
+  // 4000 + 400 + 600 + 40 + 40 + 3000 + 120 + 250 + 2000
+  CHECK(s.bom_total.minor == 1045000);
+  // heater, degasser, filter, flush, cap, wipe, spittoon, strike sensor, encoder, product sensor,
+  // controller, commissioning, training
+  CHECK(s.bom_unpriced == 13);
+  CHECK(s.cost.capital == s.bom_total);
+  CHECK(s.lead_time->days == doctest::Approx(56));
+  CHECK(s.lead_time->item == "100-1");
+}
+
+TEST_CASE("totals are the sum of the lines and items are numbered in order") {
+  const StationCase c;
+  const Station s = station_of(c);
+  Money sum;
+  int unpriced = 0;
+  for (std::size_t i = 0; i < s.bom.size(); ++i) {
+    CHECK(s.bom[i].item == static_cast<int>(i) + 1);
+    CHECK_FALSE(s.bom[i].serves.empty());
+    if (s.bom[i].extended_price) sum = sum + *s.bom[i].extended_price;
+    if (!s.bom[i].extended_price) ++unpriced;
+  }
+  CHECK(sum == s.bom_total);
+  CHECK(unpriced == s.bom_unpriced);
+}
+
+TEST_CASE("a missing price is on request, never zero") {
+  StationCase c;
+  c.catalogue.heads.front().price.reset();
+  const Station s = station_of(c);
+  CHECK_FALSE(line_with(s, "head.H-1").unit_price);
+  CHECK_FALSE(line_with(s, "head.H-1").extended_price);
+  CHECK(s.bom_unpriced == 15);  // the heads and their spares beside the 13
+  CHECK(s.bom_total.minor == 1045000 - 400000 - 200000);
+}
+
+TEST_CASE("a price in another currency is on request, with a warning") {
+  StationCase c;
+  c.catalogue.boards.front().price = exactly(Price{to_money(200), "USD"});
+  const Station s = station_of(c);
+  CHECK_FALSE(line_with(s, "board.B-1").unit_price);
+  CHECK(s.bom_unpriced == 14);
+  REQUIRE(std::any_of(s.warnings.begin(), s.warnings.end(), [](const Notice& n) {
+    return n.code == "price_currency" && n.field == "board.B-1.price";
+  }));
+}
+
+TEST_CASE("cheapest fitting part wins, priced before unpriced, catalogue order breaks ties") {
+  StationCase c;
+  auto& parts = c.catalogue.parts;
+  parts.push_back(support::part("F-free", PartKind::filter, Per::supply, 0));
+  parts.push_back(support::part("F-30", PartKind::filter, Per::supply, 30));
+  parts.push_back(support::part("F-20a", PartKind::filter, Per::supply, 20));
+  parts.push_back(support::part("F-20b", PartKind::filter, Per::supply, 20));
+  CHECK(line_with(station_of(c), "part.F-20a").item > 0);
+  parts[4].families = exactly(std::vector{InkFamily::solvent});
+  CHECK(line_with(station_of(c), "part.F-20b").item > 0);
+  parts[5].fits = exactly(std::vector<std::string>{"other"});
+  CHECK(line_with(station_of(c), "part.F-30").item > 0);
+  CHECK(line_with(station_of(c), "part.F-30").quantity == 2);
+  parts[3].price.reset();
+  CHECK(line_with(station_of(c), "part.F-free").item > 0);
+}
+
+TEST_CASE("quantity of a part follows what it is counted by") {
+  StationCase c;
+  const auto count = [&](Per per) {
+    c.catalogue.parts.push_back(support::part("X", PartKind::cap, per, 5));
+    const double quantity = line_with(station_of(c), "part.X").quantity;
+    c.catalogue.parts.pop_back();
+    return quantity;
+  };
+  CHECK(count(Per::station) == 1);
+  CHECK(count(Per::head) == 4);
+  CHECK(count(Per::row) == 2);
+  CHECK(count(Per::channel) == 1);
+  CHECK(count(Per::supply) == 2);
+}
+
+TEST_CASE("unused colour places are kept full of flush") {
+  StationCase c;
+  c.catalogue.parts.push_back(support::part("X", PartKind::flush, Per::channel, 5));
+  c.groups.front().positions = 1;
+  c.catalogue.heads.front().modes.front().colours = exactly(4);
+  CHECK(line_with(station_of(c), "part.X").quantity == 4);
+}
+
+TEST_CASE("the first fill says its containers") {
+  StationCase c;
+  CHECK(coded(station_of(c), "first_fill").technical_data == "black; 5 x 1 L");
+  c.catalogue.supplies.front().container.reset();
+  CHECK(coded(station_of(c), "first_fill").technical_data == "black");
+  CHECK(coded(station_of(c), "first_fill").quantity == doctest::Approx(5));  // 4.45 L a shift
+}
+
+TEST_CASE("one drive board serves heads of two groups") {
+  StationCase c;
+  c.groups.push_back(c.groups.front());
+  c.groups[0].heads_total = 3;
+  c.groups[1].heads_total = 3;
+  CHECK(line_with(station_of(c), "board.B-1").quantity == 3);
+  CHECK(line_with(station_of(c), "head.H-1").quantity == 6);
+}
+
+TEST_CASE("data rate of a board asks for more boards") {
+  StationCase c;
+  // 100 mm at 360 a inch = 1417.3 nozzles, stacked twice, 5 kHz, 2 bits = 28.35 Mbit/s
+  c.catalogue.boards.front().data_rate = exactly(hertz(5e6));
+  const Station s = station_of(c);
+  CHECK(s.data_rate_bit_per_s == doctest::Approx(100 / 25.4 * 360 * 2 * 5000 * 2));
+  CHECK(line_with(s, "board.B-1").quantity == 6);
+}
+
+TEST_CASE("heads and boards the catalogue does not tie together are listed on request") {
+  StationCase c;
+  c.catalogue.heads.front().board.reset();
+  c.catalogue.heads.front().supply = exactly(std::string("missing"));
+  const Station s = station_of(c);
+  REQUIRE(coded(s, "drive_board").item > 0);
+  CHECK(coded(s, "drive_board").quantity == 4);
+  CHECK_FALSE(coded(s, "drive_board").unit_price);
+  CHECK(coded(s, "ink_supply").item > 0);
+}
+
+TEST_CASE("heater and chiller by jetting temperature") {
+  StationCase c;
+  const auto has = [&](const char* code) { return coded(station_of(c), code).item > 0; };
+  CHECK(has("heater"));
+  CHECK_FALSE(has("chiller"));
+  c.groups.front().jetting_temperature = Temperature::celsius(25);
+  CHECK_FALSE(has("heater"));
+  CHECK(has("chiller"));
+  c.groups.front().jetting_temperature.reset();
+  CHECK_FALSE(has("heater"));
+  CHECK_FALSE(has("chiller"));
+}
+
+TEST_CASE("pre-treatment where the substrate's energy is below the ink's tension and the margin") {
+  StationCase c;
+  c.request.inks.front().surface_tension = exactly(millinewtons_per_metre(28));
+  c.request.substrate.surface_energy = exactly(millinewtons_per_metre(38));
+  CHECK(coded(station_of(c), "pretreatment").item == 0);
+  c.request.substrate.surface_energy = exactly(millinewtons_per_metre(37));
+  CHECK(coded(station_of(c), "pretreatment").item > 0);
+}
+
+TEST_CASE("technical data are the row's own fields as written, of the mode in use") {
+  StationCase c;
+  Head& head = c.catalogue.heads.front();
+  const auto input = [](const char* key, const char* raw) {
+    Input i;
+    i.key = key;
+    i.origin.raw = raw;
+    return i;
+  };
+  head.inputs = {input("head.H-1.lead_time", "8 weeks"), input("head.H-1.half.drops", "9 pL"),
+                 input("head.H-1.full.drops", "50 pL"), input("head.H-1.full.nozzles", "1000")};
+  CHECK(line_with(station_of(c), "head.H-1").technical_data == "nozzles 1000; drops 50 pL");
+}
+
+TEST_CASE("every part code is produced") {
+  std::vector<std::string> seen;
+  const auto take = [&](const StationCase& c) {
+    for (const std::string& code : codes_of(station_of(c))) seen.push_back(code);
+  };
+  StationCase bare;
+  bare.catalogue.parts = {support::part("A-1", PartKind::alignment, Per::station, 5)};
+  bare.catalogue.heads.front().designation.reset();
+  bare.catalogue.boards.clear();
+  bare.catalogue.supplies.clear();
+  bare.catalogue.lamps.clear();
+  take(bare);
+  bare.groups.front().jetting_temperature = Temperature::celsius(25);
+  bare.set_family(InkFamily::aqueous);
+  bare.job.absorbency = Absorbency::none;
+  take(bare);
+  for (const std::string_view code : part_codes()) {
+    CAPTURE(code);
+    CHECK(std::find(seen.begin(), seen.end(), code) != seen.end());
+  }
+}

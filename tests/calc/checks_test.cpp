@@ -1,0 +1,113 @@
+#include "calc/checks.h"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "calc/codes.h"
+#include "calc/station.h"
+#include "tests/calc/support/station_case.h"
+
+using namespace calc;
+using support::StationCase;
+
+namespace {
+
+std::vector<Check> checks_of(const StationCase& c) {
+  return checks(c.job, c.catalogue, c.groups, size_station(c.job, c.catalogue, c.groups));
+}
+
+/// The first check of a code, or an empty one.
+Check find(const std::vector<Check>& list, const std::string& code) {
+  for (const Check& check : list) {
+    if (check.code == code) return check;
+  }
+  return {};
+}
+
+void fill_everything(StationCase& c) {
+  c.job.channels.front().film = exactly(micrometres(8));
+  c.job.channels.push_back(c.job.channels.front());
+  c.job.channels.back().name = "cyan";
+  c.groups.front().channels.emplace_back("cyan");
+  c.groups.front().dots.push_back(c.groups.front().dots.front());
+  c.groups.front().dots.back().channel = "cyan";
+  c.groups.front().viscosity = millipascal_seconds(10);
+  BarcodeFit fit;
+  fit.symbol = "ean13";
+  fit.module_printed = micrometres(330);
+  c.groups.front().barcodes.push_back(fit);
+  c.request.inks.front().surface_tension = exactly(millinewtons_per_metre(28));
+  c.request.substrate.surface_energy = exactly(millinewtons_per_metre(30));
+  c.request.substrate.temperature_limit = exactly(Temperature::celsius(60));
+  c.request.substrate.food_contact = exactly(true);
+  c.request.substrate.material = exactly(std::string("film"));
+  c.job.radius = millimetres(30);
+}
+
+}  // namespace
+
+TEST_CASE("no arrangement, nothing to check") {
+  StationCase c;
+  CHECK(checks(c.job, c.catalogue, {}, Station()).empty());
+}
+
+TEST_CASE("acceptance figures come from the calculation") {
+  StationCase c;
+  fill_everything(c);
+  const std::vector<Check> list = checks_of(c);
+  CHECK(*find(list, "compatibility").acceptance == doctest::Approx(45));
+  CHECK(find(list, "compatibility").subject == "black / H-1");
+  CHECK(*find(list, "viscosity").acceptance == doctest::Approx(10));
+  CHECK(*find(list, "drop_watching").acceptance == doctest::Approx(50));
+  CHECK(*find(list, "frequency").acceptance == doctest::Approx(5));
+  CHECK(*find(list, "dot_diameter").acceptance == doctest::Approx(90));
+  CHECK(*find(list, "solid_cover").acceptance == doctest::Approx(97));
+  CHECK(*find(list, "film").acceptance == doctest::Approx(10));
+  CHECK(*find(list, "dead_nozzles").acceptance == doctest::Approx(1));
+  CHECK(*find(list, "registration").acceptance == doctest::Approx(25400.0 / 360));
+  CHECK(*find(list, "stitch").acceptance == doctest::Approx(12700.0 / 360));
+  CHECK(*find(list, "wetting").acceptance == doctest::Approx(38));
+  CHECK(*find(list, "cure_at_speed").acceptance == doctest::Approx(300));
+  CHECK(*find(list, "barcode_module").acceptance == doctest::Approx(330));
+  CHECK(*find(list, "web_temperature").acceptance == doctest::Approx(60));
+  // 2 mm nominal and the arc of 10 mm on a radius of 30 mm, 0.4196 mm (closed form).
+  CHECK(*find(list, "throw_trial").acceptance == doctest::Approx(2.41960798));
+  CHECK(*find(list, "ink_consumption").acceptance == doctest::Approx(556.2));
+  CHECK_FALSE(find(list, "migration").acceptance);
+}
+
+TEST_CASE("a joint seen from close by must be finer than half a pitch") {
+  StationCase c;
+  // Ten seconds of arc at 0.4 m are 19.4 um, half a pitch at 360 per inch 35.3 um.
+  c.request.image.viewing_distance = exactly(metres(0.4));
+  CHECK(*find(checks_of(c), "stitch").acceptance == doctest::Approx(19.3925).epsilon(1e-5));
+  c.groups.front().joints = 0;
+  CHECK(find(checks_of(c), "stitch").code.empty());
+}
+
+TEST_CASE("an asked registration is the one checked") {
+  StationCase c;
+  CHECK(find(checks_of(c), "registration").code.empty());
+  c.request.image.registration = exactly(micrometres(50));
+  CHECK(*find(checks_of(c), "registration").acceptance == doctest::Approx(50));
+}
+
+TEST_CASE("every check code is produced, in the order of the list") {
+  StationCase c;
+  fill_everything(c);
+  std::vector<Check> seen = checks_of(c);
+  const auto codes = check_codes();
+  CHECK(std::is_sorted(seen.begin(), seen.end(), [&](const Check& a, const Check& b) {
+    return std::find(codes.begin(), codes.end(), a.code) <
+           std::find(codes.begin(), codes.end(), b.code);
+  }));
+  for (const InkFamily family : {InkFamily::aqueous, InkFamily::solvent, InkFamily::oil}) {
+    c.set_family(family);
+    for (const Check& check : checks_of(c)) seen.push_back(check);
+  }
+  for (const std::string_view code : codes) {
+    CAPTURE(code);
+    CHECK_FALSE(find(seen, std::string(code)).code.empty());
+  }
+}

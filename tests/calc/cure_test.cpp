@@ -1,0 +1,86 @@
+#include "calc/cure.h"
+
+#include <doctest/doctest.h>
+
+#include "tests/calc/support/check.h"
+
+using namespace calc;
+using support::identity;
+
+namespace {
+
+constexpr const char* exposure = "dose = irradiance times dwell, computed independently";
+
+Irradiance w_per_cm2(double v) { return Irradiance::from_si(v * 1e4); }
+Dose mj_per_cm2(double v) { return Dose::from_si(v * 10); }
+double in_mj_per_cm2(Dose v) { return v.si() / 10; }
+Speed m_per_min(double v) { return metres_per_second(v / 60); }
+
+/// 8 W/cm2 over a flat window of 20 mm, 300 mm wide, as new.
+LampWindow lamp() {
+  LampWindow window;
+  window.peak = w_per_cm2(8);
+  window.along = millimetres(20);
+  window.across = millimetres(300);
+  window.ageing = 1;
+  return window;
+}
+
+}  // namespace
+
+TEST_CASE("dose, speed and lamps of a flat window") {
+  LampWindow aged = lamp();
+  aged.ageing = default_lamp_ageing;
+  LampWindow peaked = lamp();
+  peaked.shape = 0.5;
+  LampWindow wide = lamp();
+  wide.along = millimetres(40);
+  support::check_all({
+      {"dwell [ms]", dwell(millimetres(20), m_per_min(50)).si() * 1e3, 24, identity, exposure},
+      {"one row [mJ/cm2]", in_mj_per_cm2(row_dose(lamp(), m_per_min(50))), 192, identity, exposure},
+      {"two rows [mJ/cm2]", in_mj_per_cm2(2 * row_dose(lamp(), m_per_min(50))), 384, identity,
+       exposure},
+      {"aged to 0.8 [mJ/cm2]", in_mj_per_cm2(row_dose(aged, m_per_min(50))), 153.6, identity,
+       exposure},
+      {"triangular window [mJ/cm2]", in_mj_per_cm2(row_dose(peaked, m_per_min(50))), 96, identity,
+       exposure},
+      {"twice the window at twice the speed [mJ/cm2]",
+       in_mj_per_cm2(row_dose(wide, m_per_min(100))), 192, identity, exposure},
+      {"speed for 300 with two [m/min]", cure_speed_limit(2, lamp(), mj_per_cm2(300)).si() * 60, 64,
+       identity, exposure},
+      {"rows at 100 m/min, unrounded", mj_per_cm2(300) / row_dose(lamp(), m_per_min(100)), 3.125,
+       identity, exposure},
+  });
+  CHECK(lamp_rows(mj_per_cm2(300), lamp(), m_per_min(100)) == 4);
+  CHECK(lamp_rows(mj_per_cm2(300), lamp(), m_per_min(64)) == 2);
+  CHECK(lamp_rows(mj_per_cm2(300), lamp(), m_per_min(64.01)) == 3);
+  CHECK(lamp_rows(mj_per_cm2(1), lamp(), m_per_min(50)) == 1);
+  CHECK(lamp_count(4, millimetres(520), millimetres(300)) == 8);
+  CHECK(lamp_count(4, millimetres(300), millimetres(300)) == 4);
+}
+
+TEST_CASE("dose under a carriage adds up over the passes") {
+  LampWindow window = lamp();
+  window.across = millimetres(60);
+  const Speed v = metres_per_second(1);
+  support::check_all({
+      {"three passes of one lamp",
+       carriage_dose(window, v, millimetres(20), 1) / row_dose(window, v), 3, identity, exposure},
+      {"two lamps lit", carriage_dose(window, v, millimetres(20), 2) / row_dose(window, v), 6,
+       identity, exposure},
+  });
+}
+
+TEST_CASE("power, heat and the web's rise") {
+  const Power optical = optical_power(lamp());
+  support::check_all({
+      {"optical [W]", optical.si(), 480, identity, exposure},
+      {"electrical [W]", lamp_power(optical, 0.35).si(), 1371, 5e-4, exposure},
+      {"heat [W]", (lamp_power(optical, 0.35) - optical).si(), 891, 5e-4, exposure},
+      {"rise of 50 um polyester [K]",
+       web_rise(mj_per_cm2(192), 0.5, Density::from_si(1390), micrometres(50),
+                SpecificHeat::from_si(1200))
+           .si(),
+       11.5, 2e-3, "energy balance, computed independently"},
+  });
+}

@@ -1,0 +1,177 @@
+#include "calc/safety.h"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "calc/codes.h"
+#include "calc/station.h"
+#include "tests/calc/support/station_case.h"
+
+using namespace calc;
+using support::StationCase;
+
+namespace {
+
+std::vector<Notice> notes_of(const StationCase& c) {
+  const Station station = size_station(c.job, c.catalogue, c.groups);
+  return safety_notes(c.job, c.catalogue, c.groups, &station);
+}
+
+bool has(const std::vector<Notice>& notes, const std::string& code) {
+  return std::any_of(notes.begin(), notes.end(), [&](const Notice& n) { return n.code == code; });
+}
+
+double number(const std::vector<Notice>& notes, const std::string& code, const std::string& name) {
+  for (const Notice& note : notes) {
+    if (note.code != code) continue;
+    for (const Arg& arg : note.args) {
+      if (arg.name == name) return std::get<double>(arg.value);
+    }
+  }
+  return -1;
+}
+
+std::string words(const std::vector<Notice>& notes, const std::string& code,
+                  const std::string& name) {
+  for (const Notice& note : notes) {
+    if (note.code != code) continue;
+    for (const Arg& arg : note.args) {
+      if (arg.name == name) return std::get<std::string>(arg.value);
+    }
+  }
+  return {};
+}
+
+}  // namespace
+
+TEST_CASE("diode lamps make no ozone, arc lamps do") {
+  StationCase c;
+  std::vector<Notice> notes = notes_of(c);
+  CHECK(has(notes, "uv_led"));
+  CHECK_FALSE(has(notes, "ozone"));
+  CHECK_FALSE(has(notes, "mercury_waste"));
+  CHECK(has(notes, "lamp_interlock"));
+  CHECK(has(notes, "uncured_ink"));
+  CHECK_FALSE(has(notes, "cure_dose_unknown"));
+  c.catalogue.lamps.front().mercury = exactly(true);
+  notes = notes_of(c);
+  CHECK(has(notes, "uv_arc"));
+  CHECK(number(notes, "uv_arc", "lamps") == 6);
+  CHECK(number(notes, "ozone", "limit") == doctest::Approx(0.1));  // OSHA PEL
+  CHECK(has(notes, "mercury_waste"));
+}
+
+// 10 kJ/m2 a day on the eye (2006/25/EC Annex I) over 8 W/cm2 at the window: 0.125 s.
+TEST_CASE("photobiological note by the lamp's own irradiance") {
+  const StationCase c;
+  CHECK(number(notes_of(c), "photobiological", "time") == doctest::Approx(0.125));
+  CHECK(number(notes_of(c), "photobiological", "irradiance") == doctest::Approx(8));
+}
+
+TEST_CASE("an unknown cure dose is said and asked, never passed over") {
+  StationCase c;
+  c.request.inks.front().cure_dose.reset();
+  CHECK(words(notes_of(c), "cure_dose_unknown", "ink") == "black");
+  CHECK(has(notes_of(c), "uv_lamp_unknown"));
+}
+
+// Classes as printed: n-propanol 22.2 degC IB, CLP 2; furfural 60.0 degC IIIA, CLP 3 (60 counts),
+// no category 4 (Regulation (EC) 1272/2008 Annex I Table 2.6.1; NFPA 30).
+TEST_CASE("flash point with its classes") {
+  StationCase c;
+  c.set_family(InkFamily::solvent);
+  c.request.inks.front().flash_point = exactly(Temperature::celsius(60));
+  std::vector<Notice> notes = notes_of(c);
+  CHECK(number(notes, "flash_point", "flash_point") == doctest::Approx(60));
+  CHECK(words(notes, "flash_point", "clp") == "3");
+  CHECK(words(notes, "flash_point", "nfpa") == "IIIA");
+  CHECK(words(notes, "flash_point", "ghs") == "3");
+  CHECK(has(notes, "vapour_zone"));  // jetted at 45 degC, 15 K below is enough for a mixture
+  c.request.inks.front().flash_point = exactly(Temperature::celsius(70));
+  notes = notes_of(c);
+  CHECK(words(notes, "flash_point", "ghs") == "4");
+  CHECK(words(notes, "flash_point", "clp") == "-");
+  CHECK_FALSE(has(notes, "vapour_zone"));
+}
+
+TEST_CASE("unknown flash point and exposure limit are said, known ones carry their value") {
+  StationCase c;
+  c.set_family(InkFamily::solvent);
+  CHECK(has(notes_of(c), "flash_point_unknown"));
+  CHECK(has(notes_of(c), "exposure_limit_unknown"));
+  c.request.inks.front().exposure_limit = exactly(200.0);
+  CHECK(number(notes_of(c), "exposure_limit", "limit") == 200);
+  CHECK_FALSE(has(notes_of(c), "exposure_limit_unknown"));
+  CHECK(number(notes_of(c), "solvent_vapour", "ml_per_hour") == doctest::Approx(556.2));
+  c.set_family(InkFamily::aqueous);
+  CHECK_FALSE(has(notes_of(c), "flash_point_unknown"));
+  CHECK_FALSE(has(notes_of(c), "solvent_vapour"));
+}
+
+TEST_CASE("waste and storage carry the litres of the calculation") {
+  StationCase c;
+  // 16.2 mL/h over 4000 h; 5 L first fill and 185.4 L a month, bund 110 % of 5 L.
+  CHECK(number(notes_of(c), "waste_uv", "litres_per_year") == doctest::Approx(64.8));
+  CHECK(number(notes_of(c), "ink_storage", "litres") == doctest::Approx(190.4));
+  CHECK(number(notes_of(c), "ink_storage", "bund") == doctest::Approx(5.5));
+  c.request.inks.front().flash_point = exactly(Temperature::celsius(60));
+  CHECK(has(notes_of(c), "ink_storage_flammable"));
+  CHECK_FALSE(has(notes_of(c), "ink_storage"));
+}
+
+TEST_CASE("a request without a station still has its notes") {
+  StationCase c;
+  c.groups.clear();
+  const std::vector<Notice> notes = safety_notes(c.job, c.catalogue, c.groups, nullptr);
+  CHECK(has(notes, "uncured_ink"));
+  CHECK(has(notes, "uv_lamp_unknown"));
+  CHECK(has(notes, "moving_machinery"));
+  CHECK_FALSE(has(notes, "lockout"));
+  CHECK_FALSE(has(notes, "head_strike"));
+}
+
+TEST_CASE("motion: nips on a line, pinch points on a carriage") {
+  StationCase c;
+  CHECK(number(notes_of(c), "in_running_nip", "speed") == doctest::Approx(60));
+  CHECK(number(notes_of(c), "head_strike", "gap") == doctest::Approx(2));
+  c.job.thickness_variation = millimetres(0.5);
+  CHECK(number(notes_of(c), "head_strike", "gap") == doctest::Approx(1.5));
+  c.set_scanning();
+  CHECK_FALSE(has(notes_of(c), "in_running_nip"));
+  CHECK(number(notes_of(c), "carriage_pinch", "width") == doctest::Approx(2000));
+}
+
+TEST_CASE("every safety code is produced, in the order of the list") {
+  std::vector<Notice> seen;
+  const auto take = [&](const StationCase& c) {
+    for (const Notice& note : notes_of(c)) seen.push_back(note);
+  };
+  StationCase c;
+  c.job.absorbency = Absorbency::none;
+  c.request.substrate.food_contact = exactly(true);
+  take(c);
+  const auto codes = safety_codes();
+  CHECK(std::is_sorted(seen.begin(), seen.end(), [&](const Notice& a, const Notice& b) {
+    return std::find(codes.begin(), codes.end(), a.code) <
+           std::find(codes.begin(), codes.end(), b.code);
+  }));
+  c.catalogue.lamps.front().mercury = exactly(true);
+  take(c);
+  c.catalogue.lamps.clear();
+  c.request.inks.front().cure_dose.reset();
+  take(c);
+  for (const InkFamily family : {InkFamily::aqueous, InkFamily::oil, InkFamily::solvent}) {
+    c.set_family(family);
+    take(c);
+  }
+  c.request.inks.front().flash_point = exactly(Temperature::celsius(20));
+  c.request.inks.front().exposure_limit = exactly(50.0);
+  take(c);
+  c.set_scanning();
+  take(c);
+  for (const std::string_view code : codes) {
+    CAPTURE(code);
+    CHECK(has(seen, std::string(code)));
+  }
+}

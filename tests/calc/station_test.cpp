@@ -1,0 +1,269 @@
+#include "calc/station.h"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <random>
+
+#include "calc/codes.h"
+#include "calc/station_flexibility.h"
+#include "tests/calc/support/station_case.h"
+
+using namespace calc;
+using support::StationCase;
+
+namespace {
+
+Station station_of(const StationCase& c) { return size_station(c.job, c.catalogue, c.groups); }
+
+/// A case of a seeded generator: several heads, rows with and without prices, two groups.
+void scramble(StationCase& c, std::mt19937& random) {
+  const auto below = [&](int n) { return static_cast<int>(random() % static_cast<unsigned>(n)); };
+  c.catalogue.heads.push_back(c.catalogue.heads.front());
+  c.catalogue.heads.back().name = "H-2";
+  if (below(2) == 0) c.catalogue.heads.back().price.reset();
+  if (below(3) == 0) c.catalogue.heads.front().lead_time.reset();
+  if (below(3) == 0) c.catalogue.heads.front().supply.reset();
+  if (below(3) == 0) c.catalogue.boards.front().price.reset();
+  if (below(3) == 0) c.catalogue.lamps.clear();
+  if (below(3) == 0) c.request.inks.front().price.reset();
+  if (below(3) == 0) c.request.inks.front().cure_dose.reset();
+  for (int i = below(8); i > 0; --i) {
+    const auto kind = static_cast<PartKind>(below(static_cast<int>(PartKind::training) + 1));
+    const auto per = static_cast<Per>(below(static_cast<int>(Per::supply) + 1));
+    Part part = support::part("P-" + std::to_string(i), kind, per, below(3) * 12.34);
+    if (below(2) == 0) part.life = exactly(seconds(3600.0 * (1 + below(5000))));
+    c.catalogue.parts.push_back(part);
+  }
+  c.set_family(static_cast<InkFamily>(below(4)));
+  if (below(3) == 0) c.set_scanning();
+  c.groups.front().heads_total = 1 + below(40);
+  c.groups.front().joints = below(9);
+  if (below(2) == 0) {
+    c.groups.push_back(c.groups.front());
+    c.groups.back().head = "H-2";
+    c.groups.back().heads_total = 1 + below(20);
+  }
+}
+
+bool warned(const Station& station, const std::string& code) {
+  return std::any_of(station.warnings.begin(), station.warnings.end(),
+                     [&](const Notice& n) { return n.code == code; });
+}
+
+}  // namespace
+
+TEST_CASE("a quote equals the station's own capital, ownership, unpriced lines and lead time") {
+  std::mt19937 random(7);
+  for (int i = 0; i < 500; ++i) {
+    CAPTURE(i);
+    StationCase c;
+    scramble(c, random);
+    const Station s = station_of(c);
+    const Quote q = quote(c.job, c.catalogue, c.groups);
+    CHECK(q.capital == s.cost.capital);
+    CHECK(q.ownership == s.cost.ownership);
+    CHECK(q.unpriced == s.bom_unpriced);
+    CHECK(q.lead_time_days == (s.lead_time ? s.lead_time->days : 0));
+    const Pricer pricer(c.job, c.catalogue);
+    CHECK(pricer.quote(c.groups).ownership == q.ownership);
+  }
+}
+
+// 0.1 m x 1 m/s x 10 mL/m2 x 15 % = 540 mL/h; waste 3 % = 16.2 mL/h, above 4 heads x 2 mL x 2
+// purges over 16 h = 1 mL/h. Worked by hand.
+TEST_CASE("consumption is printed ink and the greater of the maintenance share and the purges") {
+  StationCase c;
+  c.job.pitch = exactly(millimetres(200));  // 18 000 parts an hour
+  Consumption use = station_of(c).consumption.front();
+  CHECK(use.channel == "black");
+  CHECK(use.printed_ml_per_hour == doctest::Approx(540));
+  CHECK(use.waste_ml_per_hour == doctest::Approx(16.2));
+  CHECK(use.ml_per_hour == doctest::Approx(556.2));
+  CHECK(use.l_per_year == doctest::Approx(2224.8));
+  CHECK(use.l_per_month == doctest::Approx(185.4));
+  CHECK(*use.ml_per_thousand == doctest::Approx(30.9));
+  c.catalogue.heads.front().purge = exactly(Volume::from_si(100e-6));
+  use = station_of(c).consumption.front();
+  CHECK(use.waste_ml_per_hour == doctest::Approx(4 * 100 * 2 / 16.0));
+}
+
+TEST_CASE("printed share and cover scale consumption") {
+  StationCase c;
+  c.job.printed_share = 0.5;
+  c.job.channels.front().cover_mean = exactly(0.30);
+  CHECK(station_of(c).consumption.front().printed_ml_per_hour == doctest::Approx(540));
+  c.set_scanning();  // 0.02 m2/s x 10 mL/m2 x 30 % x 0.5
+  CHECK(station_of(c).consumption.front().printed_ml_per_hour == doctest::Approx(108));
+}
+
+TEST_CASE("lamps: rows by dose, one dose for all channels, least sum wins") {
+  StationCase c;
+  Stage stage = station_of(c).stages.front();
+  CHECK(stage.kind == "uv");
+  CHECK(*stage.dose_mj_per_cm2 == doctest::Approx(300));
+  CHECK(*stage.rows == 3);
+  CHECK(*stage.units == 6);
+  CHECK(*stage.electrical_kw == doctest::Approx(6));
+  CHECK(*stage.length_m == doctest::Approx(0.15));
+  CHECK(station_of(c).footprint.si() == doctest::Approx(0.2 + 0.15 + 0.6));
+  // Twice the irradiance: 2 rows, 4 lamps of 600 for 2400 against 3000.
+  Lamp strong = c.catalogue.lamps.front();
+  strong.name = "L-2";
+  strong.irradiance = exactly(Irradiance::from_si(160000));
+  strong.price = support::euro(600);
+  c.catalogue.lamps.push_back(strong);
+  stage = station_of(c).stages.front();
+  CHECK(stage.equipment == "L-2");
+  CHECK(*stage.rows == 2);
+  c.catalogue.lamps.back().price.reset();
+  CHECK(station_of(c).stages.front().equipment == "L-1");
+}
+
+// Closed form: 0.8 x 80 kW/m2 x 20 mm / 1 m/s x 60 mm / 50 mm = 1536 J/m2 a lamp, 2 lit for 3000,
+// on either side of the carriage.
+TEST_CASE("lamps on a carriage") {
+  StationCase c;
+  c.set_scanning();
+  const Stage stage = station_of(c).stages.front();
+  CHECK(*stage.rows == 2);
+  CHECK(*stage.units == 4);
+  CHECK(*stage.length_m == 0);
+}
+
+TEST_CASE("a lamp that would need more than a hundred rows is no answer") {
+  StationCase c;
+  c.catalogue.lamps.front().irradiance = exactly(Irradiance::from_si(100));
+  const Station s = station_of(c);
+  CHECK(s.stages.front().equipment.empty());
+  CHECK(*s.stages.front().dose_mj_per_cm2 == doctest::Approx(300));
+  CHECK(warned(s, "cure_unsized"));
+}
+
+TEST_CASE("without a dose nothing is sized and the lamp is on request") {
+  StationCase c;
+  c.request.inks.front().cure_dose.reset();
+  const Station s = station_of(c);
+  CHECK_FALSE(s.stages.front().dose_mj_per_cm2);
+  CHECK_FALSE(s.stages.front().units);
+  CHECK(s.stages.front().equipment.empty());
+  CHECK(warned(s, "cure_unsized"));
+  CHECK(s.bom_unpriced == 14);
+}
+
+// 60 mL/min x 1050 kg/m3 x 0.65 x 0.9 = 2.2113 kg/h; over 0.1 m x 20 kg/(m2 h) = 1.1057 m.
+// Heat: latent at 80 degC 2307.7 + 4.186 x 55 = 2537.9 kJ/kg (steam tables 2538.2), power over
+// 0.45.
+TEST_CASE("drying of an aqueous ink") {
+  StationCase c;
+  c.set_family(InkFamily::aqueous);
+  Dryer dryer;
+  dryer.element = "dryer";
+  dryer.name = "D-1";
+  dryer.price = support::euro(700);
+  dryer.width = exactly(millimetres(120));
+  dryer.length = exactly(metres(0.5));
+  c.catalogue.dryers.push_back(dryer);
+  const Station s = station_of(c);
+  const Stage& stage = s.stages.front();
+  CHECK(stage.kind == "drying");
+  CHECK(*stage.water_kg_per_h == doctest::Approx(2.21130));
+  CHECK(*stage.length_m == doctest::Approx(1.105650));
+  CHECK(*stage.heat_kw == doctest::Approx(2.2113 / 3600 * 2538.2).epsilon(0.001));
+  CHECK(*stage.electrical_kw == doctest::Approx(*stage.heat_kw / 0.45));
+  CHECK(*stage.units == 3);
+  CHECK(stage.equipment == "D-1");
+}
+
+TEST_CASE("process colours together are dried at their limit, not as a sum of solids") {
+  StationCase c;
+  c.set_family(InkFamily::aqueous);
+  for (const char* name : {"c", "m", "y"}) {
+    c.job.channels.push_back(c.job.channels.front());
+    c.job.channels.back().name = name;
+    c.groups.front().channels.emplace_back(name);
+    c.groups.front().dots.push_back(c.groups.front().dots.front());
+    c.groups.front().dots.back().channel = name;
+  }
+  CHECK(*station_of(c).stages.front().water_kg_per_h == doctest::Approx(2.4 * 2.21130));
+  c.request.inks.front().limit = exactly(1.5);
+  CHECK(*station_of(c).stages.front().water_kg_per_h == doctest::Approx(1.5 * 2.21130));
+}
+
+// Worked: 40 heads, 8 weeks, 4000 h a year, life 6000 h: mean 4.09, 8 spares (Poisson, 95 %).
+TEST_CASE("spares for the lead time, and one more where a body may strike") {
+  StationCase c;
+  c.groups.front().heads_total = 40;
+  Station s = station_of(c);
+  REQUIRE(s.spares.size() == 1);
+  CHECK(s.spares.front().part_number == "100-1");
+  CHECK(s.spares.front().mean == doctest::Approx(4.09).epsilon(0.001));
+  CHECK(s.spares.front().quantity == 8);
+  c.request.product.form = exactly(Form::cylinder);
+  CHECK(station_of(c).spares.front().quantity == 9);
+  c.request.product.form.reset();
+  c.request.product.thickness_variation = exactly(millimetres(1));
+  CHECK(station_of(c).spares.front().quantity == 9);
+  c.catalogue.heads.front().lead_time.reset();
+  s = station_of(c);
+  CHECK(s.spares.front().quantity == 2);
+  CHECK(warned(s, "spares_without_lead_time"));
+}
+
+TEST_CASE("two groups of one head share its spares") {
+  StationCase c;
+  c.groups.front().heads_total = 20;
+  c.groups.push_back(c.groups.front());
+  const Station s = station_of(c);
+  REQUIRE(s.spares.size() == 1);
+  CHECK(s.spares.front().mean == doctest::Approx(4.09).epsilon(0.001));
+}
+
+TEST_CASE("every warning of the station is produced") {
+  std::vector<std::string> seen;
+  const auto take = [&](const StationCase& c) {
+    for (const Notice& n : station_of(c).warnings) seen.push_back(n.code);
+  };
+  StationCase c;
+  c.catalogue.heads.front().price_date = exactly(std::string("2026-05-28"));  // 181 days
+  c.catalogue.heads.front().lead_time.reset();
+  c.catalogue.boards.front().price = exactly(Price{to_money(1), "USD"});
+  c.catalogue.lamps.front().electrical.reset();
+  c.request.inks.front().price.reset();
+  take(c);
+  c.catalogue.lamps.clear();
+  take(c);
+  for (const std::string_view code : station_warning_codes()) {
+    CAPTURE(code);
+    CHECK(std::find(seen.begin(), seen.end(), code) != seen.end());
+  }
+  c.catalogue.heads.front().price_date = exactly(std::string("2026-05-29"));  // 180 days
+  CHECK_FALSE(warned(station_of(c), "price_stale"));
+}
+
+TEST_CASE("flexibility is computed from arrangement and rows") {
+  StationCase c;
+  Head other = c.catalogue.heads.front();
+  other.name = "H-2";
+  other.maker = exactly(std::string("maker B"));
+  c.catalogue.heads.front().maker = exactly(std::string("maker A"));
+  for (Head* head : {&c.catalogue.heads.front(), &other}) {
+    head->body_width = exactly(millimetres(80));
+    head->body_depth = exactly(millimetres(40));
+  }
+  c.catalogue.heads.push_back(other);
+  const std::vector<Flexibility> list = flexibility(c.job, c.catalogue, c.groups);
+  REQUIRE(list.size() == 1);
+  const Flexibility& f = list.front();
+  CHECK(f.spare_speed->si() == doctest::Approx(0.5));
+  CHECK(in_mm(*f.spare_width) == doctest::Approx(69 + 70 - 100));
+  CHECK(f.families == std::vector<std::string>{"aqueous"});
+  CHECK(f.free_colours == 0);
+  CHECK(f.interchangeable == std::vector<std::string>{"H-2"});
+  CHECK(f.replace_cost->minor == 104000);
+  const Station s = station_of(c);
+  CHECK(*single_source_share(c.catalogue, s) == 0);
+  c.catalogue.heads.back().body_depth = exactly(millimetres(41));
+  // Heads and spares, 6000 of 10450.
+  CHECK(*single_source_share(c.catalogue, s) == doctest::Approx(6000.0 / 10450));
+}

@@ -1,0 +1,125 @@
+"""check, explain, heads, fields, and the forms of diagnostics."""
+
+import json
+import unittest
+
+from support import DATE, SAMPLES, Desk
+
+
+class Check(Desk):
+    def test_good_requests(self):
+        self.request("a.ini")
+        self.request("b.ini")
+        done = self.run_program("check", "a.ini", "b.ini")
+        self.assertTrue(done.stdout.startswith("2 requests: 2 good, 0 at fault; 0 errors"),
+                        done.stdout)
+        self.assertFalse((self.folder / "specifications").exists())
+
+    def test_every_fault_at_once(self):
+        self.request("a.ini", more="speed = 3\nidd = x")
+        done = self.run_program("check", "a.ini", expect=65)
+        self.assertEqual(done.stderr.count("error[E0122]"), 2, done.stderr)
+        self.assertTrue(done.stdout.startswith("1 request: 0 good, 1 at fault; 2 errors"),
+                        done.stdout)
+
+    def test_json_lines(self):
+        self.request("a.ini")
+        self.request("b.ini", more="idd = x")
+        done = self.run_program("check", "a.ini", "b.ini", "--json", expect=65)
+        lines = [json.loads(line) for line in done.stdout.splitlines()]
+        self.assertEqual([line["status"] for line in lines], ["checked", "failed"])
+        self.assertEqual(lines[1]["diagnostics"][0]["line"], 4)
+
+
+class Diagnostics(Desk):
+    def findings(self, mode):
+        self.request("a.ini", more="idd = x")
+        return self.run_program("check", "a.ini", "--diagnostics", mode, expect=65).stderr
+
+    def test_human(self):
+        lines = self.findings("human").splitlines()
+        self.assertTrue(lines[0].startswith("a.ini:4:1: error[E0122]: "), lines[0])
+        self.assertIn("idd = x", lines[1])
+        self.assertIn("^^^", lines[2])
+
+    def test_short(self):
+        self.assertEqual(len(self.findings("short").splitlines()), 1)
+
+    def test_json(self):
+        finding = json.loads(self.findings("json"))
+        self.assertEqual(list(finding), ["file", "line", "column", "severity", "code", "message",
+                                         "notes", "hint", "field"])
+        self.assertEqual((finding["file"], finding["line"], finding["column"]), ("a.ini", 4, 1))
+
+
+class Explain(Desk):
+    def test_every_sample_fits_the_terminal(self):
+        for source in sorted(SAMPLES.glob("*.ini")):
+            with self.subTest(source=source.name):
+                done = self.run_program("explain", source)
+                for line in done.stdout.splitlines():
+                    self.assertLessEqual(len(line), 100, line)
+                self.assertIn("\nverdict: ", done.stdout)
+
+    def test_the_text_follows_the_request(self):
+        self.request("a.ini")
+        text = self.run_program("explain", "a.ini").stdout
+        for part in ("REQUIREMENT", "RESOLUTION", "HEADS NOT CHOSEN", "TRACE", "a.ini:7",
+                     "governed by explicit"):
+            self.assertIn(part, text)
+        path = self.folder / "a.ini"
+        path.write_text(path.read_text().replace("600 dpi", "400 dpi"))
+        self.assertNotEqual(self.run_program("explain", "a.ini").stdout, text)
+
+    def test_json_is_that_of_the_issue_without_its_files(self):
+        self.request("a.ini")
+        explained = json.loads(self.run_program("explain", "a.ini", "--json", "--date", DATE).stdout)
+        self.run_program("build", "a.ini", "--date", DATE)
+        issued = json.loads((self.folder / f"specifications/a_rA_{DATE}.json").read_text())
+        issued.pop("files")
+        self.assertEqual(explained, issued)
+
+
+class Heads(Desk):
+    def test_table_and_lines_agree(self):
+        done = self.run_program("heads")
+        lines = [json.loads(line) for line in self.run_program("heads", "--json").stdout.splitlines()]
+        self.assertGreaterEqual(len({line["head"] for line in lines}), 14)
+        table = done.stdout.splitlines()[3:]
+        self.assertEqual(len(table), len(lines))
+        for row, line in zip(table, lines):
+            self.assertTrue(row.startswith(line["head"] + " "), row)
+        self.assertTrue(any(line["price"] is None for line in lines))
+
+    def test_what_is_wrong_in_it(self):
+        (self.folder / "bad.xml").write_text(
+            '<catalogue date="2026-01-01"><head name="H"><prize>1 EUR</prize></head></catalogue>')
+        done = self.run_program("heads", "-c", "bad.xml", expect=65)
+        self.assertIn("bad.xml:1:", done.stderr)
+        self.run_program("heads", "-c", "none.xml", expect=66)
+
+
+class Fields(Desk):
+    def test_reference(self):
+        whole = self.run_program("fields").stdout
+        for key in ("request.id", "image.smallest_feature", "colour.NAME.kind", "head.NAME.price"):
+            self.assertIn("\n" + key + "  (", whole)
+        one = self.run_program("fields", "line.speed").stdout
+        self.assertIn("m/min", one)
+        self.assertLess(len(one), 800)
+
+    def test_json_lines(self):
+        for line in self.run_program("fields", "--json").stdout.splitlines():
+            field = json.loads(line)
+            self.assertTrue(field["key"] and field["meaning"] and field["since"], field)
+
+    def test_codes(self):
+        done = self.run_program("fields", "--codes", "--json")
+        codes = [json.loads(line) for line in done.stdout.splitlines()]
+        self.assertEqual(len(codes), len({(c["kind"], c["code"]) for c in codes}))
+        for kind in ("finding", "reason", "condition", "question", "check", "safety", "part"):
+            self.assertTrue(any(c["kind"] == kind for c in codes), kind)
+
+
+if __name__ == "__main__":
+    unittest.main()

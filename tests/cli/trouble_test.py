@@ -1,0 +1,158 @@
+"""What goes wrong around the program: paths, full disks, closed pipes, interruptions."""
+
+import json
+import os
+import pathlib
+import resource
+import signal
+import subprocess
+import time
+import unittest
+
+from support import DATE, PROGRAM, Desk
+
+
+class Paths(Desk):
+    def test_missing_paths_and_empty_folders(self):
+        (self.folder / "empty").mkdir()
+        done = self.run_program("build", "none.ini", "empty", expect=66)
+        self.assertEqual(done.stdout, "")
+        self.assertIn("none.ini:1:1: error[E0301]: there is no such file or folder", done.stderr)
+        self.assertIn("empty:1:1: error[E0302]: there is no request in it", done.stderr)
+        self.assertFalse((self.folder / "specifications").exists())
+
+    def test_a_missing_path_does_not_stop_the_others(self):
+        self.request("q.ini")
+        done = self.run_program("build", "none.ini", "q.ini", "--date", DATE, expect=66)
+        self.assertEqual(done.stdout.split()[0], "issued")
+
+    def test_no_catalogue(self):
+        self.request("in/deep/q.ini")
+        done = self.run_program("build", "in", expect=66)
+        self.assertIn("error[E0304]: there is no catalogue for this request", done.stderr)
+        self.assertTrue(done.stdout.startswith("failed - q_rA_"))
+        self.run_program("build", "in", env={"SWATHSPEC_CATALOGUE": "catalogue.xml"})
+        self.run_program("build", "in", "-c", "none.xml", expect=66)
+        self.run_program("check", "in", "-c", "catalogue.xml")
+
+    def test_a_faulty_catalogue_is_told_once(self):
+        text = (self.folder / "catalogue.xml").read_text()
+        (self.folder / "catalogue.xml").write_text(text.replace("<price>", "<prize>", 1)
+                                                   .replace("</price>", "</prize>", 1))
+        self.request("a.ini")
+        self.request("b.ini")
+        done = self.run_program("build", "a.ini", "b.ini", expect=65)
+        self.assertEqual(done.stderr.count("catalogue.xml:9:"), 1, done.stderr)
+        self.assertEqual(done.stderr.count("error[E0305]"), 2)
+
+    def test_linked_folders_hidden_entries_and_the_output_are_passed_over(self):
+        self.request("in/q.ini")
+        self.request("in/.hidden/x.ini")
+        self.request("elsewhere/y.ini")
+        self.request("in/out/z.ini")
+        (self.folder / "in/link").symlink_to(self.folder / "elsewhere")
+        done = self.run_program("build", "in", "-o", "in/out", "-c", "catalogue.xml", "--date", DATE)
+        self.assertEqual([line.split()[2] for line in done.stdout.splitlines()], [f"q_rA_{DATE}"])
+
+    def test_an_unknown_root_is_an_error_a_catalogue_is_passed_over(self):
+        self.request("in/q.ini")
+        (self.folder / "in/other.xml").write_text("<drawing/>")
+        (self.folder / "in/heads.xml").write_text('<catalogue date="2026-01-01"/>')
+        done = self.run_program("build", "in", "--date", DATE, expect=65)
+        self.assertIn("in/other.xml:1:", done.stderr)
+        self.assertNotIn("heads.xml", done.stderr)
+        self.assertEqual(len(done.stdout.splitlines()), 2)
+
+
+class Output(Desk):
+    def test_a_file_in_the_way(self):
+        self.request("q.ini")
+        (self.folder / "out").write_text("")
+        done = self.run_program("build", "q.ini", "-o", "out", expect=73)
+        self.assertIn("out: cannot make folder: Not a directory", done.stderr)
+        self.run_program("build", "q.ini", "-o", "/proc/none/out", expect=73)
+
+    def test_a_folder_in_place_of_a_file(self):
+        self.request("q.ini")
+        (self.folder / f"specifications/q_rA_{DATE}.pdf/x").mkdir(parents=True)
+        done = self.run_program("build", "q.ini", "--date", DATE, expect=73)
+        self.assertIn("error[E0308]", done.stderr)
+        self.assertTrue(done.stdout.startswith("failed"))
+
+    def test_a_full_disk(self):
+        self.request("q.ini")
+
+        def small_files():
+            resource.setrlimit(resource.RLIMIT_FSIZE, (8192, 8192))
+
+        done = self.run_program("build", "q.ini", "--date", DATE, expect=74, preexec_fn=small_files)
+        self.assertIn("cannot write: File too large", done.stderr)
+        self.assertEqual(self.check_archive(), [])
+        self.run_program("build", "q.ini", "--date", DATE)
+        self.assertEqual(len(self.check_archive()), 1)
+
+    def test_a_closed_pipe_is_74_and_the_documents_are_issued(self):
+        for i in range(4):
+            self.request(f"in/{i}.ini")
+        read, write = os.pipe()
+        os.close(read)
+        done = self.run_program("build", "in", "--date", DATE, expect=74, stdout=write)
+        os.close(write)
+        self.assertNotIn("pipe", done.stderr)
+        self.assertEqual(len(self.check_archive()), 4)
+
+    def test_standard_output_full(self):
+        with open("/dev/full", "w") as full:
+            done = self.run_program("fields", expect=74, stdout=full)
+        self.assertIn("<stdout>: cannot write: No space left on device", done.stderr)
+
+    def test_two_runs_do_not_share_a_folder(self):
+        import fcntl
+        self.request("q.ini")
+        self.run_program("build", "q.ini", "--date", DATE)
+        with open(self.folder / "specifications/.swathspec/lock") as lock:
+            fcntl.flock(lock, fcntl.LOCK_EX)
+            done = self.run_program("build", "q.ini", "--date", DATE, expect=73)
+        self.assertIn("another run is issuing into this folder", done.stderr)
+
+
+class Interruption(Desk):
+    """The run is ended somewhere; what stands is whole, and the next run completes it."""
+
+    def begin(self, count=120):
+        for i in range(count):
+            self.request(f"in/{i:03}.ini")
+        process = subprocess.Popen([PROGRAM, "build", "in", "--date", DATE, "-j", "2"],
+                                   cwd=self.folder, stdout=subprocess.PIPE, stderr=subprocess.PIPE)
+        deadline = time.monotonic() + 60
+        while time.monotonic() < deadline:
+            if list(self.folder.glob("specifications/*.json")):
+                return process
+            time.sleep(0.002)
+        self.fail("nothing was issued")
+
+    def finish(self):
+        self.run_program("build", "in", "--date", DATE)
+        self.assertEqual(len(self.check_archive()), 120)
+
+    def test_interrupted(self):
+        process = self.begin()
+        process.send_signal(signal.SIGINT)
+        output, error = process.communicate(timeout=60)
+        self.assertEqual(process.returncode, 130, error)
+        stems = self.check_archive()
+        self.assertLess(len(stems), 120)
+        self.assertEqual(sorted(line.split()[2] for line in output.decode().splitlines()),
+                         sorted(stems))
+        self.finish()
+
+    def test_killed(self):
+        process = self.begin()
+        process.kill()
+        process.communicate(timeout=60)
+        self.assertLess(len(self.check_archive(all_listed=False)), 120)
+        self.finish()
+
+
+if __name__ == "__main__":
+    unittest.main()

@@ -1,0 +1,384 @@
+#include "tests/output/support/hand_made.h"
+
+#include <utility>
+
+namespace hand_made {
+namespace {
+
+using namespace calc;  // the structs below are all its own
+
+Origin at(int line, std::string raw) {
+  return {OriginKind::given, "requests/cork line.ini", line, 9, std::move(raw)};
+}
+
+Input number(std::string key, double value, std::string unit, int line) {
+  Input input;
+  input.key = std::move(key);
+  input.value = input.low = input.high = value;
+  input.unit = std::move(unit);
+  input.origin = at(line, "as written");
+  return input;
+}
+
+Input text(std::string key, std::string value, int line) {
+  Input input;
+  input.key = std::move(key);
+  input.text = value;
+  input.origin = at(line, std::move(value));
+  return input;
+}
+
+Input from(OriginKind kind, Input input) {
+  input.origin.kind = kind;
+  return input;
+}
+
+ChannelDots dots(std::string channel, double dot_um, double cover) {
+  ChannelDots d;
+  d.channel = std::move(channel);
+  d.levels_used = 3;
+  d.drop = picolitres(7);
+  d.drop_diameter = micrometres(23.7);
+  d.dot_diameter = micrometres(dot_um);
+  d.cover_fraction = cover;
+  d.laydown = 7.8e-6;
+  d.spread_from = "class";
+  return d;
+}
+
+void place_heads(Group& group, double y) {
+  for (int position = 0; position < group.positions; ++position) {
+    for (int i = 0; i < group.heads_across; ++i) {
+      const int row = i % group.rows_staggered;
+      const double line = y + 80.0 * position + 40.0 * row;
+      group.places.push_back({group.head_pitch * i + group.swath * 0.5, millimetres(line), 0,
+                              group.channels.at(static_cast<std::size_t>(position)), position,
+                              row});
+    }
+  }
+}
+
+Group process_group() {
+  Group g;
+  g.name = "process";
+  g.channels = {"cyan", "magenta", "yellow", "black"};
+  g.head = "Q-64";
+  g.mode = "grey";
+  g.family = Family::staggered;
+  g.heads_across = 4;
+  g.positions = 4;
+  g.rows_staggered = 2;
+  g.heads_total = 16;
+  g.joints = 12;
+  g.idle_nozzle_share = 0.043;
+  g.native = g.resolution_across = dpi(600);
+  g.resolution_along = dpi(600);
+  g.frequency_needed = g.frequency_per_nozzle = kilohertz(17.7165);
+  g.frequency_allowed = kilohertz(30);
+  g.frequency_use = 0.5906;
+  g.speed_limit = metres_per_second(1.27);
+  g.swath = millimetres(64.98);
+  g.pitch = micrometres(42.333);
+  g.head_pitch = millimetres(64.31);
+  g.overlap = millimetres(0.677);
+  g.nozzles = 1535;
+  g.bits = 2;
+  g.footprint = millimetres(320);
+  g.jetting_temperature = Temperature::celsius(45);
+  g.viscosity = millipascal_seconds(9.8);
+  for (const std::string& channel : g.channels) g.dots.push_back(dots(channel, 60.1, 1));
+  g.dots.back() = dots("black", 55.0, 0.973);
+  g.barcodes = {{"code-128", true, 8, millimetres(0.33), millimetres(0.3387), millimetres(0.25),
+                 millimetres(1.0), true}};
+  place_heads(g, 0);
+  return g;
+}
+
+Group white_group() {
+  Group g = process_group();
+  g.name = "white";
+  g.channels = {"white"};
+  g.positions = 1;
+  g.stack = 2;
+  g.film_heads = 2;
+  g.heads_total = 16;
+  g.barcodes.clear();
+  g.dots = {dots("white", 74.5, 1)};
+  g.places.clear();
+  place_heads(g, 340);
+  return g;
+}
+
+BomLine line(int item, std::string designation, double quantity, std::optional<Money> price) {
+  BomLine l;
+  l.item = item;
+  l.part_number = "P-" + std::to_string(item);
+  l.designation = std::move(designation);
+  l.technical_data = "600 npi, 1535 nozzles";
+  l.quantity = quantity;
+  l.unit = "pc";
+  l.unit_price = price;
+  if (price) l.extended_price = *price * static_cast<std::int64_t>(quantity);
+  l.lead_time_days = 56;
+  l.serves = {"image.width", "line.speed"};
+  l.reference = "PH1..PH16";
+  return l;
+}
+
+Station station() {
+  Station s;
+  s.currency = "EUR";
+  s.data_rate_bit_per_s = 1.7e9;
+  s.boards = 8;
+  s.consumption = {{"cyan", 210.5, 35.8, 429, 190, 20.5, 12.5},
+                   {"white", 903, 153, 1842, 850, 53, std::nullopt}};
+  s.stages = {{"uv", "L-395", 240, 2, 8, 14.2, std::nullopt, std::nullopt, std::nullopt}};
+  s.bom = {line(1, "Printhead Q-64", 32, Money{240000}), line(2, "", 16, std::nullopt)};
+  s.bom.back().code = "drive_board";
+  s.bom_total = Money{7680000};
+  s.bom_unpriced = 1;
+  s.lead_time = LeadTime{56, "Printhead Q-64"};
+  s.cost.capital = Money{7680000};
+  s.cost.running_per_year = Money{2150000};
+  s.cost.ownership = Money{16264400};
+  s.cost.per_m2 = 0.0183;
+  s.cost.per_thousand = 4.1;
+  s.cost.discount = 0.08;
+  s.cost.years = 5;
+  s.cost.ink_per_year = Money{1200000};
+  s.cost.heads_per_year = Money{500000};
+  s.cost.energy_per_year = Money{100000};
+  s.cost.labour_per_year = Money{300000};
+  s.cost.cleaning_per_year = Money{50000};
+  s.spares = {{"P-1", 4.09, 8}};
+  s.footprint = millimetres(2100);
+  return s;
+}
+
+Step step(std::string id, std::string symbol, std::string formula, std::vector<StepInput> inputs,
+          double value, std::string unit) {
+  return {std::move(id),
+          StepKind::formula,
+          std::move(symbol),
+          std::move(formula),
+          std::move(inputs),
+          value,
+          std::move(unit),
+          "plane geometry",
+          SourceTag::computed,
+          "pitches > 0",
+          {}};
+}
+
+std::vector<Step> trace() {
+  return {step("required.feature", "R_feature", "25.4*n/s",
+               {{"n", 2, "dots", "assumed", "assume.feature_dots"},
+                {"s", 0.2, "mm", "given", "image.smallest_feature"}},
+               254, "dpi"),
+          step("g1.column", "f_c", "v*R_m/25.4",
+               {{"v", 750, "mm/s", "given", "line.speed"},
+                {"R_m", 600, "dpi", "chosen", ""},
+                {"R_feature", 254, "dpi", "step", "required.feature"}},
+               17716.5, "Hz"),
+          {"g1.head",
+           StepKind::table,
+           "S",
+           "head.Q-64.swath",
+           {{"S", 64.98, "mm", "catalogue", "head.Q-64.field_depth"}},
+           64.98,
+           "mm",
+           "catalogue",
+           SourceTag::table,
+           "the head named",
+           {"data sheet"}}};
+}
+
+Request request() {
+  Request r;
+  r.request.id = exactly<std::string>("CS-17");
+  r.request.title = exactly<std::string>("Cork stopper marking line");
+  r.request.notes = exactly<std::string>("Trial prints wanted in spring.", at(31, ""));
+  r.customer.organisation = exactly<std::string>("Invented Cork Works");
+  r.customer.contact = exactly<std::string>("A. Nobody");
+  r.product.description = exactly<std::string>("cork stoppers on trays");
+  r.line.speed = exactly(metres_per_second(0.75), at(12, "45 m/min"));
+  r.limits.heads = exactly(40, at(20, "40"));
+  return r;
+}
+
+void fill_inputs(Specification& s) {
+  s.inputs = {text("request.title", "Cork stopper marking line", 2),
+              number("image.width", 250, "mm", 8),
+              number("image.smallest_feature", 0.2, "mm", 9),
+              number("line.speed", 45, "m/min", 12),
+              number("limits.heads", 40, "", 20),
+              text("ink.black.family", "uv", 15),
+              number("line.throughput", 30, "", 13),
+              from(OriginKind::derived, number("line.throughput", 675, "m2/h", 0)),
+              from(OriginKind::catalogue, number("head.Q-64.body_width", 82, "mm", 7)),
+              from(OriginKind::catalogue, number("head.Q-64.body_depth", 34, "mm", 8)),
+              from(OriginKind::catalogue, number("head.Q-64.field_depth", 6, "mm", 9))};
+  s.inputs[3].low = 30;
+  s.inputs[3].high = 45;
+  s.inputs[3].spread = Spread::demand;
+}
+
+void fill_answers(Specification& s) {
+  s.assumptions = {
+      {"assume.feature_dots", 2, "", "dots", 2, 3, "resolution_across_dpi", "sampling theorem"},
+      {"assume.spread_low", 1.8, "", "", 1.5, 2.2, "cover_fraction", "common practice, no source"}};
+  s.questions = {{"q_dot", "substrate.dot_diameter", 1.8, 1.5, 2.2, "", "cover_fraction", 48},
+                 {"q_cure_dose", "ink.black.cure_dose", std::nullopt, std::nullopt, std::nullopt,
+                  "", "lamps", 32}};
+  s.tests = {{"dot_diameter", 60.1, "um", "cyan"}, {"migration", std::nullopt, "", "cork"}};
+  s.safety = {
+      {"uv_led", {{"lamp", std::string("L-395"), ""}, {"lamps", 8.0, ""}}, "lamp.L-395", {}},
+      {"moving_machinery", {}, "line.speed", {at(12, "45 m/min")}}};
+  s.rejected = {{"Z-20",
+                 {{"frequency", "process", "rating", 17.7165, 12, "kHz", false},
+                  {"ink_family", "process", "uv", 0, 1, "", true}}},
+                {"Z-10", {{"resolution", "process", "across", 180, 254, "dpi", true}}}};
+}
+
+}  // namespace
+
+Case feasible() {
+  Case c{{}, request()};
+  Specification& s = c.spec;
+  s.id = "CS-17";
+  s.revision = "A";
+  s.date = "2026-11-25";
+  s.title = "Cork stopper marking line";
+  s.language = "en";
+  s.catalogue_date = "2026-10-01";
+  s.verdict = Verdict::feasible;
+  fill_inputs(s);
+  s.required =
+      Required{dpi(254), dpi(254), "feature", {{"feature", false, dpi(254), dpi(254)}}, dpi(900)};
+  s.chosen = {process_group(), white_group()};
+  s.heads_total = 32;
+  s.station = station();
+  Alternative other;
+  other.groups = {process_group()};
+  other.groups.front().head = "Q-33";
+  other.station = station();
+  other.differs = {"head", "stack"};
+  s.alternatives = {other};
+  Flexibility flexible;
+  flexible.group = "process";
+  flexible.head = "Q-64";
+  flexible.spare_speed = metres_per_second(0.52);
+  flexible.spare_width = millimetres(7.9);
+  flexible.families = {"uv", "oil"};
+  flexible.replace_hours = 1.5;
+  flexible.replace_cost = Money{246000};
+  flexible.serviceable = Serviceable::parts;
+  flexible.waveform = WaveformAccess::limited;
+  flexible.driver_sources = 2;
+  s.flexibility = {flexible};
+  s.single_source_share = 0.42;
+  fill_answers(s);
+  s.trace = trace();
+  return c;
+}
+
+Case conditional() {
+  Case c = feasible();
+  c.spec.verdict = Verdict::conditional;
+  c.spec.conditions = {
+      {"measure_dot",
+       {{"subject", std::string("cover"), ""}, {"value", 55.0, "um"}, {"limit", 59.9, "um"}},
+       "substrate.dot_diameter",
+       {at(18, "low")}},
+      {"high_use", {{"value", 0.95, "1"}, {"limit", 0.9, "1"}}, "", {}},
+      {"head_data_unknown", {{"subject", std::string("Q-64"), ""}}, "head.Q-64.throw_most", {}}};
+  c.spec.warnings = {{"explicit_below_derived",
+                      {{"demand", std::string("feature"), ""},
+                       {"explicit", 200.0, "dpi"},
+                       {"derived", 254.0, "dpi"}},
+                      "image.smallest_feature",
+                      {at(9, "0.2 mm"), at(10, "200 dpi")}}};
+  return c;
+}
+
+Case scanning() {
+  Case c = feasible();
+  Group g = white_group();
+  g.family = Family::scanning;
+  g.stack = g.film_heads = g.rows_staggered = 1;
+  g.heads_across = 1;
+  Scan scan;
+  scan.heads_per_colour = 2;
+  scan.interlace_steps = 2;
+  scan.quality_passes = 2;
+  scan.advance_nozzles = 1533;
+  scan.strokes = 74;
+  scan.advance = millimetres(32.45);
+  scan.machine_width = millimetres(2600);
+  scan.carriage_speed = metres_per_second(1.27);
+  scan.stroke_time = seconds(1.9);
+  scan.throughput = AreaRate::from_si(41.5 / 3600);
+  g.scan = scan;
+  g.places = {{millimetres(32), millimetres(0), 0, "white", 0, 0},
+              {millimetres(96), millimetres(0), 0, "white", 0, 0}};
+  c.spec.chosen = {g};
+  c.spec.station->stages = {
+      {"drying", "", std::nullopt, std::nullopt, std::nullopt, 8.1, 4.2, 2.2, 1.4}};
+  return c;
+}
+
+Case infeasible() {
+  Case c = feasible();
+  c.spec.verdict = Verdict::infeasible;
+  c.spec.chosen.clear();
+  c.spec.alternatives.clear();
+  c.spec.station.reset();
+  c.spec.flexibility.clear();
+  c.spec.single_source_share.reset();
+  c.spec.heads_total = 0;
+  c.spec.tests.clear();
+  c.spec.trace.erase(c.spec.trace.begin() + 1, c.spec.trace.end());
+  return c;
+}
+
+Case incomplete() {
+  Case c;
+  c.spec.id = c.spec.title = "x";
+  c.spec.revision = "A";
+  c.spec.date = "2026-11-25";
+  c.spec.language = "en";
+  c.spec.verdict = Verdict::incomplete;
+  c.spec.inputs = {text("request.title", "x", 1)};
+  c.spec.questions = {
+      {"q_width", "image.width", std::nullopt, std::nullopt, std::nullopt, "", "heads_total", 100},
+      {"q_hours", "line.hours_per_day", 8, 8, 24, "h", "ownership", 10}};
+  return c;
+}
+
+Case hostile() {
+  Case c = conditional();
+  const std::string name = "<b a=\"'\">&amp; {{X}} \x01\x7F \xFF\xC0 ]]>";
+  c.spec.id = c.spec.title = name;
+  c.request.customer.organisation = exactly(name);
+  c.request.request.notes = exactly(name, at(3, name));
+  for (Group& group : c.spec.chosen) {
+    group.name = group.head = group.mode = name;
+    for (std::string& channel : group.channels) channel = name + channel;
+    for (HeadPlace& place : group.places) place.channel = name;
+    for (ChannelDots& d : group.dots) d.channel = name;
+  }
+  for (BomLine& l : c.spec.station->bom) l.designation = l.part_number = l.reference = name;
+  for (RejectedHead& head : c.spec.rejected) head.head = name;
+  c.spec.rejected.front().reasons.front().subject = name;
+  c.spec.station->stages.front().equipment = name;
+  c.spec.inputs.push_back(text("ink." + name + ".family", name, 4));
+  c.spec.conditions.back().field = "head." + name + ".throw_most";
+  c.spec.conditions.back().where = {{OriginKind::given, "dir/" + name, 4, 1, name}};
+  c.spec.tests.front().subject = name;
+  c.spec.trace.front().id = name;
+  c.spec.trace.front().source = name;
+  c.spec.trace.front().inputs.front().ref = name;
+  return c;
+}
+
+}  // namespace hand_made

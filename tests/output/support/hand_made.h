@@ -1,0 +1,23 @@
+/// Specifications built by hand, for tests of the document alone. Every figure is invented.
+#pragma once
+
+#include <string>
+
+#include "calc/request.h"
+#include "calc/specification.h"
+
+namespace hand_made {
+
+struct Case {
+  calc::Specification spec;
+  calc::Request request;
+};
+
+Case feasible();     ///< four process colours and white, single pass, UV, everything filled
+Case conditional();  ///< the same under conditions, with unpriced lines and warnings
+Case scanning();     ///< one colour from a carriage, aqueous, with a dryer
+Case infeasible();   ///< every head rejected
+Case incomplete();   ///< nothing but a title and questions
+Case hostile();      ///< names full of markup, control characters and broken UTF-8
+
+}  // namespace hand_made
