@@ -224,7 +224,8 @@ std::vector<Shape> shapes_of(const Search& search, const ModeFacts& facts, const
     const Resolution delivered =
         first.scanning ? facts.native * std::max(1.0, ceil_tolerant(nozzle.least / facts.native))
                        : interleaved(facts.native, k);
-    if (const auto closing = closing_resolution(widest, pitch(delivered), required)) {
+    const Resolution most = finest_along(required, delivered);
+    if (const auto closing = closing_resolution(widest, pitch(delivered), required, most)) {
       shape.motion_axis = *closing;
       shapes.push_back(shape);
     }

@@ -44,12 +44,17 @@ std::optional<std::size_t> solid_level(const std::vector<Length>& dots, Length p
   return std::nullopt;
 }
 
-std::optional<Resolution> closing_resolution(Length dot, Length pitch_n, Resolution required) {
+Resolution finest_along(Resolution required, Resolution across) {
+  return std::max(2 * required, across);
+}
+
+std::optional<Resolution> closing_resolution(Length dot, Length pitch_n, Resolution required,
+                                             Resolution most) {
   if (dot <= pitch_n || closes(dot, pitch_n, pitch(required))) return std::nullopt;
   const double d = dot.si();
   const double p = pitch_n.si();
   const Resolution least = Resolution::from_si(1 / std::sqrt((d - p) * (d + p)));
-  if (!at_most(least, required * 2)) return std::nullopt;
+  if (!at_most(least, most)) return std::nullopt;
   return least;
 }
 

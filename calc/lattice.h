@@ -27,10 +27,15 @@ double covered_fraction(Length dot, Length pitch_n, Length pitch_m);
 std::optional<std::size_t> solid_level(const std::vector<Length>& dots, Length pitch_n,
                                        Length pitch_m);
 
-/// Least resolution along the motion [1/m] in (required, 2 required] at which a dot closes
-/// solids: 1 / sqrt(D^2 - p_n^2). None where it closes at `required` already, needs more than
-/// twice, or D <= p_n.
-std::optional<Resolution> closing_resolution(Length dot, Length pitch_n, Resolution required);
+/// Least resolution along the motion [1/m] in (required, most] at which a dot closes solids:
+/// 1 / sqrt(D^2 - p_n^2). None where it closes at `required` already, needs more than `most`, or
+/// D <= p_n.
+std::optional<Resolution> closing_resolution(Length dot, Length pitch_n, Resolution required,
+                                             Resolution most);
+
+/// Finest resolution along the motion [1/m] worth trying to close solids: twice the required, or
+/// as fine as across where a coarse demand meets a fine head.
+Resolution finest_along(Resolution required, Resolution across);
 
 /// Width [m] of a line of n dots: (n - 1) p + D. dots >= 1.
 Length line_width(int dots, Length pitch, Length dot);

@@ -8,6 +8,21 @@ namespace {
 
 std::string khz(calc::Frequency frequency) { return number(in_khz(frequency), 4); }
 
+std::string sentence(const Context& c, const calc::Group& group) {
+  const std::string key = group.scan        ? "frequency.scan"
+                          : group.stack > 1 ? "frequency.stacked"
+                                            : "frequency.single";
+  const calc::Speed carriage = group.scan ? group.scan->carriage_speed : calc::Speed();
+  return c.words(key, {{"GROUP", group.name},
+                       {"ALONG", with_unit(in_dpi(group.resolution_along), "dpi", 4)},
+                       {"COLUMN", with_unit(in_khz(group.frequency_needed), "kHz", 4)},
+                       {"NOZZLE", with_unit(in_khz(group.frequency_per_nozzle), "kHz", 4)},
+                       {"STACK", std::to_string(group.stack)},
+                       {"ALLOWED", with_unit(in_khz(group.frequency_allowed), "kHz", 4)},
+                       {"CARRIAGE", with_unit(carriage.si(), "m/s", 3)},
+                       {"LIMIT", speed_limit_text(c, group.speed_limit)}});
+}
+
 void add_frequency(const Context& c, Values& values, const calc::Group& group,
                    const std::string& g) {
   Values& row = values.add("ROW");
@@ -21,15 +36,7 @@ void add_frequency(const Context& c, Values& values, const calc::Group& group,
   row.set("LIMIT", speed_limit_number(group.speed_limit));
   Values& text = values.add("TEXT");
   text.set("KEY", "");
-  text.set_markup("SENTENCE",
-                  c.words(group.stack > 1 ? "frequency.stacked" : "frequency.single",
-                          {{"GROUP", group.name},
-                           {"ALONG", with_unit(in_dpi(group.resolution_along), "dpi", 4)},
-                           {"COLUMN", with_unit(in_khz(group.frequency_needed), "kHz", 4)},
-                           {"NOZZLE", with_unit(in_khz(group.frequency_per_nozzle), "kHz", 4)},
-                           {"STACK", std::to_string(group.stack)},
-                           {"ALLOWED", with_unit(in_khz(group.frequency_allowed), "kHz", 4)},
-                           {"LIMIT", speed_limit_text(c, group.speed_limit)}}));
+  text.set_markup("SENTENCE", sentence(c, group));
 }
 
 void add_row(const Context& c, Values& table, const std::string& name, std::string_view value,
@@ -53,7 +60,7 @@ void add_scan(const Context& c, Values& values, const calc::Group& group, const 
   add_row(c, table, "strokes", count_text(scan.strokes), c.step_keys({g + ".strokes"}));
   add_row(c, table, "stroke_time", with_unit(scan.stroke_time.si(), "s", 3),
           c.step_keys({g + ".stroke_time"}));
-  add_row(c, table, "carriage_speed", speed_text(c, scan.carriage_speed),
+  add_row(c, table, "carriage_speed", with_unit(scan.carriage_speed.si(), "m/s", 3),
           c.step_keys({g + ".carriage_speed"}));
   add_row(c, table, "machine_width", length_text(c, scan.machine_width, 4),
           c.step_keys({g + ".machine_width"}));

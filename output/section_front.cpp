@@ -44,11 +44,11 @@ void add_verdict(const Context& c, Values& values) {
                     c.counted("front." + verdict, count, {{"COUNT", std::to_string(count)}}));
 }
 
-void add_figure(const Context& c, Values& station, const std::string& name, std::string_view value,
+void add_figure(Values& station, const std::string& name, std::string_view value,
                 std::string_view against, const std::string& key) {
   Values& row = station.add("FIGURE");
   row.set("KEY", key);
-  row.set_markup("NAME", c.words("front." + name));
+  row.set_markup("NAME", name);
   row.set("VALUE", value);
   row.set("AGAINST", against);
 }
@@ -60,7 +60,7 @@ void add_resolution(const Context& c, Values& station) {
           ? c.words("front.asked",
                     {{"VALUE", lattice_text(c.spec.required->across, c.spec.required->along)}})
           : std::string();
-  add_figure(c, station, "resolution",
+  add_figure(station, c.words("front.resolution"),
              lattice_text(group.resolution_across, group.resolution_along), asked,
              c.step_keys({"g1.across", "required.across"}));
 }
@@ -77,10 +77,11 @@ void add_speed(const Context& c, Values& station) {
       [](const calc::Group& a, const calc::Group& b) { return a.speed_limit < b.speed_limit; });
   const std::string g = group_prefix(static_cast<std::size_t>(slowest - c.spec.chosen.begin()));
   if (slowest->scan) {
-    add_figure(c, station, "carriage", with_unit(slowest->scan->throughput.si() * 3600, "m2/h", 3),
+    add_figure(station, c.words("front.carriage"),
+               with_unit(slowest->scan->throughput.si() * 3600, "m2/h", 3),
                asked_input(c, "line.throughput"), c.step_keys({g + ".throughput"}));
   } else {
-    add_figure(c, station, "speed", speed_limit_text(c, slowest->speed_limit),
+    add_figure(station, c.words("front.speed"), speed_limit_text(c, slowest->speed_limit),
                asked_input(c, "line.speed"), c.step_keys({g + ".speed_limit"}));
   }
 }
@@ -96,8 +97,11 @@ void add_cover(const Context& c, Values& station) {
     }
   }
   if (least == nullptr) return;
-  add_figure(c, station, "cover", percent_down(least->cover_fraction) + "\xC2\xA0%", least->channel,
-             c.step_keys({id}));
+  const auto& solids = c.request.image.solids;
+  const bool closed = !solids || solids->value;
+  add_figure(station, c.words("front.cover", {{"CHANNEL", least->channel}}),
+             percent_down(least->cover_fraction) + "\xC2\xA0%",
+             closed ? c.words("front.closed") : std::string(), c.step_keys({id}));
 }
 
 void add_ink(const Context& c, Values& station) {
@@ -111,14 +115,14 @@ void add_ink(const Context& c, Values& station) {
     waste += use.waste_ml_per_hour;
   }
   const double share = total > 0 ? waste / total * 100 : 0;
-  add_figure(c, station, "ink", with_unit(month, "L", 3),
+  add_figure(station, c.words("front.ink"), with_unit(month, "L", 3),
              c.words("front.waste", {{"VALUE", with_unit(share, "%", 2)}}), "");
 }
 
 void add_heads(const Context& c, Values& station) {
   const auto& limit = c.request.limits.heads;
   add_figure(
-      c, station, "heads", std::to_string(c.spec.heads_total),
+      station, c.words("front.heads"), std::to_string(c.spec.heads_total),
       limit ? c.words("front.at_most", {{"VALUE", std::to_string(limit->value)}}) : std::string(),
       c.step_keys({"g1.heads_total"}));
 }
@@ -196,21 +200,40 @@ void add_conditions(const Context& c, Values& values) {
   add_more(list, conditions.size(), shown);
 }
 
-void add_questions(const Context& c, Values& values) {
-  // Without an answer to these nothing can be assumed either; an incomplete request needs them all.
+using Alike = std::vector<const calc::Question*>;
+
+/// Questions in their order, those of one code together. Of an incomplete request only those to
+/// which nothing can be assumed either: it needs them all.
+std::vector<Alike> grouped_questions(const Context& c) {
   const bool incomplete = c.spec.verdict == calc::Verdict::incomplete;
-  std::vector<const calc::Question*> questions;
+  std::vector<Alike> groups;
   for (const calc::Question& question : c.spec.questions) {
-    if (!incomplete || !question.assumed) questions.push_back(&question);
+    if (incomplete && question.assumed) continue;
+    const auto found = std::find_if(groups.begin(), groups.end(), [&](const Alike& group) {
+      return group.front()->code == question.code;
+    });
+    if (found != groups.end()) {
+      found->push_back(&question);
+    } else {
+      groups.push_back({&question});
+    }
   }
-  if (questions.empty()) return;
+  return groups;
+}
+
+void add_questions(const Context& c, Values& values) {
+  const std::vector<Alike> groups = grouped_questions(c);
+  if (groups.empty()) return;
+  const bool incomplete = c.spec.verdict == calc::Verdict::incomplete;
   Values& list = values.add("QUESTIONS");
   list.set_markup("HEADING", c.words(incomplete ? "front.least" : "front.ask"));
-  const std::size_t shown = std::min(questions.size(), most_questions);
+  const std::size_t shown = std::min(groups.size(), most_questions);
+  std::size_t asked = 0;
   for (std::size_t i = 0; i < shown; ++i) {
-    list.add("QUESTION").set_markup("TEXT", question_text(c, *questions[i]));
+    list.add("QUESTION").set_markup("TEXT", question_text(c, groups[i]));
+    asked += groups[i].size();
   }
-  add_more(list, c.spec.questions.size(), shown);
+  add_more(list, c.spec.questions.size(), asked);
 }
 
 }  // namespace

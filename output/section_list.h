@@ -3,6 +3,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "output/compose_context.h"
 
@@ -30,7 +31,8 @@ std::string sources_section(const Context& context);      ///< sources, catalogu
 std::string station_sentence(const Context& context);
 /// "s-given-KEY", the anchor of an input's row; what the trace links to.
 std::string input_anchor(const std::string& key);
-/// A question in words, as markup.
-std::string question_text(const Context& context, const calc::Question& question);
+/// Questions of one code in words, as markup, asked at once for all the names they concern. At
+/// least one.
+std::string question_text(const Context& context, const std::vector<const calc::Question*>& alike);
 
 }  // namespace output

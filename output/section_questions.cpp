@@ -21,8 +21,15 @@ std::string assumed(const Context& c, const calc::Question& question) {
 
 }  // namespace
 
-std::string question_text(const Context& c, const calc::Question& question) {
-  return c.words("question." + question.code, {{"NAME", Context::name(question.field)}});
+std::string question_text(const Context& c, const std::vector<const calc::Question*>& alike) {
+  std::vector<std::string> names;
+  for (const calc::Question* question : alike) {
+    std::string name = Context::name(question->field);
+    if (!name.empty()) names.push_back(escaped(name));
+  }
+  Values values;
+  values.set_markup("NAME", joined(c, names));
+  return c.templates.words(c.language(), "question." + alike.front()->code, values);
 }
 
 std::string questions_section(const Context& c) {
@@ -32,7 +39,7 @@ std::string questions_section(const Context& c) {
     const calc::Question& question = c.spec.questions[i];
     Values& row = values.add("ROW");
     row.set("NUMBER", std::to_string(i + 1));
-    row.set_markup("TEXT", question_text(c, question));
+    row.set_markup("TEXT", question_text(c, {&question}));
     row.set_markup("ASSUMED", assumed(c, question));
     row.set_markup("EFFECT", question.effect.empty() ? std::string() : c.effect(question.effect));
   }

@@ -83,15 +83,23 @@ void add_inputs(const Context& c, Values& values, calc::OriginKind kind, std::st
   }
 }
 
-std::string assumed_value(const calc::Assumption& assumption) {
-  return assumption.text.empty() ? with_unit(assumption.value, assumption.unit, 4)
+/// The unit as printed: a rate of money per hour or per kilowatt hour has the currency for its 1.
+std::string assumed_unit(const Context& c, const calc::Assumption& assumption) {
+  const bool is_money = assumption.field == "costs.labour" || assumption.field == "costs.energy";
+  const bool per = assumption.unit.starts_with("1/");
+  if (!is_money || !per || !c.spec.station) return assumption.unit;
+  return c.spec.station->currency + assumption.unit.substr(1);
+}
+
+std::string assumed_value(const Context& c, const calc::Assumption& assumption) {
+  return assumption.text.empty() ? with_unit(assumption.value, assumed_unit(c, assumption), 4)
                                  : assumption.text;
 }
 
 std::string range(const Context& c, const calc::Assumption& assumption) {
   if (!assumption.low || !assumption.high || *assumption.low == *assumption.high) return {};
   return number(*assumption.low, 4) + " " + c.words("to") + " " +
-         with_unit(*assumption.high, assumption.unit, 4);
+         with_unit(*assumption.high, assumed_unit(c, assumption), 4);
 }
 
 void add_assumptions(const Context& c, Values& values) {
@@ -103,7 +111,7 @@ void add_assumptions(const Context& c, Values& values) {
     Values& row = table.add("ROW");
     row.set("ANCHOR", input_anchor("assumed " + assumption.field));
     row.set_markup("NAME", c.field(assumption.field));
-    row.set("VALUE", assumed_value(assumption));
+    row.set("VALUE", assumed_value(c, assumption));
     row.set("RANGE", range(c, assumption));
     row.set_markup("EFFECT", c.effect(assumption.effect));
     row.set("SOURCE", assumption.source);

@@ -135,7 +135,7 @@ void add_step(const Context& c, const Targets& known, const Sources& list, Value
     }
   }
   for (const std::string& assumption : step.assumptions) {
-    row.add("ASSUMES").set("TEXT", assumption);
+    row.add("ASSUMES").set_markup("TEXT", c.field(assumption));
   }
 }
 

@@ -23,6 +23,8 @@ class Sketch {
   /// width, height > 0 [mm on paper]
   Sketch(double width, double height) : width_(width), height_(height) {}
 
+  /// Makes the drawing at least so high [mm on paper].
+  void stretch(double height) { height_ = height > height_ ? height : height_; }
   void line(Spot from, Spot to, const Pen& pen);
   void rect(Spot corner, double width, double height, const Pen& pen, std::string_view fill);
   void circle(Spot centre, double radius, const Pen& pen, std::string_view fill);

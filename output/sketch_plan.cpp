@@ -12,15 +12,15 @@
 namespace output {
 namespace {
 
-constexpr double left_margin = 34;    ///< for the names of the rows [mm on paper]
-constexpr double right_margin = 26;   ///< for the dimension along the line
+constexpr double left_margin = 26;    ///< for the names of the rows [mm on paper]
+constexpr double right_margin = 20;   ///< for the dimension along the line
 constexpr double top_margin = 16;     ///< for the dimensions across
 constexpr double bottom_margin = 10;  ///< for the direction of travel
-constexpr double paper_width = 176;
+constexpr double paper_width = 178;
 constexpr double paper_height = 150;
 constexpr double thinnest_field = 0.5;  ///< a nozzle field is drawn at least so deep
 constexpr double least_label = 6;       ///< heads narrower on paper carry no number
-constexpr double label_step = 3.4;      ///< row names nearer than this would touch
+constexpr double label_step = 3.2;      ///< row names nearer than this would touch
 constexpr double degree = 3.14159265358979323846 / 180;
 
 /// A length of the catalogue as it stands among the inputs [mm], when it does.
@@ -144,23 +144,44 @@ void number_head(Sketch& sketch, const Frame& frame, const Outline& head) {
                "PH" + std::to_string(head.number));
 }
 
-/// The names of the rows at the left, in the order of travel: colour and position.
+/// "cyan+magenta+yellow" in lines short enough for the margin, broken behind a plus.
+std::vector<std::string> short_lines(std::string_view name) {
+  constexpr std::size_t longest = 16;
+  std::vector<std::string> lines(1);
+  while (!name.empty()) {
+    const std::size_t end = std::min(name.find('+'), name.size() - 1) + 1;
+    if (!lines.back().empty() && lines.back().size() + end > longest) lines.emplace_back();
+    lines.back() += name.substr(0, end);
+    name.remove_prefix(end);
+  }
+  return lines;
+}
+
+/// The names of the rows at the left, in the order of travel, each joined to its row by a line
+/// where the rows stand closer than the names.
 void name_rows(const Context& c, Sketch& sketch, const Frame& frame,
                const std::vector<Outline>& heads) {
   std::vector<Outline> rows(heads);
   std::stable_sort(rows.begin(), rows.end(),
                    [](const Outline& a, const Outline& b) { return a.y < b.y; });
-  double last = -label_step;
-  std::string last_name;
+  const Pen leader{c.templates.setting("drawing.outline"), 0.25, ""};
+  double next = 0;
+  std::size_t named = 0;
   for (const Outline& head : rows) {
-    const Spot at = frame.at(head.x, head.y);
-    if (at.y - last < label_step || head.place->channel == last_name) continue;
-    sketch.label({left_margin - 2, at.y + 0.9}, "end", 7,
-                 c.words("plan.row", {{"ORDER", std::to_string(head.order + 1)},
-                                      {"CHANNEL", head.place->channel}}));
-    last = at.y;
-    last_name = head.place->channel;
+    if (head.order < named) continue;
+    named = head.order + 1;
+    const double row = frame.at(head.x, head.y).y;
+    double y = std::max(row, next);
+    sketch.line({left_margin - 3.5, y}, {left_margin - 0.5, row}, leader);
+    std::vector<std::string> lines = short_lines(head.place->channel);
+    lines.front() = std::to_string(named) + "\xC2\xA0" + lines.front();
+    for (const std::string& line : lines) {
+      sketch.label({left_margin - 4, y + 0.9}, "end", 7, escaped(line));
+      y += label_step;
+    }
+    next = y;
   }
+  sketch.stretch(next);
 }
 
 /// The first two heads of a group that stand side by side, or none.
@@ -230,9 +251,9 @@ std::string sketch_plan(const Context& c) {
   const Frame frame{scale.factor, e.left, e.top};
   const double bottom = top_margin + depth * scale.factor;
   Sketch sketch(paper_width, bottom + bottom_margin);
+  name_rows(c, sketch, frame, heads);
   for (const Outline& head : heads) draw_head(c, sketch, frame, head);
   for (const Outline& head : heads) number_head(sketch, frame, head);
-  name_rows(c, sketch, frame, heads);
   draw_sizes(c, sketch, frame, e, heads);
   draw_travel(c, sketch, left_margin, bottom, is_scanning(c));
   return sketch.figure(c.counted("plan.caption", heads.size(),

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "output/compose_text.h"
+#include "output/format.h"
 #include "output/sketch.h"
 #include "output/sketch_list.h"
 
@@ -47,7 +48,8 @@ std::vector<Block> blocks(const Context& c) {
   if (!c.spec.station) return list;
   for (const calc::Stage& stage : c.spec.station->stages) {
     const std::string rows = stage.rows
-                                 ? c.words("strip.rows", {{"COUNT", std::to_string(*stage.rows)}})
+                                 ? c.counted("strip.rows", static_cast<std::size_t>(*stage.rows),
+                                             {{"COUNT", std::to_string(*stage.rows)}})
                                  : std::string();
     list.push_back({c.words("stage." + stage.kind), rows, 0, "F2F2F2"});
   }
@@ -75,7 +77,7 @@ void draw_block(const Context& c, Sketch& sketch, const Block& block, double x, 
 std::string travel_text(const Context& c) {
   const calc::Group& group = c.spec.chosen.front();
   if (group.scan) {
-    return c.words("strip.feed", {{"SPEED", speed_text(c, group.scan->carriage_speed)}});
+    return c.words("strip.feed", {{"SPEED", with_unit(group.scan->carriage_speed.si(), "m/s", 3)}});
   }
   const calc::Input* const speed = c.input("line.speed");
   return speed != nullptr ? c.words("strip.travel", {{"SPEED", input_text(c, *speed)}})

@@ -4,7 +4,7 @@
 <p>{{SENTENCE:none}}</p>
 {{DRAWING:none}}
 <table columns="l:* r:38 r:42">
-<head><cell>Key figure</cell><cell>This station</cell><cell>Asked or allowed</cell></head>
+<head><cell>Key figure</cell><cell>This station</cell><cell>For comparison</cell></head>
 {{#FIGURE}}
 <row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell><cell>{{AGAINST}}</cell></row>
 {{/FIGURE}}

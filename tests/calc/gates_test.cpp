@@ -110,7 +110,7 @@ const std::vector<CodeRow>& reason_rows() {
        [](Request& r, Catalogue&) {
          r.image.resolution = given(ResolutionPair{dpi(3000), dpi(600)});
        }},
-      {"cover", [](Request& r, Catalogue&) { r.substrate.dot_diameter = given(micrometres(15)); }},
+      {"cover", [](Request& r, Catalogue&) { r.substrate.dot_diameter = given(micrometres(5)); }},
       {"feature",
        [](Request& r, Catalogue&) { r.image.smallest_feature = given(millimetres(0.03)); }},
       {"film", [](Request& r, Catalogue&) { r.colours.front().film = given(micrometres(400)); }},

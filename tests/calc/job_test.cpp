@@ -97,7 +97,7 @@ TEST_CASE("nothing asked at all: 300 per inch assumed, and asked for") {
   CHECK(!assumes(job_of(made::plain_request()), P::fallback_dpi));
 }
 
-TEST_CASE("a bar code that follows one axis asks nothing of the other; a matrix asks of both") {
+TEST_CASE("a bar code that follows one axis asks nothing of the other, a matrix asks of both") {
   Request r = bare();
   r.image.barcode_module = given(millimetres(0.33));
   r.image.barcode_direction = given(BarcodeDirection::along);
@@ -149,7 +149,7 @@ TEST_CASE("a cylinder gives its circumference as length and pitch") {
   CHECK(in_mm(*job.radius) == doctest::Approx(20));
 }
 
-TEST_CASE("channels share a group by family, temperature and settling; white stands alone") {
+TEST_CASE("channels share a group by family, temperature and settling, white stands alone") {
   Request r = made::plain_request();
   for (const char* name : {"cyan", "white", "orange"}) {
     Colour c;
@@ -172,7 +172,7 @@ TEST_CASE("channels share a group by family, temperature and settling; white sta
   CHECK(!job.channels[0].film);
 }
 
-TEST_CASE("without colours one black is assumed; several inks make one channel each") {
+TEST_CASE("without colours one black is assumed, several inks make one channel each") {
   Request r = made::plain_request();
   r.colours.clear();
   r.inks.front().name = "jet";

@@ -124,18 +124,24 @@ TEST_CASE("the least resolution along the motion that closes solids") {
   const Length p600 = pitch(dpi(600));
   const Length dot = micrometres(53.8);
   CHECK_FALSE(closes(dot, p600, p600));
-  const auto found = closing_resolution(dot, p600, dpi(600));
+  const auto found = closing_resolution(dot, p600, dpi(600), dpi(1200));
   REQUIRE(found.has_value());
   CHECK(std::round(in_dpi(*found)) == 765);
   CHECK(closes(dot, p600, pitch(*found)));
   CHECK_FALSE(closes(dot, p600, pitch(*found * (1 - 1e-6))));
   // It closes as it is; it can never close; it would take more than twice.
-  CHECK_FALSE(closing_resolution(micrometres(60), p600, dpi(600)).has_value());
-  CHECK_FALSE(closing_resolution(micrometres(42), p600, dpi(600)).has_value());
-  CHECK_FALSE(closing_resolution(micrometres(45), p600, dpi(600)).has_value());
+  CHECK_FALSE(closing_resolution(micrometres(60), p600, dpi(600), dpi(1200)).has_value());
+  CHECK_FALSE(closing_resolution(micrometres(42), p600, dpi(600), dpi(1200)).has_value());
+  CHECK_FALSE(closing_resolution(micrometres(45), p600, dpi(600), dpi(1200)).has_value());
   // Exactly twice is still taken.
   const Length twice = closing_dot(p600, pitch(dpi(1200)));
-  CHECK(closing_resolution(twice, p600, dpi(600)).has_value());
+  // A coarse demand on a fine head: as fine along as across closes what twice the demand does not.
+  CHECK(finest_along(dpi(100), dpi(600)) == dpi(600));
+  CHECK(finest_along(dpi(600), dpi(600)) == dpi(1200));
+  const Length wide = micrometres(60);
+  CHECK_FALSE(closing_resolution(wide, p600, dpi(100), dpi(200)).has_value());
+  CHECK(closing_resolution(wide, p600, dpi(100), finest_along(dpi(100), dpi(600))).has_value());
+  CHECK(closing_resolution(twice, p600, dpi(600), dpi(1200)).has_value());
 }
 
 TEST_CASE("lines, gaps, edges and dead nozzles") {

@@ -203,7 +203,7 @@ TEST_CASE("prefers rank before money, and unpriced lines before price") {
   CHECK(select_for(r, c).chosen.front().head == "B");
 }
 
-TEST_CASE("5 % apart is one price; the classes are ordered") {
+TEST_CASE("5 % apart is one price, the classes are ordered") {
   CHECK(price_class(Money{100000}) <= price_class(Money{100001}));
   CHECK(price_class(Money{200000}) > price_class(Money{100000}));
   CHECK(price_class(Money{0}) < price_class(Money{1}));
