@@ -14,6 +14,7 @@ struct Money {
   friend constexpr Money operator+(Money a, Money b) { return {a.minor + b.minor}; }
   friend constexpr Money operator-(Money a, Money b) { return {a.minor - b.minor}; }
   friend constexpr Money operator*(Money a, std::int64_t n) { return {a.minor * n}; }
+  // NOLINTNEXTLINE(modernize-use-nullptr): the check misreads a defaulted <=>.
   friend constexpr auto operator<=>(Money, Money) = default;
   constexpr double major() const { return static_cast<double>(minor) / 100; }
 };

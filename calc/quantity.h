@@ -27,6 +27,7 @@ class Quantity {
   friend constexpr Quantity operator*(Quantity a, double k) { return Quantity(a.value_ * k); }
   friend constexpr Quantity operator*(double k, Quantity a) { return Quantity(k * a.value_); }
   friend constexpr Quantity operator/(Quantity a, double k) { return Quantity(a.value_ / k); }
+  // NOLINTNEXTLINE(modernize-use-nullptr): the check misreads a defaulted <=>.
   friend constexpr auto operator<=>(Quantity, Quantity) = default;
 
  private:
@@ -97,6 +98,7 @@ class Temperature {
   friend constexpr Temperature operator+(Temperature a, TemperatureDifference d) {
     return Temperature(a.kelvin_ + d.si());
   }
+  // NOLINTNEXTLINE(modernize-use-nullptr): the check misreads a defaulted <=>.
   friend constexpr auto operator<=>(Temperature, Temperature) = default;
 
  private:

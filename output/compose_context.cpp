@@ -116,6 +116,17 @@ std::string Context::field(const std::string& key) const {
   return words(text, {{"NAME", name}});
 }
 
+std::string Context::field(const std::string& pattern, const std::vector<std::string>& keys) const {
+  const std::string text = "field." + pattern;
+  if (keys.size() == 1 || !has_words(text)) return field(keys.front());
+  std::string names;
+  for (std::size_t i = 0; i < keys.size(); ++i) {
+    if (i > 0) names += i + 1 == keys.size() ? " " + words("and") + " " : std::string(", ");
+    names += name(keys[i]);
+  }
+  return words(text, {{"NAME", names}});
+}
+
 std::string Context::pattern(const std::string& key) { return split_name(key).first; }
 
 std::string Context::name(const std::string& key) { return split_name(key).second; }

@@ -44,6 +44,8 @@ class Context {
   std::string reason(const calc::Reason& reason) const;
   /// A request or catalogue key in words, the name of a repeated section in it.
   std::string field(const std::string& key) const;
+  /// Keys of one pattern (below) in words at once, their names joined. At least one.
+  std::string field(const std::string& pattern, const std::vector<std::string>& keys) const;
   /// The key with NAME for the name of a repeated section, and that name (empty when it has none).
   static std::string pattern(const std::string& key);
   static std::string name(const std::string& key);

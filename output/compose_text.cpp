@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
+#include <utility>
 
 #include "output/format.h"
 
@@ -20,6 +21,8 @@ bool in_us_units(const Context& context) {
   const auto& units = context.request.request.units;
   return units && units->value == calc::UnitSystem::us;
 }
+
+bool is_digit(char byte) { return byte >= '0' && byte <= '9'; }
 
 /// The value rounded down to so many significant digits, a last bit above a digit kept.
 double rounded_down(double value, int digits) {
@@ -90,7 +93,7 @@ std::string joined(const Context& context, const std::vector<std::string>& piece
 }
 
 std::string input_text(const Context& context, const calc::Input& input) {
-  if (!input.text.empty()) return input.text;
+  if (!input.text.empty()) return pretty_text(input.text);
   const std::string unit = input.unit;
   const bool spread = input.spread != calc::Spread::none && input.low < input.high;
   if (!spread) return with_unit(input.value, unit, as_given_digits);
@@ -108,8 +111,38 @@ std::string input_text(const Context& context, const calc::Input& input) {
          " " + context.words("to") + " " + number(input.high, as_given_digits) + ")";
 }
 
-std::string head_text(const Context& context, const calc::Group& group) {
-  return context.words("head_mode", {{"HEAD", group.head}, {"MODE", group.mode}});
+std::string pretty_text(std::string_view text) {
+  std::string pretty;
+  bool after_number = false;
+  while (!text.empty()) {
+    const std::size_t end = std::min(text.find(' '), text.size());
+    const std::string_view word = text.substr(0, end);
+    const std::size_t bare = std::min(word.find_last_not_of(";,") + 1, word.size());
+    pretty += after_number ? pretty_unit(word.substr(0, bare)) : std::string(word.substr(0, bare));
+    pretty += word.substr(bare);
+    after_number = !word.empty() && bare == word.size() && is_digit(word.front());
+    if (end < text.size()) pretty += ' ';
+    text.remove_prefix(std::min(end + 1, text.size()));
+  }
+  return pretty;
+}
+
+std::string fields_text(const Context& context, const std::vector<std::string>& keys) {
+  std::vector<std::pair<std::string, std::vector<std::string>>> patterns;
+  for (const std::string& key : keys) {
+    const std::string pattern = Context::pattern(key);
+    const auto found = std::find_if(patterns.begin(), patterns.end(),
+                                    [&](const auto& entry) { return entry.first == pattern; });
+    auto& entry = found == patterns.end()
+                      ? patterns.emplace_back(pattern, std::vector<std::string>())
+                      : *found;
+    entry.second.push_back(key);
+  }
+  std::vector<std::string> pieces;
+  for (const auto& [pattern, members] : patterns) {
+    pieces.push_back(context.field(pattern, members));
+  }
+  return joined(context, pieces);
 }
 
 }  // namespace output

@@ -35,7 +35,8 @@ std::string count_text(double count);
 std::string joined(const Context& context, const std::vector<std::string>& pieces);
 /// A value with its range: "45 m/min", "30 to 60 m/min", "2 ± 0.3 mm", text as it is.
 std::string input_text(const Context& context, const calc::Input& input);
-/// The designation of a head, "H-330, mode grey".
-std::string head_text(const Context& context, const calc::Group& group);
-
+/// Text of the input with the units in it, behind their numbers, written as ISO 80000-1 wants them.
+std::string pretty_text(std::string_view text);
+/// Request or catalogue keys in words, those that differ only in a name together, as markup.
+std::string fields_text(const Context& context, const std::vector<std::string>& keys);
 }  // namespace output

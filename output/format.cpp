@@ -152,6 +152,7 @@ std::string with_unit(double value, std::string_view unit, int digits) {
 }
 
 std::string pretty_unit(std::string_view unit) {
+  if (unit == "1/1000") return "\xE2\x80\xB0";
   std::string text;
   std::size_t start = 0;
   while (start <= unit.size()) {

@@ -29,6 +29,8 @@ std::string sources_section(const Context& context);      ///< sources, catalogu
 
 /// The chosen station in one sentence, as markup. At least one group is chosen.
 std::string station_sentence(const Context& context);
+/// Whether the requirement lists an input: a derived zero says that its field does not apply.
+bool is_listed(const calc::Input& input);
 /// "s-given-KEY", the anchor of an input's row; what the trace links to.
 std::string input_anchor(const std::string& key);
 /// Questions of one code in words, as markup, asked at once for all the names they concern. At

@@ -9,6 +9,9 @@ namespace output {
 namespace {
 
 std::string designation(const Context& c, const calc::BomLine& line) {
+  if (line.code == "spare_head" && !line.designation.empty()) {
+    return c.words("spare_of", {{"NAME", line.designation}});
+  }
   if (!line.designation.empty()) return escaped(line.designation);
   return line.code.empty() ? escaped(line.part_number) : c.words("part." + line.code);
 }
@@ -28,12 +31,10 @@ void add_line(const Context& c, Values& values, const calc::BomLine& line) {
   row.set_markup("PRICE", price(c, line.unit_price));
   row.set_markup("EXTENDED", price(c, line.extended_price));
   row.set("LEAD", line.lead_time_days ? number(*line.lead_time_days, 3) : "");
-  if (!line.technical_data.empty()) row.add("DATA").set("TEXT", line.technical_data);
+  if (!line.technical_data.empty()) row.add("DATA").set("TEXT", pretty_text(line.technical_data));
   if (!line.reference.empty()) row.add("REFERENCE").set("TEXT", line.reference);
   if (line.serves.empty()) return;
-  std::vector<std::string> fields;
-  for (const std::string& key : line.serves) fields.push_back(c.field(key));
-  row.add("SERVES").set_markup("TEXT", joined(c, fields));
+  row.add("SERVES").set_markup("TEXT", fields_text(c, line.serves));
 }
 
 void add_cost_row(const Context& c, Values& table, const std::string& name,

@@ -1,5 +1,7 @@
 /// Questions to the customer, and checks before anyone commits.
+#include <algorithm>
 #include <cstddef>
+#include <vector>
 
 #include "output/compose_text.h"
 #include "output/format.h"
@@ -19,6 +21,27 @@ std::string assumed(const Context& c, const calc::Question& question) {
   return escaped(text);
 }
 
+std::string acceptance(const Context& c, const calc::Check& check) {
+  if (!check.acceptance) return c.words("by_agreement");
+  const std::string limit = with_unit(*check.acceptance, check.unit, 3);
+  const std::string key = "check." + check.code + ".acceptance";
+  return c.has_words(key)
+             ? c.words(key, {{"VALUE", limit}, {"NUMBER", number(*check.acceptance, 3)}})
+             : escaped(limit);
+}
+
+/// Adds to the first group whose front is alike, else as a new group.
+template <class Item, class Alike>
+void add_to_group(std::vector<std::vector<const Item*>>& groups, const Item& item, Alike alike) {
+  const auto found = std::find_if(groups.begin(), groups.end(),
+                                  [&](const auto& group) { return alike(*group.front(), item); });
+  if (found != groups.end()) {
+    found->push_back(&item);
+  } else {
+    groups.push_back({&item});
+  }
+}
+
 }  // namespace
 
 std::string question_text(const Context& c, const std::vector<const calc::Question*>& alike) {
@@ -34,12 +57,18 @@ std::string question_text(const Context& c, const std::vector<const calc::Questi
 
 std::string questions_section(const Context& c) {
   if (c.spec.questions.empty()) return {};
+  std::vector<std::vector<const calc::Question*>> groups;
+  for (const calc::Question& question : c.spec.questions) {
+    add_to_group(groups, question, [](const calc::Question& a, const calc::Question& b) {
+      return a.code == b.code && a.assumed == b.assumed;
+    });
+  }
   Values values;
-  for (std::size_t i = 0; i < c.spec.questions.size(); ++i) {
-    const calc::Question& question = c.spec.questions[i];
+  for (std::size_t i = 0; i < groups.size(); ++i) {
+    const calc::Question& question = *groups[i].front();
     Values& row = values.add("ROW");
     row.set("NUMBER", std::to_string(i + 1));
-    row.set_markup("TEXT", question_text(c, {&question}));
+    row.set_markup("TEXT", question_text(c, groups[i]));
     row.set_markup("ASSUMED", assumed(c, question));
     row.set_markup("EFFECT", question.effect.empty() ? std::string() : c.effect(question.effect));
   }
@@ -48,19 +77,24 @@ std::string questions_section(const Context& c) {
 
 std::string checks_section(const Context& c) {
   if (c.spec.tests.empty()) return {};
+  std::vector<std::vector<const calc::Check*>> groups;
+  for (const calc::Check& check : c.spec.tests) {
+    add_to_group(groups, check, [](const calc::Check& a, const calc::Check& b) {
+      return a.code == b.code && a.acceptance == b.acceptance;
+    });
+  }
   Values values;
-  for (std::size_t i = 0; i < c.spec.tests.size(); ++i) {
-    const calc::Check& check = c.spec.tests[i];
-    const std::string limit =
-        check.acceptance ? with_unit(*check.acceptance, check.unit, 3) : c.words("by_agreement");
+  for (std::size_t i = 0; i < groups.size(); ++i) {
+    const calc::Check& check = *groups[i].front();
+    std::vector<std::string> subjects;
+    for (const calc::Check* one : groups[i]) {
+      if (!one->subject.empty()) subjects.push_back(escaped(one->subject));
+    }
     Values& row = values.add("ROW");
     row.set("NUMBER", std::to_string(i + 1));
-    row.set_markup("TEXT", c.words("check." + check.code, {{"SUBJECT", check.subject}}));
-    row.set_markup("SUBJECT", c.words_or("name." + check.subject, check.subject));
-    const std::string key = "check." + check.code + ".acceptance";
-    row.set_markup("ACCEPTANCE", check.acceptance && c.has_words(key)
-                                     ? c.words(key, {{"VALUE", limit}})
-                                     : escaped(limit));
+    row.set_markup("TEXT", c.words("check." + check.code));
+    row.set_markup("SUBJECT", joined(c, subjects));
+    row.set_markup("ACCEPTANCE", acceptance(c, check));
   }
   return c.expand("checks", values);
 }

@@ -1,5 +1,6 @@
 /// The requirement as understood: restated, and every value with its origin.
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 #include <set>
 
@@ -15,7 +16,12 @@ std::string answer(const Context& c, const std::string& key) {
   const calc::Specification& spec = c.spec;
   if (spec.chosen.empty()) return {};
   const calc::Group& group = spec.chosen.front();
-  if (key == "image.resolution") {
+  if (key == "image.width" && !group.scan) {
+    const calc::Length width = group.head_pitch * (group.heads_across - 1) + group.swath;
+    return c.words("answer.width", {{"VALUE", length_text(c, width, 5)}});
+  }
+  if (key == "image.resolution" || key == "image.smallest_feature" ||
+      key == "image.smallest_text") {
     return escaped(lattice_text(group.resolution_across, group.resolution_along));
   }
   if (key == "line.speed") {
@@ -70,7 +76,7 @@ void add_inputs(const Context& c, Values& values, calc::OriginKind kind, std::st
   Values* table = nullptr;
   std::set<std::string, std::less<>> seen;  // an anchor stands once
   for (const calc::Input& input : c.spec.inputs) {
-    if (input.origin.kind != kind || !seen.insert(input.key).second) continue;
+    if (input.origin.kind != kind || !is_listed(input) || !seen.insert(input.key).second) continue;
     if (table == nullptr) table = &values.add(section);
     Values& row = table->add("ROW");
     // A field may be given in one form and derived in another; what was given is what links mean.
@@ -119,6 +125,11 @@ void add_assumptions(const Context& c, Values& values) {
 }
 
 }  // namespace
+
+bool is_listed(const calc::Input& input) {
+  return input.origin.kind != calc::OriginKind::derived || !input.text.empty() ||
+         std::abs(input.value) > 0;
+}
 
 std::string input_anchor(const std::string& key) { return "s-given-" + anchor(key); }
 

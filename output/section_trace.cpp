@@ -68,7 +68,7 @@ Targets targets(const Context& c) {
   for (const calc::Input& input : c.spec.inputs) {
     if (input.origin.kind == calc::OriginKind::catalogue) {
       found.catalogue.insert(catalogue_row(input.key));
-    } else if (input.origin.kind != calc::OriginKind::assumed) {
+    } else if (input.origin.kind != calc::OriginKind::assumed && is_listed(input)) {
       found.inputs.insert(input.key);
     }
   }

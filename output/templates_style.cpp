@@ -125,16 +125,16 @@ class StyleReader {
   }
 
   Style finish(int lines) {
-    for (const auto* list : {drawing.begin(), texts.begin()}) {
-      const std::size_t count = list == drawing.begin() ? drawing.size() : texts.size();
-      for (const auto* key = list; key != list + count; ++key) {
-        if (!style_.settings.contains(*key)) fail(file_, lines, std::string(*key) + " is missing");
-      }
-    }
+    for (const std::string_view key : drawing) require(key, lines);
+    for (const std::string_view key : texts) require(key, lines);
     return std::move(style_);
   }
 
  private:
+  void require(std::string_view key, int line) const {
+    if (!style_.settings.contains(key)) fail(file_, line, std::string(key) + " is missing");
+  }
+
   bool take_number(int line, std::string_view key, std::string_view value) {
     const auto* const row = find_row(numbers, key);
     if (row == numbers.end()) return false;

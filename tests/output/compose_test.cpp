@@ -5,6 +5,7 @@
 #include <functional>
 #include <set>
 #include <string>
+#include <vector>
 
 #include "output/markup.h"
 #include "tests/output/support/hand_made.h"

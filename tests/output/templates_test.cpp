@@ -2,7 +2,9 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <set>
+#include <span>
 #include <stdexcept>
 #include <string>
 

@@ -177,7 +177,8 @@ std::vector<Step> trace() {
                254, "dpi"),
           step("g1.column", "f_c", "v*R_m/25.4",
                {{"v", 750, "mm/s", "given", "line.speed"},
-                {"R_m", 600, "dpi", "chosen", ""},
+                {"R_m", 600, "dpi", "choice", ""},
+                {"p", 0, "mm", "derived", "product.pitch"},
                 {"R_feature", 254, "dpi", "step", "required.feature"}},
                17716.5, "Hz"),
           {"g1.head",
@@ -215,6 +216,7 @@ void fill_inputs(Specification& s) {
               text("ink.black.family", "uv", 15),
               number("line.throughput", 30, "", 13),
               from(OriginKind::derived, number("line.throughput", 675, "m2/h", 0)),
+              from(OriginKind::derived, number("product.pitch", 0, "mm", 0)),
               from(OriginKind::catalogue, number("head.Q-64.body_width", 82, "mm", 7)),
               from(OriginKind::catalogue, number("head.Q-64.body_depth", 34, "mm", 8)),
               from(OriginKind::catalogue, number("head.Q-64.field_depth", 6, "mm", 9))};
