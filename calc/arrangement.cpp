@@ -105,10 +105,24 @@ int stack_for(const Search& s, const Head& head, const Arrangement& a) {
   return least;
 }
 
+/// The stack that was tried, in words.
+std::string_view stack_word(int stack) {
+  constexpr std::array<std::string_view, most_stack> words{"1 stacked", "2 stacked", "3 stacked",
+                                                           "4 stacked", "5 stacked", "6 stacked"};
+  return words.at(static_cast<std::size_t>(stack - 1));
+}
+
 void frequency_gates(const Search& s, const Head& head, const Arrangement& a, Findings& out) {
   if (!at_most(a.per_nozzle, a.allowed)) {
-    out.failures.push_back(
-        {"frequency", "rating", in_khz(a.per_nozzle), in_khz(a.allowed), "kHz", false, {}, {}, {}});
+    out.failures.push_back({"frequency",
+                            stack_word(a.shape.stack),
+                            in_khz(a.per_nozzle),
+                            in_khz(a.allowed),
+                            "kHz",
+                            false,
+                            {},
+                            {},
+                            {}});
   } else if (touches_band(s, head, a.shape.motion_axis, a.shape.stack)) {
     out.failures.push_back({"frequency",
                             "band",
@@ -137,29 +151,17 @@ void run_line(const Search& s, const ModeFacts& f, Arrangement& a, Findings& out
   a.idle = idle_nozzle_share(s.width, a.across, f.swath, f.head_pitch);
 }
 
-/// Rows the bodies need; two where the catalogue says nothing of the body.
-int rows_of(const Search& s, const ModeFacts& f, int across, Findings& out) {
-  const Head& head = *f.head;
-  const bool joins = head.joins && head.joins->value;
-  if (across == 1 || joins) return 1;
-  if (!head.body_width) {
-    out.conditions.push_back(unknown("head_data_unknown", "head", head.name, "body_width"));
-    return 2;
-  }
-  const Length gap = millimetres(s.job->parameters[P::body_gap_mm]);
-  return rows_in_group(across, staggered_rows(false, head.body_width->value, gap, f.head_pitch));
-}
-
 void count_heads(const Search& s, const ModeFacts& f, Arrangement& a, Findings& out) {
   const int in_line = a.shape.stack * a.shape.film_heads;
   a.heads = heads_in_group(a.positions, a.across, a.shape.interleave, in_line);
   a.joints = joints(a.positions, a.across, a.shape.interleave, in_line).total();
-  if (f.head->body_depth) {
-    const int rows = a.rows * a.positions * a.shape.interleave * in_line;
-    a.footprint =
-        rows_depth(rows, f.head->body_depth->value, millimetres(s.job->parameters[P::row_gap_mm]));
-  } else {
+  a.footprint = depth_of(s, f, a, a.rows);
+  if (!f.head->body_depth) {
     out.conditions.push_back(unknown("head_data_unknown", "head", f.head->name, "body_depth"));
+  }
+  const bool joins = f.head->joins && f.head->joins->value;
+  if (!f.head->body_width && a.across > 1 && !joins) {
+    out.conditions.push_back(unknown("head_data_unknown", "head", f.head->name, "body_width"));
   }
   const Given<int>& limit = s.job->request->limits.heads;
   if (limit && a.heads > limit->value) {
@@ -173,6 +175,49 @@ void count_heads(const Search& s, const ModeFacts& f, Arrangement& a, Findings& 
                             {},
                             {}});
   }
+}
+
+/// Delivered resolution of a carriage's feed: whole interlace steps.
+Resolution interlaced(Resolution native, Resolution least) {
+  return native * std::max(1.0, ceil_tolerant(least / native));
+}
+
+/// The least resolutions along the motion at which one drop size closes solids, at its likely dot
+/// and at the upper end of a guess.
+void add_closing(const DotEstimate& dot, Length pn, Resolution required, Resolution most,
+                 std::vector<Resolution>& to) {
+  for (const Length d : {dot.diameter, dot.high}) {
+    if (const auto closing = closing_resolution(d, pn, required, most)) to.push_back(*closing);
+  }
+}
+
+/// Those at which one drop size lays a film with one to most_film_heads heads in line.
+void add_filming(Length film, Volume drop, Resolution across, Resolution required, Resolution most,
+                 std::vector<Resolution>& to) {
+  for (int heads = 1; heads <= most_film_heads; ++heads) {
+    const Resolution r = film / (drop * across * static_cast<double>(heads));
+    if (!at_most(r, required) && at_most(r, most)) to.push_back(r);
+  }
+}
+
+/// Resolutions along the motion worth trying, ascending, the required one first.
+std::vector<Resolution> motion_axes(const Search& search, const GroupNeed& need,
+                                    const ModeFacts& facts, bool scanning, Resolution delivered) {
+  const Resolution required = motion_demand(*search.job, scanning).required;
+  const Resolution most = finest_along(required, delivered);
+  std::vector<Resolution> all{required};
+  for (std::size_t i = 0; i < facts.levels; ++i) {
+    if (search.job->solids) {
+      add_closing(facts.dots.at(i), pitch(delivered), required, most, all);
+    }
+    if (need.film > Length{}) {
+      add_filming(need.film, facts.mode->drops->value[i], delivered, required, most, all);
+    }
+  }
+  std::sort(all.begin(), all.end());
+  const auto same = [](Resolution a, Resolution b) { return at_most(b, a); };
+  all.erase(std::unique(all.begin(), all.end(), same), all.end());
+  return all;
 }
 
 }  // namespace
@@ -199,34 +244,45 @@ std::optional<ModeFacts> mode_facts(const Search& search, const Head& head, cons
   return f;
 }
 
+int rows_of(const Search& search, const ModeFacts& facts, int across) {
+  const Head& head = *facts.head;
+  const bool joins = head.joins && head.joins->value;
+  if (across == 1 || joins) return 1;
+  if (!head.body_width) return 2;
+  const Length gap = millimetres(search.job->parameters[P::body_gap_mm]);
+  return rows_in_group(across,
+                       staggered_rows(false, head.body_width->value, gap, facts.head_pitch));
+}
+
+Length depth_of(const Search& search, const ModeFacts& facts, const Arrangement& a, int rows) {
+  if (!facts.head->body_depth) return {};
+  const int banks = a.positions * a.shape.interleave * a.shape.stack * a.shape.film_heads;
+  return rows_depth(rows * banks, facts.head->body_depth->value,
+                    millimetres(search.job->parameters[P::row_gap_mm]));
+}
+
 AxisDemand nozzle_demand(const Job& job, bool scanning) {
   return scanning ? AxisDemand{job.required.along, job.least_along}
                   : AxisDemand{job.required.across, job.least_across};
 }
 AxisDemand motion_demand(const Job& job, bool scanning) { return nozzle_demand(job, !scanning); }
 
-std::vector<Shape> shapes_of(const Search& search, const ModeFacts& facts, const Shape& first) {
+std::vector<Shape> shapes_of(const Search& search, const GroupNeed& need, const ModeFacts& facts,
+                             const Shape& first) {
   const AxisDemand nozzle = nozzle_demand(*search.job, first.scanning);
-  const Resolution required = motion_demand(*search.job, first.scanning).required;
   std::vector<int> steps{1};
   if (!first.scanning) {
     steps = interleaves(facts.native, nozzle.least);
     if (steps.empty()) steps.push_back(most_interleave);
   }
-  const Length widest = facts.dots.at(facts.levels - 1).diameter;
   std::vector<Shape> shapes;
   for (const int k : steps) {
     Shape shape = first;
     shape.interleave = k;
-    shape.motion_axis = required;
-    shapes.push_back(shape);
-    if (!search.job->solids) continue;
     const Resolution delivered =
-        first.scanning ? facts.native * std::max(1.0, ceil_tolerant(nozzle.least / facts.native))
-                       : interleaved(facts.native, k);
-    const Resolution most = finest_along(required, delivered);
-    if (const auto closing = closing_resolution(widest, pitch(delivered), required, most)) {
-      shape.motion_axis = *closing;
+        first.scanning ? interlaced(facts.native, nozzle.least) : interleaved(facts.native, k);
+    for (const Resolution r : motion_axes(search, need, facts, first.scanning, delivered)) {
+      shape.motion_axis = r;
       shapes.push_back(shape);
     }
   }
@@ -240,9 +296,8 @@ Arrangement arrange(const Search& search, const GroupNeed& need, const ModeFacts
   const AxisDemand nozzle = nozzle_demand(job, scanning);
   Arrangement a;
   a.shape = shape;
-  a.nozzle_axis = scanning
-                      ? facts.native * std::max(1.0, ceil_tolerant(nozzle.least / facts.native))
-                      : interleaved(facts.native, shape.interleave);
+  a.nozzle_axis = scanning ? interlaced(facts.native, nozzle.least)
+                           : interleaved(facts.native, shape.interleave);
   const Resolution across = scanning ? shape.motion_axis : a.nozzle_axis;
   const Resolution along = scanning ? a.nozzle_axis : shape.motion_axis;
   resolution_gate(a.nozzle_axis, nozzle, scanning ? "along" : "across", findings);
@@ -257,12 +312,12 @@ Arrangement arrange(const Search& search, const GroupNeed& need, const ModeFacts
   }
   a.positions = (need.channels + facts.colours - 1) / facts.colours;
   if (scanning) {
-    scan_with(search, facts, a, findings);
+    scan_with(search, facts, a, need.group->family == InkFamily::uv, findings);
   } else {
     run_line(search, facts, a, findings);
   }
   a.margin = a.speed_limit / search.fastest;
-  a.rows = rows_of(search, facts, a.across, findings);
+  a.rows = rows_of(search, facts, a.across);
   count_heads(search, facts, a, findings);
   return a;
 }

@@ -4,6 +4,7 @@
 #include <array>
 #include <cstddef>
 #include <optional>
+#include <vector>
 
 #include "calc/gates.h"
 
@@ -58,7 +59,8 @@ struct Arrangement {
   double idle = 0;
   Length footprint;
   DotEstimate dot;
-  Length laydown;  ///< wet film of a solid
+  bool open = false;  ///< solids are asked for and do not close at the likely dot
+  Length laydown;     ///< wet film of a solid
   Jetting jetting;
   std::optional<Scan> scan;
 };
@@ -67,19 +69,65 @@ struct Arrangement {
 Arrangement arrange(const Search& search, const GroupNeed& need, const ModeFacts& facts,
                     const Shape& shape, Findings& findings);
 
-/// Drop, dot, film: fills level, dot, laydown and the shape's film heads (arrangement_dots.cpp).
+/// Drop, dot, film. The solid drop is the smallest that closes at its likely dot; where none does,
+/// the smallest that closes at the upper end of a guess, on condition `measure_dot`. Fills level,
+/// dot, laydown and the shape's film heads (arrangement_dots.cpp).
 void choose_drop(const Search& search, const GroupNeed& need, const ModeFacts& facts,
                  Arrangement& a, Findings& findings);
 
 /// Rating of the highest level used less the reserve [1/s] (arrangement_dots.cpp).
 Frequency usable_rating(const Search& search, const ModeFacts& facts, Arrangement& a);
 
+/// Staggered rows of heads [1] that so many across need; two where the body's width is not known.
+int rows_of(const Search& search, const ModeFacts& facts, int across);
+
+/// Depth of an arrangement's rows of heads along the line, `rows` of them staggered [m]; zero where
+/// the body's depth is not known.
+Length depth_of(const Search& search, const ModeFacts& facts, const Arrangement& a, int rows);
+
 /// The carriage: fills scan, heads end to end, speed (arrangement_scan.cpp).
-void scan_with(const Search& search, const ModeFacts& facts, Arrangement& a, Findings& findings);
+void scan_with(const Search& search, const ModeFacts& facts, Arrangement& a, bool lamps,
+               Findings& findings);
+
+/// What one group brings to a carriage.
+struct Rider {
+  Frequency allowed;                        ///< usable by each nozzle
+  Resolution motion_axis, nozzle_axis;      ///< delivered
+  int steps = 1;                            ///< interlace steps
+  int rows = 1;                             ///< J, the most its own nozzles could advance by
+  Length advance;                           ///< J rows of the finished lattice
+  Length depth;                             ///< of its rows of heads
+  const Value<Frequency>* avoid = nullptr;  ///< its head's bad band
+};
+
+/// A carriage stays this share below the lower end of a bad band of frequencies.
+inline constexpr double below_band = 0.999;
+
+/// Speed of a carriage [m/s] whose riders use at most `share` of what they may: the least of its
+/// own limit and every rider's, then below every bad band it would run in. riders not empty.
+Speed shared_speed(const Parameters& parameters, const std::vector<Rider>& riders, double share);
+
+/// Advance [m] of a carriage: the greatest at which every rider prints each row equally often, so
+/// whole rows of each lattice without a common factor with its steps; that is the least advance of
+/// the riders where their lattices agree. None where no advance suits all. riders not empty.
+std::optional<Length> shared_advance(const std::vector<Rider>& riders);
+
+/// Puts the groups of a station, one arrangement each in the job's order, on one carriage: one
+/// speed, advance, length, stroke and throughput for all (arrangement_scan.cpp). Their rows of
+/// heads and, with UV ink, the catalogue's deepest lamp on either side make its length; the speed
+/// is kept to the share of the rating that counts as high if the line is served so. Zero throughput
+/// where no advance suits all. Precondition: all scan.
+void ride_together(const Search& search, std::vector<Arrangement>& riders);
+
+/// Takes the figures that sharing a carriage changes over into a group.
+void refresh(const Arrangement& a, Group& group);
 
 /// The shapes of a mode worth trying for a group in one way of motion, in order (interleave, R_m);
-/// at least one, so that a mode too coarse still says by how much.
-std::vector<Shape> shapes_of(const Search& search, const ModeFacts& facts, const Shape& first);
+/// at least one, so that a mode too coarse still says by how much. R_m: the required value, and up
+/// to finest_along the least at which each drop size closes solids (likely dot, upper end of a
+/// guess) or lays the film asked for.
+std::vector<Shape> shapes_of(const Search& search, const GroupNeed& need, const ModeFacts& facts,
+                             const Shape& first);
 
 /// The demand on one axis and the least that passes.
 struct AxisDemand {

@@ -10,11 +10,13 @@
 namespace calc {
 namespace {
 
-/// The smallest level whose dot closes solids; of a guessed spread its upper end counts, for a
-/// bigger drop is never picked on a guess alone. None if no level does.
+/// The smallest level that closes solids at its likely dot, else at the upper end of a guess. None
+/// if no level does.
 std::optional<std::size_t> closing_level(const ModeFacts& f, Length pn, Length pm) {
-  for (std::size_t i = 0; i < f.levels; ++i) {
-    if (closes(f.dots.at(i).high, pn, pm)) return i;
+  for (const auto end : {&DotEstimate::diameter, &DotEstimate::high}) {
+    for (std::size_t i = 0; i < f.levels; ++i) {
+      if (closes(f.dots.at(i).*end, pn, pm)) return i;
+    }
   }
   return std::nullopt;
 }
@@ -103,6 +105,7 @@ void choose_drop(const Search& search, const GroupNeed& need, const ModeFacts& f
   if (a.shape.film_heads == 0) a.shape.film_heads = 1;
   a.dot = facts.dots.at(a.level);
   a.laydown = film_of(facts, a, a.level, a.shape.film_heads);
+  a.open = search.job->solids && !closes(a.dot.diameter, pn, pm);
   if (search.job->solids) cover_gate(search, a.dot, pn, pm, findings);
   feature_gate(search, facts, findings);
   film_gate(need, a, findings);

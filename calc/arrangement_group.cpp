@@ -3,6 +3,7 @@
 
 #include "calc/across.h"
 #include "calc/arrangement.h"
+#include "calc/compare.h"
 #include "calc/frequency.h"
 #include "calc/lattice.h"
 
@@ -25,7 +26,20 @@ std::string_view spread_word(DotRule rule) {
   return "class";
 }
 
-ChannelDots dots_of(const ModeFacts& f, const Arrangement& a, const std::string& channel) {
+/// What the dot does to edges, to a dead nozzle and to a line.
+void fill_effects(const Job& job, Length pn, Length pm, ChannelDots& d) {
+  const Length finer = std::min(pn, pm);
+  d.edge_gain = edge_gain(finer, d.dot_diameter);
+  d.bar_reduction_dots = bar_reduction_dots(finer, d.dot_diameter);
+  d.dead_nozzle_gap = dead_nozzle_gap(pn, d.dot_diameter);
+  d.hiding_dot = dead_nozzle_hiding_dot(pn, pm);
+  d.finer_than_dot = finer_than_dot(d.dot_diameter, pn, pm);
+  if (!job.contact_angle || job.absorbency != Absorbency::none) return;
+  d.scalloped = !at_most(pm, scalloping_spacing(d.drop_diameter, job.contact_angle->value));
+}
+
+ChannelDots dots_of(const Job& job, const ModeFacts& f, const Arrangement& a,
+                    const std::string& channel) {
   ChannelDots d;
   d.channel = channel;
   d.levels_used = levels_used(a.level);
@@ -36,6 +50,7 @@ ChannelDots dots_of(const ModeFacts& f, const Arrangement& a, const std::string&
       covered_fraction(a.dot.diameter, pitch(a.nozzle_axis), pitch(a.shape.motion_axis));
   d.laydown = a.laydown.si();
   d.spread_from = spread_word(a.dot.rule);
+  fill_effects(job, pitch(a.nozzle_axis), pitch(a.shape.motion_axis), d);
   return d;
 }
 
@@ -138,6 +153,11 @@ void fill_rates(const Arrangement& a, Group& g) {
 
 }  // namespace
 
+void refresh(const Arrangement& a, Group& group) {
+  group.scan = a.scan;
+  fill_rates(a, group);
+}
+
 Group to_group(const Search& search, const GroupNeed& need, const ModeFacts& facts,
                const Arrangement& a, bool with_places) {
   Group g;
@@ -150,7 +170,7 @@ Group to_group(const Search& search, const GroupNeed& need, const ModeFacts& fac
   fill_rates(a, g);
   for (const std::size_t index : need.group->channels) {
     g.channels.push_back(search.job->channels[index].name);
-    g.dots.push_back(dots_of(facts, a, g.channels.back()));
+    g.dots.push_back(dots_of(*search.job, facts, a, g.channels.back()));
   }
   if (with_places) {
     g.barcodes = fit_barcode(*search.job, g.resolution_across, g.resolution_along);

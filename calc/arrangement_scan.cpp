@@ -1,6 +1,7 @@
 /// A carriage that scans across the substrate while it is fed step by step.
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 #include "calc/across.h"
 #include "calc/arrangement.h"
@@ -11,6 +12,12 @@
 namespace calc {
 namespace {
 
+/// The figures all riders of a carriage share, and the feed of the line it reaches.
+struct Carriage {
+  Scan scan;
+  Speed feed;
+};
+
 /// Feed of the substrate [m/s] that a carriage reaches: an image's pitch over its time, or the
 /// advance over a stroke in an endless run.
 Speed feed_speed(const Job& job, const Scan& scan) {
@@ -19,65 +26,177 @@ Speed feed_speed(const Job& job, const Scan& scan) {
   return step / (scan.stroke_time * scan.strokes);
 }
 
-/// Depth of the carriage's rows, first to last [m].
-Length carriage_depth(const Search& s, const ModeFacts& f, const Arrangement& a, int heads) {
-  if (!f.head->body_depth) return Length{};
-  const bool joins = f.head->joins && f.head->joins->value;
-  const int rows = heads == 1 || joins ? 1 : 2;
-  return rows_depth(rows * a.positions * a.shape.film_heads, f.head->body_depth->value,
-                    millimetres(s.job->parameters[P::row_gap_mm]));
-}
+int passes_of(const Parameters& p) { return static_cast<int>(std::lround(p[P::quality_passes])); }
 
-std::optional<Scan> scan_of(const Search& s, const ModeFacts& f, const Arrangement& a, int heads) {
+void fill_stroke(const Search& s, Scan& scan) {
   const Parameters& p = s.job->parameters;
-  Scan scan;
-  scan.heads_per_colour = heads;
-  scan.quality_passes = static_cast<int>(std::lround(p[P::quality_passes]));
-  scan.interlace_steps = interlace_steps(a.nozzle_axis, f.native);
-  const int overlap = static_cast<int>(ceil_tolerant(f.overlap / f.pitch));
-  const int line = joined_nozzles(f.nozzles, heads, std::min(overlap, f.nozzles - 1));
-  const std::optional<int> rows = advance_rows(line, scan.interlace_steps, scan.quality_passes);
-  if (!rows || *rows < 1) return std::nullopt;
-  scan.advance_nozzles = *rows;
-  scan.advance = advance_length(*rows, scan.interlace_steps, f.native);
-  scan.array_length = carriage_depth(s, f, a, heads);
-  scan.carriage_speed = carriage_speed(a.allowed, a.shape.motion_axis, scan.quality_passes, false,
-                                       metres_per_second(p[P::carriage_speed]));
   const auto acceleration = Acceleration::from_si(p[P::carriage_acceleration]);
   scan.stroke_time = stroke_time(s.width, scan.array_length, scan.carriage_speed, acceleration,
                                  seconds(p[P::stroke_dwell_s]), Time{});
   scan.machine_width = machine_width(s.width, scan.array_length, scan.carriage_speed, acceleration,
                                      millimetres(p[P::park_mm]));
+}
+
+void fill_throughput(const Search& s, int steps, Scan& scan) {
   const Length length = s.job->length.high;
-  if (length > Length{}) {
-    scan.strokes = strokes(length, scan.advance, scan.interlace_steps, scan.quality_passes);
-    scan.throughput = scan_throughput(s.width, length,
-                                      image_time(static_cast<int>(scan.strokes), scan.stroke_time));
-  } else {
+  if (length <= Length{}) {
     scan.throughput = endless_throughput(s.width, scan.advance, scan.stroke_time);
+    return;
   }
-  return scan;
+  const int count = strokes(length, scan.advance, steps, scan.quality_passes);
+  scan.strokes = count;
+  scan.throughput = scan_throughput(s.width, length, image_time(count, scan.stroke_time));
+}
+
+int most_steps(const std::vector<Rider>& riders) {
+  int steps = 1;
+  for (const Rider& r : riders) steps = std::max(steps, r.steps);
+  return steps;
+}
+
+/// The carriage of these riders; at high use of the rating only where the line asks for it.
+std::optional<Carriage> carriage_of(const Search& s, const std::vector<Rider>& riders, bool lamps) {
+  const Parameters& p = s.job->parameters;
+  const std::optional<Length> advance = shared_advance(riders);
+  if (!advance) return std::nullopt;
+  Carriage c;
+  c.scan.advance = *advance;
+  c.scan.quality_passes = passes_of(p);
+  for (const Rider& r : riders) c.scan.array_length += r.depth;
+  if (lamps) c.scan.array_length += 2 * s.lamp_depth;
+  for (const double share : {p[P::high_use], 1.0}) {
+    c.scan.carriage_speed = shared_speed(p, riders, share);
+    fill_stroke(s, c.scan);
+    fill_throughput(s, most_steps(riders), c.scan);
+    c.feed = feed_speed(*s.job, c.scan);
+    if (at_least(c.feed, s.fastest)) break;
+  }
+  return c;
+}
+
+/// What an arrangement with so many heads end to end brings; none where they are too few to print
+/// each row as often as asked.
+std::optional<Rider> rider_of(const Search& s, const ModeFacts& f, const Arrangement& a,
+                              int heads) {
+  Rider r;
+  r.allowed = a.allowed;
+  r.motion_axis = a.shape.motion_axis;
+  r.nozzle_axis = a.nozzle_axis;
+  r.steps = interlace_steps(a.nozzle_axis, f.native);
+  const int overlap = static_cast<int>(ceil_tolerant(f.overlap / f.pitch));
+  const int line = joined_nozzles(f.nozzles, heads, std::min(overlap, f.nozzles - 1));
+  const std::optional<int> rows = advance_rows(line, r.steps, passes_of(s.job->parameters));
+  if (!rows || *rows < 1) return std::nullopt;
+  r.rows = *rows;
+  r.advance = advance_length(*rows, r.steps, f.native);
+  r.depth = depth_of(s, f, a, rows_of(s, f, heads));
+  if (f.head->avoid) r.avoid = &*f.head->avoid;
+  return r;
+}
+
+void take(const Search& s, const Carriage& c, const Rider& r, int heads, Arrangement& a) {
+  a.scan = c.scan;
+  a.scan->heads_per_colour = heads;
+  a.scan->interlace_steps = r.steps;
+  a.scan->advance_nozzles = r.rows;
+  a.column = column_frequency(c.scan.carriage_speed, r.motion_axis);
+  a.per_nozzle = a.column;
+  a.speed_limit = c.feed;
+  a.margin = c.feed / s.fastest;
 }
 
 /// The least heads end to end that feed fast enough, or what the most reach.
-void least_carriage(const Search& s, const ModeFacts& f, Arrangement& a) {
+void least_carriage(const Search& s, const ModeFacts& f, bool lamps, Arrangement& a) {
   const int from = a.shape.carriage_heads > 0 ? a.shape.carriage_heads : 1;
   const int to = a.shape.carriage_heads > 0 ? from : most_carriage_heads;
   for (int heads = from; heads <= to; ++heads) {
     a.across = heads;
-    a.scan = scan_of(s, f, a, heads);
-    if (!a.scan) continue;
-    a.speed_limit = feed_speed(*s.job, *a.scan);
+    const std::optional<Rider> rider = rider_of(s, f, a, heads);
+    if (!rider) continue;
+    const std::optional<Carriage> c = carriage_of(s, {*rider}, lamps);
+    if (!c) continue;
+    take(s, *c, *rider, heads, a);
     if (at_least(a.speed_limit, s.fastest)) break;
   }
   a.shape.carriage_heads = a.across;
 }
 
+/// Whether an advance is whole rows of a rider's lattice that leave none out.
+bool suits(const Rider& r, Length advance) {
+  const double rows = advance * r.nozzle_axis;
+  const double whole = std::round(rows);
+  if (whole < 1 || std::abs(rows - whole) > 1e-6) return false;
+  return std::gcd(static_cast<int>(whole), r.steps) == 1;
+}
+
+Rider rider_from(const Search& s, const Arrangement& a) {
+  const Head& head = s.catalogue->heads[a.shape.head];
+  return {a.allowed,
+          a.shape.motion_axis,
+          a.nozzle_axis,
+          a.scan->interlace_steps,
+          a.scan->advance_nozzles,
+          a.scan->advance,
+          a.footprint,
+          head.avoid ? &*head.avoid : nullptr};
+}
+
 }  // namespace
 
-void scan_with(const Search& search, const ModeFacts& facts, Arrangement& a, Findings& findings) {
+Speed shared_speed(const Parameters& parameters, const std::vector<Rider>& riders, double share) {
+  Speed v = metres_per_second(parameters[P::carriage_speed]);
+  for (const Rider& r : riders) {
+    v = carriage_speed(r.allowed * share, r.motion_axis, 1, false, v);
+  }
+  // Leaving one band may lead into another, and only ever downwards: each is left at most once.
+  for (std::size_t i = 0; i < riders.size(); ++i) {
+    for (const Rider& r : riders) {
+      if (r.avoid == nullptr) continue;
+      const Frequency f = column_frequency(v, r.motion_axis);
+      if (in_bad_band(f, r.avoid->low, r.avoid->high))
+        v = below_band * r.avoid->low / r.motion_axis;
+    }
+  }
+  return v;
+}
+
+std::optional<Length> shared_advance(const std::vector<Rider>& riders) {
+  const Rider& least =
+      *std::min_element(riders.begin(), riders.end(),
+                        [](const Rider& a, const Rider& b) { return a.advance < b.advance; });
+  for (int rows = least.rows; rows >= 1; --rows) {
+    const Length advance =
+        rows == least.rows ? least.advance : static_cast<double>(rows) / least.nozzle_axis;
+    const bool all = std::all_of(riders.begin(), riders.end(),
+                                 [&](const Rider& r) { return suits(r, advance); });
+    if (all) return advance;
+  }
+  return std::nullopt;
+}
+
+void ride_together(const Search& search, std::vector<Arrangement>& riders) {
+  std::vector<Rider> all;
+  bool lamps = false;
+  for (std::size_t i = 0; i < riders.size(); ++i) {
+    all.push_back(rider_from(search, riders[i]));
+    lamps = lamps || search.groups[i].group->family == InkFamily::uv;
+  }
+  const std::optional<Carriage> c = carriage_of(search, all, lamps);
+  for (std::size_t i = 0; i < riders.size(); ++i) {
+    if (c) {
+      take(search, *c, all[i], riders[i].scan->heads_per_colour, riders[i]);
+    } else {
+      riders[i].speed_limit = {};
+      riders[i].margin = 0;
+      riders[i].scan->throughput = {};
+    }
+  }
+}
+
+void scan_with(const Search& search, const ModeFacts& facts, Arrangement& a, bool lamps,
+               Findings& findings) {
   a.shape.stack = 1;
-  least_carriage(search, facts, a);
+  least_carriage(search, facts, lamps, a);
   if (!a.scan || !at_least(a.speed_limit, search.fastest)) {
     findings.failures.push_back({"frequency",
                                  "throughput",
@@ -88,10 +207,6 @@ void scan_with(const Search& search, const ModeFacts& facts, Arrangement& a, Fin
                                  {},
                                  {},
                                  {}});
-  }
-  if (a.scan) {
-    a.column = column_frequency(a.scan->carriage_speed, a.shape.motion_axis);
-    a.per_nozzle = a.column;
   }
   const Given<bool>& indexing = search.job->request->line.indexing;
   if (!indexing) {

@@ -22,7 +22,7 @@ enum class PartCode : std::size_t {
   chiller,
   pretreatment,
   mount,
-  alignment,
+  alignment_gauge,
   alignment_hours,
   cap,
   wipe,

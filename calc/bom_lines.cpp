@@ -48,11 +48,56 @@ std::string technical_data(const Row& row, const BomKind& kind, const std::vecto
   return text;
 }
 
+/// What a figure of the request was worked out from where it was not stated itself.
+struct StandIn {
+  std::string_view key;
+  std::array<std::string_view, 3> from;
+};
+constexpr std::array<StandIn, 2> stand_ins{{
+    {"image.width", {"product.width", "substrate.width", "product.diameter"}},
+    {"line.speed", {"line.throughput"}},
+}};
+
+struct GoverningField {
+  std::string_view demand, key;
+};
+constexpr std::array<GoverningField, 4> governing{{{"feature", "image.smallest_feature"},
+                                                   {"text", "image.smallest_text"},
+                                                   {"bar_code", "image.barcode_module"},
+                                                   {"viewing", "image.viewing_distance"}}};
+
+bool is_given(const Job& job, std::string_view key) {
+  const std::vector<Input>& inputs = job.request->inputs;
+  return std::any_of(inputs.begin(), inputs.end(), [&](const Input& i) { return i.key == key; });
+}
+
+/// The key of the request that stands behind a requirement; empty where the request has none.
+std::string_view given_key(const Job& job, std::string_view key) {
+  if (is_given(job, key)) return key;
+  for (const StandIn& row : stand_ins) {
+    if (row.key != key) continue;
+    for (const std::string_view from : row.from) {
+      if (!from.empty() && is_given(job, from)) return from;
+    }
+  }
+  if (key != "image.resolution") return {};
+  for (const GoverningField& row : governing) {
+    if (row.demand == job.required.governed_by && is_given(job, row.key)) return row.key;
+  }
+  return {};
+}
+
+void add_given(const Job& job, std::string_view key, std::vector<std::string>& to) {
+  const std::string_view given = given_key(job, key);
+  if (given.empty() || std::find(to.begin(), to.end(), given) != to.end()) return;
+  to.emplace_back(given);
+}
+
 /// A key of a repeated section names the sections concerned: "ink.family" is "ink.black.family".
 void add_key(const Job& job, const Need& need, std::string_view key, std::vector<std::string>& to) {
   const std::string_view section = key.substr(0, key.find('.'));
   if (section != "ink" && section != "colour") {
-    to.emplace_back(key);
+    add_given(job, key, to);
     return;
   }
   for (std::size_t i = 0; i < job.channels.size(); ++i) {
@@ -60,8 +105,7 @@ void add_key(const Job& job, const Need& need, std::string_view key, std::vector
     const Channel& channel = job.channels[i];
     if (section == "ink" && channel.ink == nullptr) continue;
     const std::string& name = section == "ink" ? channel.ink->name : channel.name;
-    std::string full = std::string(section) + "." + name + "." + std::string(last_part(key));
-    if (std::find(to.begin(), to.end(), full) == to.end()) to.push_back(std::move(full));
+    add_given(job, std::string(section) + "." + name + "." + std::string(last_part(key)), to);
   }
 }
 

@@ -115,6 +115,7 @@ Specification calculate(const Request& request, const Catalogue& catalogue,
   spec.verdict = decision.verdict;
   spec.conditions = decision.conditions;
   spec.required = job.required;
+  spec.required->substrate_ceiling = selection.substrate_ceiling;
   spec.rejected = selection.rejected;
   spec.assumptions = job.assumptions;
   spec.warnings = job.warnings;

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "calc/codes.h"
+#include "calc/compare.h"
 #include "calc/cylinder.h"
 #include "calc/gates.h"
 #include "calc/station_load.h"
@@ -11,6 +12,7 @@ namespace calc {
 namespace {
 
 constexpr double cross_cut_class = 1;  // ISO 2409, common practice
+constexpr double dead_nozzles = 1;     // of a head after 8 h, common practice
 constexpr double least_grade = 1.5;    // grade C, ISO/IEC 15416 and 15415
 // Eyes tell an offset of two edges (vernier acuity) of ten seconds of arc.
 constexpr double vernier_rad = 10.0 / 3600 * 3.14159265358979323846 / 180;
@@ -61,12 +63,21 @@ void of_inks(Writer& w, const Group& group) {
   }
 }
 
+/// Never more than was calculated: the figure in percent is rounded down.
+void of_cover(Writer& w, const ChannelDots& dots) {
+  if (at_least(dots.cover_fraction, 1.0)) {
+    w.add("solids_close", 100, "%", dots.channel);
+    return;
+  }
+  w.add("solid_cover", floor_tolerant(dots.cover_fraction * 1000) / 10, "%", dots.channel);
+}
+
 void of_dots(Writer& w, const Group& group) {
   for (const ChannelDots& dots : group.dots) {
     const Channel* channel = channel_named(w.job, dots.channel);
     w.add("drop_watching", in_pl(dots.drop), "pL", dots.channel);
     w.add("dot_diameter", in_um(dots.dot_diameter), "um", dots.channel);
-    if (w.job.solids) w.add("solid_cover", dots.cover_fraction * 100, "%", dots.channel);
+    if (w.job.solids) of_cover(w, dots);
     if (channel != nullptr && channel->film) w.add("film", dots.laydown * 1e6, "um", dots.channel);
   }
 }
@@ -77,7 +88,10 @@ Length coarser_pitch(const Group& group) {
 
 void of_heads(Writer& w, const Group& group) {
   w.add("frequency", in_khz(group.frequency_per_nozzle), "kHz", group.head);
-  if (group.nozzles > 0) w.add("dead_nozzles", 1000.0 / group.nozzles, "1/1000", group.head);
+  if (group.nozzles > 0) {
+    w.add("dead_nozzles", dead_nozzles, "of " + std::to_string(group.nozzles) + " nozzles",
+          group.head);
+  }
   if (group.joints <= 0) return;
   Length most = 0.5 * (1.0 / group.resolution_across);
   const Given<Length>& distance = w.job.request->image.viewing_distance;
@@ -151,22 +165,47 @@ void of_stages(Writer& w, const Station& station) {
   if (has_family(w.job, InkFamily::solvent)) w.add("solvent_dry", speed, "m/min");
   if (has_family(w.job, InkFamily::oil)) w.add("absorption", speed, "m/min");
   for (const Consumption& use : station.consumption) {
-    w.add("ink_consumption", use.ml_per_hour, "mL/h", use.channel);
+    // Flushing fluid is no ink and is not weighed with it.
+    w.add("ink_consumption", use.ml_per_hour - use.flush_ml_per_hour, "mL/h", use.channel);
   }
 }
 
-bool same(const Check& a, const Check& b) {
-  return a.code == b.code && a.subject == b.subject && a.acceptance == b.acceptance;
+bool same(const std::optional<double>& a, const std::optional<double>& b) {
+  if (!a || !b) return a.has_value() == b.has_value();
+  return at_most(*a, *b) && at_most(*b, *a);
 }
 
-/// In the order of the list of codes, each once: two groups may ask the same of one head.
+/// Whether two ask the same, be it of two subjects.
+bool same(const Check& a, const Check& b) {
+  return a.code == b.code && a.unit == b.unit && same(a.acceptance, b.acceptance);
+}
+
+/// "black / H-1" and "cyan / H-1" are "black, cyan / H-1"; a subject named already stays.
+std::string joined(const std::string& all, const std::string& next) {
+  const std::size_t tail = all.find(" / ");
+  const std::size_t next_tail = next.find(" / ");
+  const bool one_head = tail != std::string::npos && next_tail != std::string::npos &&
+                        all.substr(tail) == next.substr(next_tail);
+  const std::string list = ", " + (one_head ? all.substr(0, tail) : all) + ", ";
+  const std::string name = one_head ? next.substr(0, next_tail) : next;
+  if (name.empty() || list.find(", " + name + ", ") != std::string::npos) return all;
+  if (all.empty()) return name;
+  return one_head ? all.substr(0, tail) + ", " + name + all.substr(tail) : all + ", " + name;
+}
+
+/// In the order of the list of codes; what is asked of several subjects alike is one check.
 std::vector<Check> in_order(const std::vector<Check>& list) {
   std::vector<Check> sorted;
   for (const std::string_view code : check_codes()) {
     for (const Check& check : list) {
-      const bool known =
-          std::any_of(sorted.begin(), sorted.end(), [&](const Check& c) { return same(c, check); });
-      if (check.code == code && !known) sorted.push_back(check);
+      if (check.code != code) continue;
+      const auto known = std::find_if(sorted.begin(), sorted.end(),
+                                      [&](const Check& c) { return same(c, check); });
+      if (known == sorted.end()) {
+        sorted.push_back(check);
+      } else {
+        known->subject = joined(known->subject, check.subject);
+      }
     }
   }
   return sorted;

@@ -50,6 +50,10 @@ Cost cost(const Job& job, const std::vector<Group>& groups, const Sizing& sizing
   result.energy_per_year = sizing.running.energy;
   result.labour_per_year = sizing.running.labour;
   result.cleaning_per_year = sizing.running.cleaning;
+  result.ink_unpriced = sizing.running.ink_unpriced;
+  result.heads_unpriced = sizing.running.heads_unpriced;
+  result.power_unknown = sizing.running.power_unknown;
+  result.flush_unpriced = sizing.running.flush_unpriced;
   if (job.years < 1) return result;
   const double area = printed_area_per_year(job, groups);
   if (area > 0) {

@@ -58,20 +58,21 @@ void at_most_gate(Findings& out, std::string_view code, std::string_view subject
   out.failures.push_back({code, subject, in_mm(value), in_mm(limit), "mm", false, {}, {}, {}});
 }
 
+/// The nominal throw is the gap to the thickest product. A product thinner by the whole variation
+/// leaves more room only on a cylinder, whose axis stands fast; a flat one is carried at its face.
+/// The least gap is kept clear of the variation all the same: nominal - variation - flutter.
 void check_throw(const Search& search, const Head& head, Findings& out) {
   const Job& job = *search.job;
   const Given<Length>& given = job.throw_distance;
   const Length nominal = nominal_throw(job, head);
-  const Length flutter =
-      job.throw_variation.high > Length{} && job.throw_variation.origin.kind != OriginKind::assumed
-          ? job.throw_variation.high
-          : job.throw_variation.value;
-  const Length nearest = (given ? given->low : nominal) - job.thickness_variation - flutter;
+  const Length flutter = served_high(job.throw_variation);
+  const Length nearest = (given ? served_low(*given) : nominal) - job.thickness_variation - flutter;
   const std::optional<Length> bow = job.radius && head.field_depth
                                         ? sagitta(head.field_depth->value, *job.radius)
                                         : std::optional<Length>(Length{});
+  const Length thinner = job.radius ? job.thickness_variation : Length{};
   const Length furthest =
-      (given ? given->high : nominal) + job.thickness_variation + flutter + bow.value_or(Length{});
+      (given ? served_high(*given) : nominal) + thinner + flutter + bow.value_or(Length{});
   const Length least =
       head.throw_least ? head.throw_least->value : millimetres(job.parameters[P::throw_least_mm]);
   if (!at_least(nearest, least)) {
@@ -156,11 +157,14 @@ Search prepare(const Job& job, const Catalogue& catalogue) {
   s.job = &job;
   s.catalogue = &catalogue;
   s.width = print_width(job.width->high, job.margin.value);
-  s.slowest = job.speed->low;
-  s.fastest = job.speed->high;
+  s.slowest = served_low(*job.speed);
+  s.fastest = served_high(*job.speed);
   s.evidence = evidence_of(job);
   s.spread = spread_range(job, spread_parameter(job.absorbency));
   s.reserve = job.parameters[P::reserve];
+  for (const Lamp& lamp : catalogue.lamps) {
+    if (lamp.depth) s.lamp_depth = std::max(s.lamp_depth, lamp.depth->value);
+  }
   for (const ChannelGroup& group : job.groups) s.groups.push_back(group_need(job, group));
   return s;
 }

@@ -59,6 +59,7 @@ struct Search {
   DotEvidence evidence;
   SpreadRange spread;  ///< of the substrate's class; a value moved off its default is exact
   double reserve = 0;
+  Length lamp_depth;  ///< of the catalogue's deepest lamp, along the line
 };
 
 /// Precondition: nothing is missing from the job.

@@ -49,7 +49,7 @@ struct Span {
 };
 
 Span span_of(const Search& search, const Head& head) {
-  const Temperature low = least_jetting_temperature(search.job->room.high);
+  const Temperature low = least_jetting_temperature(served_high(search.job->room));
   return {low, head.temperature_most ? head.temperature_most->value : low};
 }
 
@@ -130,20 +130,20 @@ void check_tension(const Ink& ink, const Head& head, Findings& out) {
   }
   const Value<SurfaceTension>& t = *ink.surface_tension;
   const Value<SurfaceTension>& window = *head.tension_window;
-  if (!at_least(t.low, window.low)) {
+  if (!at_least(served_low(t), window.low)) {
     out.failures.push_back({"tension",
                             ink.name,
-                            in_mn_per_m(t.low),
+                            in_mn_per_m(served_low(t)),
                             in_mn_per_m(window.low),
                             "mN/m",
                             true,
                             {},
                             {},
                             {}});
-  } else if (!at_most(t.high, window.high)) {
+  } else if (!at_most(served_high(t), window.high)) {
     out.failures.push_back({"tension",
                             ink.name,
-                            in_mn_per_m(t.high),
+                            in_mn_per_m(served_high(t)),
                             in_mn_per_m(window.high),
                             "mN/m",
                             false,
@@ -164,9 +164,9 @@ void check_wetting(const Search& search, const Ink& ink, Findings& out) {
     return;
   }
   if (!ink.surface_tension) return;
-  const double energy = in_mn_per_m(s.surface_energy->low);
+  const double energy = in_mn_per_m(served_low(*s.surface_energy));
   const double needed =
-      in_mn_per_m(ink.surface_tension->high) + search.job->parameters[P::wetting_margin];
+      in_mn_per_m(served_high(*ink.surface_tension)) + search.job->parameters[P::wetting_margin];
   if (at_least(energy, needed)) return;
   out.conditions.push_back({"pretreatment", ink.name, energy, needed, "mN/m", true, "substrate",
                             "surface_energy", &s.surface_energy->origin});
@@ -191,7 +191,7 @@ void check_temperature(const GroupNeed& need, const Head& head, const Span& span
   }
   const Ink* ink = need.inks.front().channel->ink;
   const bool asked = ink != nullptr && ink->jetting_temperature;
-  temperature_gate(asked ? ink->jetting_temperature->value : span.low, span.high,
+  temperature_gate(asked ? served_high(*ink->jetting_temperature) : span.low, span.high,
                    asked ? "ink" : "room", out);
 }
 

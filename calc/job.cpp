@@ -62,7 +62,7 @@ void resolve_economics(Job& job) {
   job.years =
       r.costs.years ? r.costs.years->value : static_cast<int>(std::lround(assume(job, P::years)));
   job.labour = rate_of(job, r.costs.labour, P::labour_per_hour);
-  job.energy = rate_of(job, r.costs.energy, P::energy_per_kwh);
+  job.energy = given_or_assumed(job, r.costs.energy_per_kwh, P::energy_per_kwh);
 }
 
 void find_missing(Job& job) {

@@ -12,6 +12,17 @@
 
 namespace calc {
 
+/// The ends of a value that must be served: both of a demand (`30..60 m/min`), the nominal value
+/// alone of an uncertainty (`2 mm +- 0.3 mm`), whose ends only the verdict tries.
+template <class T>
+T served_low(const Value<T>& value) {
+  return value.spread == Spread::uncertain ? value.value : value.low;
+}
+template <class T>
+T served_high(const Value<T>& value) {
+  return value.spread == Spread::uncertain ? value.value : value.high;
+}
+
 /// One colour with the ink it prints. `ink` points into the request; null when the request has
 /// none.
 struct Channel {

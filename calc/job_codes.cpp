@@ -6,12 +6,12 @@
 namespace calc {
 namespace {
 
-constexpr std::array<std::string_view, 11> warnings{
+constexpr std::array<std::string_view, 12> warnings{
     "explicit_below_derived", "finer_than_eye",  "finer_than_dot", "line_deviation",
     "angle_capped",           "overspray",       "particle_size",  "slope",
-    "speed_below_throughput", "symbol_too_wide", "closed_gap"};
+    "speed_below_throughput", "symbol_too_wide", "closed_gap",     "throughput_below_speed"};
 
-constexpr std::array<std::string_view, 38> questions{"q_width",
+constexpr std::array<std::string_view, 39> questions{"q_width",
                                                      "q_speed",
                                                      "q_pitch",
                                                      "q_ink_family",
@@ -48,7 +48,8 @@ constexpr std::array<std::string_view, 38> questions{"q_width",
                                                      "q_days",
                                                      "q_air_temperature",
                                                      "q_head_data",
-                                                     "q_registration"};
+                                                     "q_registration",
+                                                     "q_symbol_size"};
 
 }  // namespace
 

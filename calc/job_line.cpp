@@ -1,5 +1,6 @@
 /// Product, image and line: widths, lengths, speed, throw.
 #include <algorithm>
+#include <cmath>
 
 #include "calc/across.h"
 #include "calc/compare.h"
@@ -51,18 +52,30 @@ Origin throughput_origin(const Line& line) {
   return line.throughput_parts ? line.throughput_parts->origin : line.throughput_area->origin;
 }
 
+/// Speed and throughput both given: where they differ by more than rounding, both places are shown
+/// and both served, at the greater.
+void agree_on_speed(Job& job, const Value<Speed>& asked) {
+  constexpr double rounding = 0.01;
+  const Line& line = job.request->line;
+  const Speed given = served_high(*line.speed);
+  if (at_most(std::abs(asked.high / given - 1), rounding)) return;
+  const bool below = given < asked.high;
+  job.warnings.push_back({below ? "speed_below_throughput" : "throughput_below_speed",
+                          {{"speed", given.si(), "m/s"}, {"needed", asked.high.si(), "m/s"}},
+                          below ? "line.speed" : "line.throughput",
+                          {line.speed->origin, throughput_origin(line)}});
+  if (!below) return;
+  const Speed low = std::min(served_low(*line.speed), asked.high);
+  job.speed = derived(asked.high, low, asked.high,
+                      line.speed->spread == Spread::none ? asked.spread : Spread::demand);
+}
+
 void resolve_speed(Job& job) {
   const Line& line = job.request->line;
   if (line.throughput_parts) job.parts_rate = line.throughput_parts->high;
   const std::optional<Value<Speed>> asked = speed_of_throughput(job);
   job.speed = line.speed ? line.speed : asked;
-  if (line.speed && asked && !at_least(line.speed->high, asked->high)) {
-    job.warnings.push_back(
-        {"speed_below_throughput",
-         {{"speed", line.speed->high.si(), "m/s"}, {"needed", asked->high.si(), "m/s"}},
-         "line.speed",
-         {line.speed->origin, throughput_origin(line)}});
-  }
+  if (line.speed && asked) agree_on_speed(job, *asked);
   const std::optional<Length> width = passing_width(job);
   if (line.throughput_area) {
     job.throughput = line.throughput_area;
@@ -101,7 +114,7 @@ void resolve_geometry(Job& job) {
   const bool cylinder = r.product.form && r.product.form->value == Form::cylinder;
   Length around;
   if (cylinder && r.product.diameter) {
-    job.radius = r.product.diameter->low / 2;
+    job.radius = served_low(*r.product.diameter) / 2;
     around = r.product.diameter->value * pi;
   }
   job.length = r.image.length ? *r.image.length : derived(around);
@@ -116,10 +129,29 @@ void resolve_geometry(Job& job) {
   warn_overspray(job);
 }
 
+namespace {
+
+/// Where nothing is said of it, a carriage is looked at only if the line can stop and index. That
+/// it may not, where that is not said either, is an assumption.
+Mode mode_of(Job& job) {
+  const Line& line = job.request->line;
+  if (line.mode) return line.mode->value;
+  if (line.indexing) return line.indexing->value ? Mode::either : Mode::single;
+  Assumption a;
+  a.field = "line.mode";
+  a.text = "single";
+  a.effect = "family";
+  a.source = "common practice, no source";
+  job.assumptions.push_back(std::move(a));
+  return Mode::single;
+}
+
+}  // namespace
+
 void resolve_line(Job& job) {
   const Line& line = job.request->line;
   resolve_speed(job);
-  const Mode mode = line.mode ? line.mode->value : Mode::single;
+  const Mode mode = mode_of(job);
   job.single_pass = mode != Mode::scanning;
   job.scanning = mode != Mode::single;
   job.throw_distance = line.throw_distance;

@@ -56,6 +56,9 @@ void ask_image(Job& job) {
   if (job.module && job.symbol == nullptr) {
     add(job, "q_barcode_symbol", "image.barcode_symbol", "resolution_across_dpi", physics);
   }
+  if (job.symbol != nullptr && job.symbol->modules <= 0) {
+    add(job, "q_symbol_size", "image.barcode_symbol", "heads_total", detail + 2);
+  }
   const bool matrix = job.symbol != nullptr && job.symbol->two_dimensional;
   if (job.module && !matrix && !image.barcode_direction) {
     add(job, "q_barcode_direction", "image.barcode_direction", "resolution_along_dpi", physics);
@@ -82,7 +85,7 @@ void ask_line(Job& job) {
   if (!line.weave && !job.request->image.margin && !job.radius) {
     add(job, "q_weave", "line.weave", "heads_total", detail);
   }
-  if (job.scanning && !line.indexing) {
+  if ((job.scanning || !line.mode) && !line.indexing) {
     add(job, "q_indexing", "line.indexing", "family", choice);
   }
   if (!line.hours_per_day) add(job, "q_hours", "line.hours_per_day", P::hours_per_day, money);

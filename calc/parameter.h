@@ -71,6 +71,8 @@ enum class P : std::size_t {
   alignment_h,
   spare_confidence,
   ink_density,
+  flush_ml,
+  flush_bottle_l,
   count
 };
 

@@ -84,6 +84,8 @@ constexpr std::array<Parameter, rows> table{{
     {P::alignment_h, "assume.alignment", "h", 1, 0.5, 2, "capital", practice},
     {P::spare_confidence, "assume.spare_confidence", "", 0.95, 0.90, 0.99, "quantity", practice},
     {P::ink_density, "assume.ink_density", "kg/m3", 1050, 950, 1200, "water_kg_per_h", practice},
+    {P::flush_ml, "assume.flush", "mL", 1, 0.5, 5, "ml_per_hour", practice},
+    {P::flush_bottle_l, "assume.flush_bottle", "L", 1, 1, 1, "ownership", practice},
 }};
 
 }  // namespace

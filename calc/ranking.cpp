@@ -7,7 +7,7 @@ namespace {
 
 /// Criteria above catalogue order, all ascending.
 auto criteria(const RankKey& k) {
-  return std::tuple(k.prefers, k.unpriced, k.price_class, k.joints, -k.margin, k.heads,
+  return std::tuple(k.prefers, k.unpriced, k.price_class, k.open, k.joints, -k.margin, k.heads,
                     k.ownership);
 }
 
@@ -35,6 +35,7 @@ Reason lost_by(const RankKey& loser, const RankKey& winner, const std::string& c
     return lost("unpriced", loser.unpriced, winner.unpriced, "");
   }
   if (loser.price_class != winner.price_class) return ownership();
+  if (loser.open != winner.open) return lost("open", loser.open, winner.open, "");
   if (loser.joints != winner.joints) return lost("joints", loser.joints, winner.joints, "");
   if (loser.margin != winner.margin) {
     return lost("speed_margin", static_cast<double>(loser.margin) * 1e-6,

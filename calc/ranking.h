@@ -1,5 +1,7 @@
 /// The order in which stations are preferred: total, and made of each station by itself, so that
-/// taking a loser away changes nothing.
+/// taking a loser away changes nothing: unmet wishes, unpriced lines, price class, then groups open
+/// at the likely dot, so that of like prices the one that prints closed solids without a lucky
+/// substrate comes first, joints, margin, heads, ownership, order.
 #pragma once
 
 #include <cstdint>
@@ -29,6 +31,7 @@ struct RankKey {
   int prefers = 0;               ///< wishes not met
   int unpriced = 0;              ///< lines of the bill without a price
   std::int64_t price_class = 0;  ///< floor(ln(ownership in minor units)/ln 1.05)
+  int open = 0;  ///< groups whose solids close only at the upper end of a guessed dot
   int joints = 0;
   std::int64_t margin = 0;  ///< speed margin in millionths, larger first
   int heads = 0;

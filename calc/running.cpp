@@ -14,11 +14,12 @@ constexpr double normal_95 = 1.6448536269514722;
 constexpr double ml = 1e6, litre = 1e3;
 constexpr Time hour = seconds(3600);
 
-/// Of a board or a body an edge may lift and strike the heads.
+/// A body may strike the heads, and so may the edge of a board; a web has no edge to lift.
 bool may_strike(const Job& job) {
   const Product& product = job.request->product;
   const bool body = product.form && product.form->value == Form::cylinder;
-  return body || product.thickness_variation.has_value();
+  const bool uneven = product.thickness_variation && product.thickness_variation->high > Length();
+  return body || (product.thickness && uneven);
 }
 
 int spares_for(const Job& job, double mean) {
@@ -53,7 +54,10 @@ void add_heads(const Job& job, const PriceBook& book, const Group& group, Runnin
   const auto index = book.find_head(group.head);
   const double yearly = replacements(job, group, head_of(book, group));
   cost.labour = cost.labour + to_money(yearly * job.parameters[P::alignment_h] * job.labour.value);
-  if (!index || !book.head(*index).row.price) return;
+  if (!index || !book.head(*index).row.price) {
+    cost.heads_unpriced = true;
+    return;
+  }
   cost.heads = cost.heads + to_money(yearly * book.head(*index).row.price->major());
 }
 
@@ -63,7 +67,7 @@ void add_ink(const Job& job, const RunningInputs& in, RunningCost& cost) {
     const auto price = ink == nullptr ? std::nullopt : price_in(ink->price, job.currency);
     if (!price) cost.ink_unpriced = true;
     if (!price) continue;
-    const Volume yearly = in.flows[i].total() * running_time(job);
+    const Volume yearly = in.flows[i].ink() * running_time(job);
     cost.ink = cost.ink + to_money(yearly.si() * litre * price->major());
   }
 }
@@ -74,6 +78,23 @@ void add_energy(const Job& job, const RunningInputs& in, RunningCost& cost) {
   cost.power_unknown = in.curing.needed && !in.curing.electrical;
   const double kwh = power.si() / 1e3 * (running_time(job) / hour);
   cost.energy = to_money(kwh * job.energy.value);
+}
+
+/// Flushing fluid of the catalogue by what is used of it; one that states its life wears instead.
+void add_flush(const Job& job, const PriceBook& book, const RunningInputs& in, RunningCost& cost) {
+  const double bottle = job.parameters[P::flush_bottle_l];
+  for (std::size_t i = 0; i < in.loads.size(); ++i) {
+    const auto head = book.find_head(in.groups[in.loads[i].group].head);
+    const Priced<Part>* fluid = book.part(PartKind::flush, head.value_or(book.head_count()),
+                                          job.channels[in.loads[i].channel].family);
+    if (fluid != nullptr && fluid->row.life) continue;
+    if (fluid == nullptr || !fluid->row.price) {
+      cost.flush_unpriced = true;
+      continue;
+    }
+    const double litres = (in.flows[i].flush * running_time(job)).si() * litre;
+    cost.cleaning = cost.cleaning + to_money(litres / bottle * fluid->row.price->major());
+  }
 }
 
 /// Filters, wipes, caps and whatever else the catalogue gives a life.
@@ -98,10 +119,11 @@ ChannelFlow channel_flow(const Job& job, const ChannelLoad& load, const Head* he
   const Time running_day = job.hours_per_day.value * job.parameters[P::uptime];
   ChannelFlow flow;
   flow.printed = load.printed;
-  flow.waste = load.printed * job.parameters[P::purge_share];
+  flow.purged = load.printed * job.parameters[P::purge_share];
   if (running_day <= Time()) return flow;
-  const Volume purged = load.heads * purge * job.parameters[P::purges_per_day];
-  flow.waste = std::max(flow.waste, purged / running_day);
+  const double purges = load.heads * job.parameters[P::purges_per_day];
+  flow.purged = std::max(flow.purged, purges * purge / running_day);
+  flow.flush = purges * Volume::from_si(job.parameters[P::flush_ml] / ml) / running_day;
   return flow;
 }
 
@@ -110,7 +132,8 @@ Consumption consumption(const Job& job, const ChannelLoad& load, const ChannelFl
   Consumption use;
   use.channel = job.channels[load.channel].name;
   use.printed_ml_per_hour = (flow.printed * hour).si() * ml;
-  use.waste_ml_per_hour = (flow.waste * hour).si() * ml;
+  use.waste_ml_per_hour = (flow.waste() * hour).si() * ml;
+  use.flush_ml_per_hour = (flow.flush * hour).si() * ml;
   use.ml_per_hour = (flow.total() * hour).si() * ml;
   use.l_per_year = (flow.total() * running_time(job)).si() * litre;
   use.l_per_month = use.l_per_year / 12;
@@ -153,6 +176,7 @@ RunningCost running_cost(const Job& job, const PriceBook& book, const RunningInp
   add_ink(job, in, cost);
   for (const Group& group : in.groups) add_heads(job, book, group, cost);
   add_energy(job, in, cost);
+  add_flush(job, book, in, cost);
   add_wear(job, in.needs, cost);
   return cost;
 }

@@ -15,8 +15,11 @@ Time running_time(const Job& job);
 /// Rate of use of one channel over running time.
 struct ChannelFlow {
   VolumeFlow printed;
-  VolumeFlow waste;  ///< purged, at least the maintenance share of what is printed
-  VolumeFlow total() const { return printed + waste; }
+  VolumeFlow purged;  ///< at least the maintenance share of what is printed
+  VolumeFlow flush;   ///< flushing fluid, which is no ink
+  VolumeFlow waste() const { return purged + flush; }
+  VolumeFlow ink() const { return printed + purged; }
+  VolumeFlow total() const { return ink() + flush; }
 };
 ChannelFlow channel_flow(const Job& job, const ChannelLoad& load, const Head* head);
 
@@ -41,7 +44,7 @@ std::vector<SpareHeads> spare_heads(const Job& job, const PriceBook& book,
 /// Money used up a year. Unpriced items are left out and told by the flags: never zero silently.
 struct RunningCost {
   Money ink, heads, energy, labour, cleaning;
-  bool ink_unpriced = false, power_unknown = false;
+  bool ink_unpriced = false, power_unknown = false, heads_unpriced = false, flush_unpriced = false;
   Money sum() const { return ink + heads + energy + labour + cleaning; }
 };
 

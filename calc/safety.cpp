@@ -13,7 +13,51 @@ std::size_t rank(const std::string& code) {
   return static_cast<std::size_t>(std::find(codes.begin(), codes.end(), code) - codes.begin());
 }
 
+/// Equal in everything but the ink they name.
+bool same_but_ink(const Notice& a, const Notice& b) {
+  if (a.code != b.code || a.args.size() != b.args.size()) return false;
+  return std::equal(a.args.begin(), a.args.end(), b.args.begin(), [](const Arg& x, const Arg& y) {
+    return x.name == y.name && (x.name == "ink" || (x.value == y.value && x.unit == y.unit));
+  });
+}
+
+Arg* ink_of(Notice& note) {
+  for (Arg& arg : note.args) {
+    if (arg.name == "ink") return &arg;
+  }
+  return nullptr;
+}
+
+/// Inks that share a note's values share the note, which names them all.
+std::vector<Notice> merged(std::vector<Notice> notes) {
+  std::vector<Notice> result;
+  for (Notice& note : notes) {
+    const auto known = std::find_if(result.begin(), result.end(),
+                                    [&](const Notice& n) { return same_but_ink(n, note); });
+    Arg* const name = ink_of(note);
+    if (known == result.end() || name == nullptr) {
+      result.push_back(std::move(note));
+      continue;
+    }
+    Arg& all = *ink_of(*known);
+    all.value = std::get<std::string>(all.value) + ", " + std::get<std::string>(name->value);
+    known->where.insert(known->where.end(), note.where.begin(), note.where.end());
+  }
+  return result;
+}
+
+char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
+
 }  // namespace
+
+Arg region_of(const Job& job) {
+  const Given<std::string>& given = job.request->request.region;
+  std::string name = given ? given->value : "";
+  std::transform(name.begin(), name.end(), name.begin(), lower);
+  if (name == "usa" || name == "united states") name = "us";
+  if (name == "european union") name = "eu";
+  return words("subject", name == "us" || name == "eu" ? name : "");
+}
 
 Arg number(std::string name, double value, std::string unit) {
   return {std::move(name), value, std::move(unit)};
@@ -71,7 +115,7 @@ std::vector<Notice> safety_notes(const Job& job, const Catalogue& catalogue,
   waste_notes(c, notes);
   std::stable_sort(notes.begin(), notes.end(),
                    [](const Notice& a, const Notice& b) { return rank(a.code) < rank(b.code); });
-  return notes;
+  return merged(std::move(notes));
 }
 
 }  // namespace calc

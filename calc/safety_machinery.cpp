@@ -11,6 +11,8 @@ namespace {
 const Temperature hot_to_touch = Temperature::celsius(43);
 // Directive 2003/10/EC Article 3, daily exposure.
 constexpr double noise_lower_db = 80, noise_upper_db = 85;
+// 29 CFR 1910.95: action level and permissible exposure, 8 h.
+constexpr double noise_action_db = 85, noise_permissible_db = 90;
 
 const Scan* scan_of(const SafetyCase& c) {
   for (const Group& group : c.groups) {
@@ -20,7 +22,7 @@ const Scan* scan_of(const SafetyCase& c) {
 }
 
 void motion_notes(const SafetyCase& c, std::vector<Notice>& to) {
-  to.push_back({"moving_machinery", {}, "line.speed", {}});
+  to.push_back({"moving_machinery", {region_of(c.job)}, "line.speed", {}});
   if (const Scan* scan = scan_of(c)) {
     to.push_back({"carriage_pinch",
                   {number("speed", scan->carriage_speed.si(), "m/s"),
@@ -76,7 +78,11 @@ void station_notes(const Station& station, std::vector<Notice>& to) {
     }
   }
   to.push_back({"compressed_air", {number("supplies", supplies, "")}, "ink.family", {}});
-  to.push_back({"lockout", {number("electrical", electrical, "kW")}, "line.speed", {}});
+  Notice lockout{"lockout", {}, "line.speed", {}};
+  if (electrical > 0) {
+    lockout.args = {words("subject", "powered"), number("electrical", electrical, "kW")};
+  }
+  to.push_back(std::move(lockout));
 }
 
 }  // namespace
@@ -87,7 +93,9 @@ void machinery_notes(const SafetyCase& c, std::vector<Notice>& to) {
   if (c.station != nullptr) station_notes(*c.station, to);
   to.push_back(
       {"noise",
-       {number("lower", noise_lower_db, "dB(A)"), number("upper", noise_upper_db, "dB(A)")},
+       {region_of(c.job), number("lower", noise_lower_db, "dB(A)"),
+        number("upper", noise_upper_db, "dB(A)"), number("action", noise_action_db, "dB(A)"),
+        number("permissible", noise_permissible_db, "dB(A)")},
        "line.hours_per_day",
        {}});
 }

@@ -26,6 +26,9 @@ Temperature handling_temperature(const SafetyCase& c, const Ink& ink);
 
 Arg number(std::string name, double value, std::string unit);
 Arg words(std::string name, std::string value);
+/// Argument `subject`: "eu", "us", or empty where the region is another or not stated. It picks the
+/// words of a note.
+Arg region_of(const Job& job);
 
 void uv_notes(const SafetyCase& c, std::vector<Notice>& to);         ///< safety_uv.cpp
 void vapour_notes(const SafetyCase& c, std::vector<Notice>& to);     ///< safety_vapour.cpp

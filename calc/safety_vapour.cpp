@@ -9,6 +9,8 @@ namespace {
 
 // NFPA 86 and EN 1539: share of the lower explosive limit without continuous control.
 constexpr double lel_share_percent = 25;
+// Regulation (EC) 1272/2008 Annex I Table 2.6.1: below it vapour stands over the liquid in a room.
+const Temperature light_vapour_below = Temperature::celsius(23);
 
 std::string clp_name(ClpCategory category) {
   switch (category) {
@@ -51,6 +53,23 @@ std::string ghs_name(Temperature flash) {
   return ghs_category_4(flash) ? "4" : clp_name(clp_category(flash, std::nullopt));
 }
 
+/// Which words say the class: below 23 degC the boiling point, which is not known here, divides
+/// categories 1 and 2; above 60 degC CLP names none, above 93 degC GHS neither.
+std::string flash_words(Temperature flash) {
+  if (flash < light_vapour_below) return "boiling_unknown";
+  if (clp_category(flash, std::nullopt) != ClpCategory::none) return "";
+  return ghs_category_4(flash) ? "combustible" : "unclassified";
+}
+
+/// Where vapour stands over the ink at room temperature the equipment itself must suit the zone.
+void zone_note(const Ink& ink, Temperature flash, std::vector<Notice>& to) {
+  if (!(flash < light_vapour_below)) return;
+  to.push_back({"classified_zone",
+                {words("ink", ink.name), number("flash_point", flash.in_celsius(), "degC")},
+                "ink." + ink.name + ".flash_point",
+                {ink.flash_point->origin}});
+}
+
 bool gives_vapour(const SafetyCase& c, const Ink& ink) {
   const bool part = ink.solvent || (ink.solvent_share && ink.solvent_share->value > 0);
   return part || std::any_of(c.job.channels.begin(), c.job.channels.end(), [&](const Channel& ch) {
@@ -69,11 +88,13 @@ void flash_notes(const SafetyCase& c, const Ink& ink, std::vector<Notice>& to) {
   }
   const Temperature flash = ink.flash_point->low;
   to.push_back({"flash_point",
-                {words("ink", ink.name), number("flash_point", flash.in_celsius(), "degC"),
+                {words("ink", ink.name), words("subject", flash_words(flash)),
+                 number("flash_point", flash.in_celsius(), "degC"),
                  words("clp", clp_name(clp_category(flash, std::nullopt))),
                  words("ghs", ghs_name(flash)), words("nfpa", nfpa_name(nfpa_class(flash, {})))},
                 field,
                 {ink.flash_point->origin}});
+  zone_note(ink, flash, to);
   const Temperature handling = handling_temperature(c, ink);
   if (!may_form_vapour(handling, flash, false)) return;
   to.push_back({"vapour_zone",
@@ -109,16 +130,29 @@ void solvent_notes(const SafetyCase& c, std::vector<Notice>& to) {
 }
 
 void static_note(const SafetyCase& c, std::vector<Notice>& to) {
-  if (c.job.absorbency != Absorbency::none || !c.job.speed) return;
-  to.push_back({"static",
-                {number("speed", c.job.speed->high.si() * 60, "m/min")},
-                "substrate.absorbency",
-                {}});
+  if (c.job.absorbency != Absorbency::none) return;
+  const bool scans = std::any_of(c.groups.begin(), c.groups.end(),
+                                 [](const Group& g) { return g.scan.has_value(); });
+  Notice note{"static", {}, "substrate.absorbency", {}};
+  if (!scans && c.job.speed) {
+    note.args = {words("subject", "moving"), number("speed", c.job.speed->high.si() * 60, "m/min")};
+  }
+  to.push_back(std::move(note));
+}
+
+/// Channels whose ink's family nobody stated.
+void family_notes(const SafetyCase& c, std::vector<Notice>& to) {
+  for (const Channel& channel : c.job.channels) {
+    if (channel.family) continue;
+    const std::string name = channel.ink == nullptr ? channel.name : channel.ink->name;
+    to.push_back({"ink_family_unknown", {words("ink", name)}, "ink." + name + ".family", {}});
+  }
 }
 
 }  // namespace
 
 void vapour_notes(const SafetyCase& c, std::vector<Notice>& to) {
+  family_notes(c, to);
   for (const Ink* ink : inks_of(c.job)) flash_notes(c, *ink, to);
   solvent_notes(c, to);
   static_note(c, to);

@@ -1,5 +1,6 @@
 /// Waste, storage of ink, contact with food.
 #include <algorithm>
+#include <cmath>
 
 #include "calc/running.h"
 #include "calc/safety_parts.h"
@@ -19,6 +20,9 @@ constexpr std::array<FamilyWaste, 4> wastes{{{InkFamily::uv, "waste_uv"},
 // Regulation (EC) 1272/2008: flammable liquids end at this flash point.
 const Temperature flammable_below = Temperature::celsius(60);
 constexpr double bund_share = 1.1;
+
+/// Litres to a tenth, as far as such a figure is known.
+double tenths(double litres) { return std::round(litres * 10) / 10; }
 
 double waste_litres(const SafetyCase& c, InkFamily family) {
   double ml = 0;
@@ -47,10 +51,33 @@ void storage_note(const SafetyCase& c, std::vector<Notice>& to) {
     largest = std::max(largest, line.quantity);
   }
   for (const Consumption& use : c.station->consumption) litres += use.l_per_month;
-  to.push_back({flammable(c) ? "ink_storage_flammable" : "ink_storage",
-                {number("litres", litres, "L"), number("bund", largest * bund_share, "L")},
-                "colour.cover_mean",
-                {}});
+  to.push_back(
+      {flammable(c) ? "ink_storage_flammable" : "ink_storage",
+       {number("litres", tenths(litres), "L"), number("bund", tenths(largest * bund_share), "L")},
+       "colour.cover_mean",
+       {}});
+}
+
+/// Flushing fluids of the bill; the catalogue states no hazard of theirs.
+void flush_note(const SafetyCase& c, std::vector<Notice>& to) {
+  std::string fluids;
+  bool any = false;
+  for (const BomLine& line : c.station->bom) {
+    const bool fluid =
+        line.code == "flush" ||
+        std::any_of(c.catalogue.parts.begin(), c.catalogue.parts.end(), [&](const Part& part) {
+          return part.kind && part.kind->value == PartKind::flush &&
+                 line.source == "part." + part.name;
+        });
+    if (!fluid) continue;
+    any = true;
+    const std::string& name = line.designation.empty() ? line.part_number : line.designation;
+    if (!name.empty()) fluids += (fluids.empty() ? "" : ", ") + name;
+  }
+  if (!any) return;
+  Notice note{"flush_hazard", {}, "ink.family", {}};
+  if (!fluids.empty()) note.args = {words("subject", "named"), words("fluid", fluids)};
+  to.push_back(std::move(note));
 }
 
 void food_notes(const SafetyCase& c, std::vector<Notice>& to) {
@@ -71,10 +98,12 @@ void waste_notes(const SafetyCase& c, std::vector<Notice>& to) {
   for (const FamilyWaste& waste : wastes) {
     if (!has_family(c.job, waste.family)) continue;
     to.push_back({waste.code,
-                  {number("litres_per_year", waste_litres(c, waste.family), "L")},
+                  {number("litres_per_year", tenths(waste_litres(c, waste.family)), "L")},
                   "ink.family",
                   {}});
   }
+  to.push_back({"waste_law", {region_of(c.job)}, "request.region", {}});
+  flush_note(c, to);
   storage_note(c, to);
 }
 

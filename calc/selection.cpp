@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <stdexcept>
 
+#include "calc/lattice.h"
 #include "calc/selection_parts.h"
 
 namespace calc {
@@ -45,6 +46,7 @@ class Run {
     if (chosen_) {
       annotate(search_, stations_, chosen_->parts, s);
       s.chosen = groups(*chosen_);
+      s.substrate_ceiling = ceiling(*chosen_);
     }
     for (const Option& a : alternatives_) s.alternatives.push_back(groups(a));
     reject(s);
@@ -112,8 +114,9 @@ class Run {
 
   std::vector<Group> groups(const Option& option) const {
     std::vector<Group> out;
-    for (std::size_t g = 0; g < option.parts.size(); ++g) {
-      const Arrangement& a = option.parts[g]->arrangement;
+    const std::vector<Arrangement> parts = arrangements_of(search_, option.parts);
+    for (std::size_t g = 0; g < parts.size(); ++g) {
+      const Arrangement& a = parts[g];
       const Head& head = search_.catalogue->heads[a.shape.head];
       Findings unused;
       const auto facts = mode_facts(search_, head, head.modes[a.shape.mode], unused);
@@ -122,10 +125,15 @@ class Run {
     return out;
   }
 
-  bool named_elsewhere(std::size_t head) const {
-    return (chosen_ && uses(*chosen_, head)) ||
-           std::any_of(alternatives_.begin(), alternatives_.end(),
-                       [&](const Option& o) { return uses(o, head); });
+  Resolution ceiling(const Option& option) const {
+    Resolution finest;
+    for (const Candidate* part : option.parts) {
+      const Shape& shape = part->arrangement.shape;
+      const HeadMode& mode = search_.catalogue->heads[shape.head].modes[shape.mode];
+      const Length smallest = dot_of(search_, mode.drops->value.front()).diameter;
+      finest = std::max(finest, useful_ceiling(smallest));
+    }
+    return finest;
   }
 
   /// Whether a comes before b as a head's best: passing or failing less, then by rank.
@@ -188,7 +196,7 @@ class Run {
     const auto best = best_by_head();
     std::size_t least = 0;
     for (std::size_t h = 0; h < count; ++h) {
-      if (named_elsewhere(h)) continue;
+      if (chosen_ && uses(*chosen_, h)) continue;
       RejectedHead row;
       row.head = search_.catalogue->heads[h].name;
       for (std::size_t g = 0; g < search_.groups.size(); ++g) add_reasons(h, g, best[g][h], row);
@@ -236,19 +244,27 @@ Shape shape_of(const Catalogue& catalogue, const Group& group) {
   return s;
 }
 
-/// The failing gates of one group's fixed shape; its new figures go to `groups`.
+/// Whether a gate is left to the carriage, whose groups fail or pass it together.
+bool of_carriage(const Arrangement& a, const Finding& f) {
+  return a.scan && f.code == "frequency" && f.subject == "throughput";
+}
+
+/// The failing gates of one group's fixed shape; its new figures go to `anew`.
 void regate(const Search& search, const GroupNeed& need, const Shape& shape,
-            std::vector<Reason>& out, std::vector<Group>& groups) {
+            std::vector<Reason>& out, std::vector<Candidate>& anew) {
   const Head& head = search.catalogue->heads[shape.head];
   Findings findings;
   check_head(search, need, head, findings);
   const auto facts = mode_facts(search, head, head.modes[shape.mode], findings);
+  Arrangement a;
   if (facts) {
-    Arrangement a = arrange(search, need, *facts, shape, findings);
+    a = arrange(search, need, *facts, shape, findings);
     a.jetting = jetting_of(search, need, head);
-    groups.push_back(to_group(search, need, *facts, a, false));
+    if (a.scan || !shape.scanning) anew.push_back({a, to_group(search, need, *facts, a, false)});
   }
-  for (const Finding& f : findings.failures) out.push_back(to_reason(f, need.group->name));
+  for (const Finding& f : findings.failures) {
+    if (!of_carriage(a, f)) out.push_back(to_reason(f, need.group->name));
+  }
 }
 
 }  // namespace
@@ -262,15 +278,20 @@ std::vector<Reason> failing_gates(const Job& job, const Catalogue& catalogue,
                                   const std::vector<Group>& groups) {
   const Search search = prepare(job, catalogue);
   std::vector<Reason> out;
-  std::vector<Group> anew;
+  std::vector<Candidate> anew;
   for (const GroupNeed& need : search.groups) {
     const auto same = std::find_if(groups.begin(), groups.end(),
                                    [&](const Group& g) { return g.name == need.group->name; });
     if (same != groups.end()) regate(search, need, shape_of(catalogue, *same), out, anew);
   }
-  if (anew.size() != search.groups.size() || !any_limit(job.request->limits)) return out;
+  if (anew.size() != search.groups.size()) return out;
+  const bool carriage = anew.front().group.scan.has_value();
+  if (!carriage && !any_limit(job.request->limits)) return out;
+  std::vector<const Candidate*> parts;
+  for (const Candidate& c : anew) parts.push_back(&c);
+  const std::vector<Group> together = groups_of(search, parts);
   const Stations stations(search);
-  for (const Finding& f : stations.gate(anew, stations.sized(anew), nullptr)) {
+  for (const Finding& f : stations.gate(together, stations.sized(together), nullptr)) {
     out.push_back(to_reason(f, {}));
   }
   return out;

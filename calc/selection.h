@@ -1,6 +1,7 @@
 /// The search: every head, mode and arrangement; what passes, what fails and by how much.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -13,12 +14,15 @@ namespace calc {
 struct Selection {
   std::vector<Group> chosen;
   std::vector<std::vector<Group>> alternatives;  ///< at most three, differing in head or family
-  std::vector<RejectedHead> rejected;            ///< every head not chosen, with all reasons
-  std::vector<Notice> conditions;                ///< of the chosen arrangement
+  std::vector<RejectedHead> rejected;            ///< every head not chosen, with all reasons; those
+                                       ///< of the alternatives too, with what they lost by
+  std::vector<Notice> conditions;  ///< of the chosen arrangement
   std::string nearest_head;
   std::vector<Notice> warnings;         ///< beside figures of the chosen arrangement
   std::vector<Assumption> assumptions;  ///< used in it, beyond the job's own
   std::vector<Question> questions;      ///< it raises, beyond the job's own
+  /// Finest resolution the smallest dots of the chosen heads can show on this substrate.
+  std::optional<Resolution> substrate_ceiling;
 };
 
 Selection select(const Job& job, const Catalogue& catalogue);

@@ -24,6 +24,26 @@ void add_conditions(const std::vector<Finding>& found, std::vector<Finding>& all
   }
 }
 
+bool same_arg(const Arg& a, const Arg& b) {
+  return a.name == b.name && a.value == b.value && a.unit == b.unit;
+}
+
+bool same_notice(const Notice& a, const Notice& b) {
+  return a.code == b.code && a.field == b.field &&
+         std::equal(a.args.begin(), a.args.end(), b.args.begin(), b.args.end(), same_arg);
+}
+
+/// Two groups on like lattices warn alike: each warning stands once.
+void drop_repeated(std::vector<Notice>& notices) {
+  std::vector<Notice> once;
+  for (Notice& n : notices) {
+    const bool known = std::any_of(once.begin(), once.end(),
+                                   [&](const Notice& other) { return same_notice(n, other); });
+    if (!known) once.push_back(std::move(n));
+  }
+  notices = std::move(once);
+}
+
 /// Conditions of the job itself: what it rests on before any head is looked at.
 void job_conditions(const Search& search, std::vector<Finding>& all) {
   const Job& job = *search.job;
@@ -144,15 +164,13 @@ void annotate(const Search& search, const Stations& stations,
               const std::vector<const Candidate*>& chosen, Selection& selection) {
   std::vector<Finding> conditions;
   job_conditions(search, conditions);
-  std::vector<Group> groups;
+  const std::vector<Group> groups = groups_of(search, chosen);
   for (std::size_t g = 0; g < chosen.size(); ++g) {
     annotate_part(search, search.groups[g], *chosen[g], conditions, selection.warnings);
-    groups.push_back(chosen[g]->group);
   }
+  drop_repeated(selection.warnings);
   std::vector<Finding> of_station;
-  if (any_limit(search.job->request->limits)) {
-    stations.gate(groups, stations.sized(groups), &of_station);
-  }
+  stations.gate(groups, stations.sized(groups), &of_station);
   add_conditions(of_station, conditions);
   for (const Finding& f : conditions) {
     selection.conditions.push_back(to_notice(f));

@@ -2,7 +2,10 @@
 /// Internal to selection*.cpp and verdict.cpp.
 #pragma once
 
+#include <deque>
+#include <map>
 #include <memory>
+#include <utility>
 #include <vector>
 
 #include "calc/arrangement.h"
@@ -52,16 +55,30 @@ class Stations {
   Stations& operator=(const Stations&) = delete;
   Stations(Stations&&) = delete;
   Stations& operator=(Stations&&) = delete;
+  /// Of several groups on a carriage, arrays too short for all together are made longer first.
   Option make(std::vector<const Candidate*> parts) const;
   Sized sized(const std::vector<Group>& groups) const;
-  /// Gates on the whole station; conditions only where `conditions` is not null.
+  /// Gates on the whole station, the shared carriage among them; conditions only where `conditions`
+  /// is not null.
   std::vector<Finding> gate(const std::vector<Group>& groups, const Sized& size,
                             std::vector<Finding>* conditions) const;
 
  private:
+  const Candidate* longer(std::size_t group, const Candidate& shorter) const;
+  std::vector<const Candidate*> long_enough(std::vector<const Candidate*> parts) const;
+
   const Search* search_;
   std::unique_ptr<const PriceBook> book_;
+  // Only a store of what was worked out before: const calls give the same whatever it holds.
+  mutable std::deque<Candidate> longer_;
+  mutable std::map<std::pair<std::size_t, const Candidate*>, const Candidate*> longer_of_;
 };
+
+/// The arrangements of a station's parts; those of a carriage ride together.
+std::vector<Arrangement> arrangements_of(const Search& search,
+                                         const std::vector<const Candidate*>& parts);
+/// The groups of a station's parts, without the places of their heads.
+std::vector<Group> groups_of(const Search& search, const std::vector<const Candidate*>& parts);
 
 /// Whether any gate on the whole station needs its price, lead time or size.
 bool any_limit(const Limits& limits);

@@ -15,14 +15,13 @@ RankOrder order_of(const Shape& s) {
   return {s.head, s.mode, s.scanning ? 1 : 0, s.interleave, s.stack, s.motion_axis.si()};
 }
 
-RankKey key_of(const Search& search, const std::vector<const Candidate*>& parts,
-               const Quote& quote) {
+RankKey key_of(const Search& search, const std::vector<Arrangement>& parts, const Quote& quote) {
   RankKey key;
-  double margin = parts.front()->arrangement.margin;
-  for (const Candidate* part : parts) {
-    const Arrangement& a = part->arrangement;
+  double margin = parts.front().margin;
+  for (const Arrangement& a : parts) {
     key.prefers +=
         unmet_prefers(search.job->request->service, search.catalogue->heads[a.shape.head]);
+    key.open += a.open ? 1 : 0;
     key.joints += a.joints;
     key.heads += a.heads;
     margin = std::min(margin, a.margin);
@@ -33,13 +32,6 @@ RankKey key_of(const Search& search, const std::vector<const Candidate*>& parts,
   key.margin = rank_margin(margin);
   key.ownership = quote.ownership.minor;
   return key;
-}
-
-std::vector<Group> groups_of(const std::vector<const Candidate*>& parts) {
-  std::vector<Group> groups;
-  groups.reserve(parts.size());
-  for (const Candidate* part : parts) groups.push_back(part->group);
-  return groups;
 }
 
 /// Every accepted candidate of one group.
@@ -162,6 +154,84 @@ void lead_time_gate(const Job& job, const Quote& quote, std::vector<Finding>& fa
 
 }  // namespace
 
+namespace {
+
+bool on_carriage(const std::vector<Group>& groups) {
+  return !groups.empty() && groups.front().family == Family::scanning;
+}
+
+/// Feed and frequency of the carriage that all groups share.
+void carriage_gate(const Search& s, const std::vector<Group>& groups,
+                   std::vector<Finding>& failures, std::vector<Finding>* conditions) {
+  if (!on_carriage(groups)) return;
+  const Speed feed = groups.front().speed_limit;
+  if (!at_least(feed, s.fastest)) {
+    failures.push_back(
+        {"frequency", "throughput", feed.si(), s.fastest.si(), "m/s", true, {}, {}, {}});
+  }
+  if (conditions == nullptr) return;
+  const double high = s.job->parameters[P::high_use];
+  double use = 0;
+  for (const Group& g : groups) use = std::max(use, g.frequency_use);
+  if (!at_most(use, high)) {
+    conditions->push_back({"high_use", {}, use, high, "1", false, {}, {}, {}});
+  }
+}
+
+}  // namespace
+
+std::vector<Arrangement> arrangements_of(const Search& search,
+                                         const std::vector<const Candidate*>& parts) {
+  std::vector<Arrangement> list;
+  list.reserve(parts.size());
+  for (const Candidate* part : parts) list.push_back(part->arrangement);
+  if (list.size() > 1 && list.front().shape.scanning) ride_together(search, list);
+  return list;
+}
+
+std::vector<Group> groups_of(const Search& search, const std::vector<const Candidate*>& parts) {
+  std::vector<Group> groups;
+  groups.reserve(parts.size());
+  for (const Candidate* part : parts) groups.push_back(part->group);
+  if (parts.size() < 2 || !on_carriage(groups)) return groups;
+  const std::vector<Arrangement> riders = arrangements_of(search, parts);
+  for (std::size_t i = 0; i < groups.size(); ++i) refresh(riders[i], groups[i]);
+  return groups;
+}
+
+/// One head more end to end, worked out once.
+const Candidate* Stations::longer(std::size_t group, const Candidate& shorter) const {
+  const Candidate*& known = longer_of_[{group, &shorter}];
+  if (known != nullptr) return known;
+  Shape shape = shorter.arrangement.shape;
+  ++shape.carriage_heads;
+  const Head& head = search_->catalogue->heads[shape.head];
+  Findings unused;  // but for the number of heads, which the station gates, nothing is new
+  const auto facts = mode_facts(*search_, head, head.modes[shape.mode], unused);
+  Arrangement a = arrange(*search_, search_->groups[group], *facts, shape, unused);
+  a.jetting = shorter.arrangement.jetting;
+  Group written = to_group(*search_, search_->groups[group], *facts, a, false);
+  longer_.push_back({std::move(a), std::move(written)});
+  known = &longer_.back();
+  return known;
+}
+
+/// Heads are added one by one where the advance is least, for that one holds the others back.
+std::vector<const Candidate*> Stations::long_enough(std::vector<const Candidate*> parts) const {
+  if (parts.size() < 2 || !parts.front()->arrangement.shape.scanning) return parts;
+  for (;;) {
+    if (at_least(arrangements_of(*search_, parts).front().speed_limit, search_->fastest)) {
+      return parts;
+    }
+    std::size_t least = 0;
+    for (std::size_t i = 1; i < parts.size(); ++i) {
+      if (parts[i]->arrangement.scan->advance < parts[least]->arrangement.scan->advance) least = i;
+    }
+    if (parts[least]->arrangement.shape.carriage_heads >= most_carriage_heads) return parts;
+    parts[least] = longer(least, *parts[least]);
+  }
+}
+
 bool any_limit(const Limits& limits) {
   return limits.heads || limits.budget || limits.lead_time || limits.space;
 }
@@ -187,6 +257,7 @@ std::vector<Finding> Stations::gate(const std::vector<Group>& groups, const Size
                                     std::vector<Finding>* conditions) const {
   std::vector<Finding> failures;
   const Limits& limits = search_->job->request->limits;
+  carriage_gate(*search_, groups, failures, conditions);
   heads_gate(limits, groups, failures);
   if (limits.space && !at_most(size.footprint, limits.space->value)) {
     failures.push_back(
@@ -198,11 +269,12 @@ std::vector<Finding> Stations::gate(const std::vector<Group>& groups, const Size
 }
 
 Option Stations::make(std::vector<const Candidate*> parts) const {
-  const std::vector<Group> groups = groups_of(parts);
+  parts = long_enough(std::move(parts));
+  const std::vector<Group> groups = groups_of(*search_, parts);
   const Sized size = sized(groups);
   Option option;
-  option.key = key_of(*search_, parts, size.quote);
-  if (any_limit(search_->job->request->limits)) option.failures = gate(groups, size, nullptr);
+  option.key = key_of(*search_, arrangements_of(*search_, parts), size.quote);
+  option.failures = gate(groups, size, nullptr);
   option.parts = std::move(parts);
   return option;
 }

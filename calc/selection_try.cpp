@@ -9,11 +9,14 @@ namespace {
 
 double use_of(const Arrangement& a) { return frequency_use(a.per_nozzle, a.allowed); }
 
-/// Whether a is nowhere worse than b and somewhere better, in heads, use of the rating and ink.
+/// Whether a is nowhere worse than b and somewhere better, in heads, use of the rating, ink
+/// and closed solids.
 bool beats(const Arrangement& a, const Arrangement& b) {
   if (a.shape.mode != b.shape.mode) return false;
-  const bool no_worse = a.heads <= b.heads && use_of(a) <= use_of(b) && a.laydown <= b.laydown;
-  const bool better = a.heads < b.heads || use_of(a) < use_of(b) || a.laydown < b.laydown;
+  const bool no_worse =
+      a.heads <= b.heads && use_of(a) <= use_of(b) && a.laydown <= b.laydown && a.open <= b.open;
+  const bool better =
+      a.heads < b.heads || use_of(a) < use_of(b) || a.laydown < b.laydown || a.open < b.open;
   return no_worse && better;
 }
 
@@ -85,7 +88,7 @@ class Attempts {
     first.head = index_;
     first.mode = mode;
     first.scanning = scanning_;
-    for (const Shape& shape : shapes_of(search_, *facts, first)) try_shape(shape);
+    for (const Shape& shape : shapes_of(search_, need_, *facts, first)) try_shape(shape);
   }
 
   void try_shape(const Shape& shape) {

@@ -64,8 +64,15 @@ struct ChannelDots {
   Volume drop;  ///< solid drop
   Length drop_diameter, dot_diameter;
   double cover_fraction = 0;
-  double laydown = 0;       ///< of a solid [m], numerically mL/m2 * 1e-6; wet film thickness
-  std::string spread_from;  ///< measured_dot, spread_factor, contact_angle, class
+  double laydown = 0;             ///< of a solid [m], numerically mL/m2 * 1e-6; wet film thickness
+  std::string spread_from;        ///< measured_dot, spread_factor, contact_angle, class
+  Length edge_gain;               ///< growth of a bar, D - p, the greater of both axes
+  int bar_reduction_dots = 0;     ///< whole dots to take off it in the data
+  Length dead_nozzle_gap;         ///< white left by one dead nozzle; negative = none
+  Length hiding_dot;              ///< least dot that closes it wholly
+  bool finer_than_dot = false;    ///< the lattice is finer than its dot can show
+  std::optional<bool> scalloped;  ///< whether a line of drops has no straight edges; absent where
+                                  ///< the contact angle is not known or the substrate absorbs
 };
 
 /// A group of channels that one kind of head prints, and how those heads stand.
@@ -99,8 +106,9 @@ struct Group {
 struct Consumption {
   std::string channel;
   double ml_per_hour = 0, l_per_month = 0, l_per_year = 0;
-  double printed_ml_per_hour = 0, waste_ml_per_hour = 0;
-  std::optional<double> ml_per_thousand;  ///< per thousand parts, when parts are known
+  double printed_ml_per_hour = 0, waste_ml_per_hour = 0;  ///< printed + waste = the whole
+  double flush_ml_per_hour = 0;                           ///< flushing fluid, within the waste
+  std::optional<double> ml_per_thousand{};  ///< per thousand parts, when parts are known
 };
 
 struct Stage {
@@ -109,6 +117,11 @@ struct Stage {
   std::optional<double> dose_mj_per_cm2;
   std::optional<int> rows, units;
   std::optional<double> electrical_kw, water_kg_per_h, heat_kw, length_m;
+  std::optional<double> dose_given_mj_per_cm2{};   ///< by the lamps chosen, at the highest speed
+  std::optional<double> dose_stroke_mj_per_cm2{};  ///< on a carriage: of one lamp in one stroke
+  std::optional<double> strokes_over_point{};  ///< on a carriage: window along the feed / advance
+  std::optional<int> lamps_lit{};              ///< on a carriage, of `units`
+  std::optional<double> installed_length_m{};  ///< of the dryer units in line, at least length_m
 };
 
 struct BomLine {
@@ -124,9 +137,11 @@ struct BomLine {
   std::string code;                 ///< key of the designation's words when the catalogue has none
 };
 
+/// Longest known lead time of the parts.
 struct LeadTime {
   double days = 0;
   std::string item;
+  int lead_time_unknown = 0;  ///< lines of parts that state none
 };
 struct Cost {
   Money capital, running_per_year, ownership;
@@ -135,6 +150,8 @@ struct Cost {
   double discount = 0;
   int years = 0;
   Money ink_per_year, heads_per_year, energy_per_year, labour_per_year, cleaning_per_year;
+  // What the yearly sums stand without: then they are lower bounds, not zero.
+  bool ink_unpriced = false, heads_unpriced = false, power_unknown = false, flush_unpriced = false;
 };
 struct Spare {
   std::string part_number;
@@ -151,21 +168,23 @@ struct Station {
   std::vector<BomLine> bom;
   Money bom_total;
   int bom_unpriced = 0;
+  std::vector<std::string> unpriced_items;  ///< designation, else part number, else part code
+  bool heads_unpriced = false;              ///< of a head in use
   std::string currency;
   std::optional<LeadTime> lead_time;
   Cost cost;
   std::vector<Spare> spares;
-  Length footprint;  ///< of the whole station along the line
+  Length footprint;              ///< of the whole station along the line
   std::vector<Notice> warnings;  ///< of the bill and the costs (station_warning_codes)
 };
 
 /// What else the station of one group could do, computed from the catalogue and the arrangement.
 struct Flexibility {
   std::string group, head;
-  std::optional<Speed> spare_speed;   ///< by which the line could run faster, by frequency
-  std::optional<Length> spare_width;  ///< printed by the mounted heads beyond what is asked
-  std::vector<std::string> families;  ///< ink families the head takes beside its own
-  int free_colours = 0;               ///< colour places of the mounted heads left over
+  std::optional<Speed> spare_speed;          ///< by which the line could run faster, by frequency
+  std::optional<Length> spare_width;         ///< printed by the mounted heads beyond what is asked
+  std::vector<std::string> families;         ///< ink families the head takes beside its own
+  int free_colours = 0;                      ///< colour places of the mounted heads left over
   std::vector<std::string> interchangeable;  ///< other heads of the same body, board and swath
   double replace_hours = 0;                  ///< of one head, aligned
   std::optional<Money> replace_cost;         ///< with its labour; none where the head is unpriced
@@ -221,7 +240,7 @@ struct Specification {
   std::vector<Group> chosen;  ///< empty when infeasible or incomplete
   int heads_total = 0;
   std::optional<Station> station;
-  std::vector<Flexibility> flexibility;  ///< one a group of the chosen arrangement
+  std::vector<Flexibility> flexibility;       ///< one a group of the chosen arrangement
   std::optional<double> single_source_share;  ///< of the priced capital
   std::vector<Alternative> alternatives;
   std::vector<RejectedHead> rejected;

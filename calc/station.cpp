@@ -11,6 +11,11 @@ namespace {
 
 constexpr double joules_per_m2_in_mj_per_cm2 = 10;
 
+Stage with_power(Stage stage, const Curing& curing) {
+  if (curing.electrical) stage.electrical_kw = curing.electrical->si() / 1e3;
+  return stage;
+}
+
 Stage uv_stage(const Curing& curing) {
   Stage stage;
   stage.kind = "uv";
@@ -19,9 +24,13 @@ Stage uv_stage(const Curing& curing) {
   stage.equipment = curing.lamp->item->name;
   stage.rows = curing.rows;
   stage.units = curing.lamps;
-  stage.length_m = curing.along.si();
-  if (curing.electrical) stage.electrical_kw = curing.electrical->si() / 1e3;
-  return stage;
+  if (curing.along > Length()) stage.length_m = curing.along.si();
+  if (curing.given) stage.dose_given_mj_per_cm2 = curing.given->si() / joules_per_m2_in_mj_per_cm2;
+  if (!curing.stroke) return with_power(stage, curing);
+  stage.dose_stroke_mj_per_cm2 = curing.stroke->si() / joules_per_m2_in_mj_per_cm2;
+  stage.strokes_over_point = curing.strokes;
+  stage.lamps_lit = curing.rows;
+  return with_power(stage, curing);
 }
 
 Stage drying_stage(const Drying& drying) {
@@ -34,13 +43,8 @@ Stage drying_stage(const Drying& drying) {
   if (drying.dryer == nullptr) return stage;
   stage.equipment = drying.dryer->item->name;
   stage.units = drying.units;
+  stage.installed_length_m = drying.along.si();
   return stage;
-}
-
-Length footprint(const Job& job, const std::vector<Group>& groups, const Sizing& sizing) {
-  Length sum = millimetres(job.parameters[P::service_access_mm]);
-  for (const Group& group : groups) sum += group.footprint;
-  return sum + sizing.curing.along + sizing.drying.length;
 }
 
 void add_consumption(const Job& job, const Sizing& sizing, Station& station) {
@@ -53,11 +57,29 @@ void add_consumption(const Job& job, const Sizing& sizing, Station& station) {
 
 std::optional<LeadTime> longest(const std::vector<BomLine>& lines) {
   std::optional<LeadTime> result;
+  int unknown = 0;
   for (const BomLine& line : lines) {
+    if (!line.lead_time_days && line.unit == "pc") ++unknown;
     if (!line.lead_time_days || (result && result->days >= *line.lead_time_days)) continue;
-    result = LeadTime{*line.lead_time_days, line.part_number};
+    result = LeadTime{*line.lead_time_days, line.part_number, 0};
   }
+  if (result) result->lead_time_unknown = unknown;
   return result;
+}
+
+std::string called(const BomLine& line) {
+  if (!line.designation.empty()) return line.designation;
+  return line.part_number.empty() ? line.code : line.part_number;
+}
+
+std::vector<std::string> unpriced_items(const std::vector<BomLine>& lines) {
+  std::vector<std::string> list;
+  for (const BomLine& line : lines) {
+    if (line.extended_price) continue;
+    std::string name = called(line);
+    if (std::find(list.begin(), list.end(), name) == list.end()) list.push_back(std::move(name));
+  }
+  return list;
 }
 
 void warn_of_rows(const Job& job, const Sizing& sizing, Station& station) {
@@ -118,10 +140,12 @@ Station size_station(const Job& job, const Catalogue& catalogue, const std::vect
   station.bom = bom_lines(job, groups, sizing.needs.list());
   station.bom_total = sizing.bill.priced;
   station.bom_unpriced = sizing.bill.unpriced;
+  station.unpriced_items = unpriced_items(station.bom);
+  station.heads_unpriced = sizing.running.heads_unpriced;
   station.currency = job.currency;
   station.lead_time = longest(station.bom);
   station.cost = cost(job, groups, sizing);
-  station.footprint = footprint(job, groups, sizing);
+  station.footprint = station_footprint(job, groups, sizing);
   warn_of_rows(job, sizing, station);
   warn_of_inks(job, sizing, station);
   warn_of_stages(sizing, station);

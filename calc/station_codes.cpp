@@ -10,12 +10,12 @@ namespace {
 // In the order of PartCode. A line carries its code where the catalogue gives no designation, and
 // always for a spare.
 constexpr std::array<std::string_view, static_cast<std::size_t>(PartCode::count)> parts{
-    "printhead",      "drive_board",     "cable",   "ink_supply",   "degasser",
-    "filter",         "heater",          "chiller", "pretreatment", "mount",
-    "alignment",      "alignment_hours", "cap",     "wipe",         "spittoon",
-    "strike_sensor",  "uv_lamp",         "dryer",   "exhaust",      "encoder",
-    "product_sensor", "controller",      "flush",   "first_fill",   "spare_head",
-    "commissioning",  "training"};
+    "printhead",       "drive_board",     "cable",   "ink_supply",   "degasser",
+    "filter",          "heater",          "chiller", "pretreatment", "mount",
+    "alignment_gauge", "alignment_hours", "cap",     "wipe",         "spittoon",
+    "strike_sensor",   "uv_lamp",         "dryer",   "exhaust",      "encoder",
+    "product_sensor",  "controller",      "flush",   "first_fill",   "spare_head",
+    "commissioning",   "training"};
 
 // Code: acceptance [unit]; subject. The acceptance is absent where its figure is not known.
 constexpr std::array checks{
@@ -24,9 +24,10 @@ constexpr std::array checks{
     std::string_view("drop_watching"),    // drop volume [pL] at the jetting temperature; channel
     std::string_view("frequency"),        // per nozzle [kHz]; head
     std::string_view("dot_diameter"),     // [um]; channel
-    std::string_view("solid_cover"),      // covered share [%]; channel
+    std::string_view("solid_cover"),      // covered share [%], rounded down; channels
+    std::string_view("solids_close"),     // 100 [%]; channels
     std::string_view("film"),             // wet film [um]; channel
-    std::string_view("dead_nozzles"),     // most after 8 h, one a head [1/1000]; head
+    std::string_view("dead_nozzles"),     // most after 8 h [of N nozzles]; head
     std::string_view("registration"),     // most [um]
     std::string_view("stitch"),           // most at a joint [um]; group
     std::string_view("adhesion"),         // cross-cut class of ISO 2409, at most; material
@@ -43,8 +44,9 @@ constexpr std::array checks{
     std::string_view("migration"),        // material
 };
 
-// Code: arguments. A note always carries all of its arguments. clp and ghs are categories "1", "2",
-// "1/2", "3", "4" or "-"; nfpa a class "IA" to "IIIB".
+// Code: arguments. A note carries all of its arguments, those in brackets with the subject that
+// picks their words; region is a subject "eu", "us" or "". An ink may be several, joined. clp and
+// ghs are categories "1", "2", "1/2", "3", "4" or "-"; nfpa a class "IA" to "IIIB".
 constexpr std::array notes{
     std::string_view("uv_led"),                  // lamp, lamps [1]
     std::string_view("uv_arc"),                  // lamp, lamps [1]
@@ -56,29 +58,36 @@ constexpr std::array notes{
     std::string_view("uncured_ink"),             // ink
     std::string_view("cure_dose_unknown"),       // ink
     std::string_view("solvent_vapour"),          // ml_per_hour [mL/h]
-    std::string_view("flash_point"),             // ink, flash_point [degC], clp, ghs, nfpa
+    std::string_view("flash_point"),             // ink, subject "", "boiling_unknown",
+                                                 // "combustible", "unclassified"; flash_point
+                                                 // [degC], clp, ghs, nfpa
     std::string_view("flash_point_unknown"),     // ink
     std::string_view("exposure_limit"),          // ink, limit [ppm]
     std::string_view("exposure_limit_unknown"),  // ink
     std::string_view("vapour_zone"),             // ink, temperature [degC], flash_point [degC]
+    std::string_view("classified_zone"),         // ink, flash_point [degC], below 23
+    std::string_view("ink_family_unknown"),      // ink
     std::string_view("lel_monitoring"),          // share [%]
-    std::string_view("static"),                  // speed [m/min]
+    std::string_view("static"),                  // [subject "moving", speed [m/min]]
     std::string_view("static_solvent"),          // none
     std::string_view("aqueous_ink"),             // ml_per_hour [mL/h]
     std::string_view("oil_mist"),                // ml_per_hour [mL/h]
-    std::string_view("moving_machinery"),        // none
+    std::string_view("moving_machinery"),        // region
     std::string_view("in_running_nip"),          // speed [m/min]
     std::string_view("carriage_pinch"),          // speed [m/s], width [mm]
     std::string_view("head_strike"),             // gap [mm]
     std::string_view("hot_dryer"),               // heat [kW]
     std::string_view("hot_ink"),                 // temperature [degC]
     std::string_view("compressed_air"),          // supplies [1]
-    std::string_view("lockout"),                 // electrical [kW]
-    std::string_view("noise"),                   // lower, upper [dB(A)]
+    std::string_view("lockout"),                 // [subject "powered", electrical [kW]]
+    std::string_view("noise"),                   // region, lower, upper, action,
+                                                 // permissible [dB(A)]
     std::string_view("waste_uv"),                // litres_per_year [L]
     std::string_view("waste_aqueous"),           // litres_per_year [L]
     std::string_view("waste_solvent"),           // litres_per_year [L]
     std::string_view("waste_oil"),               // litres_per_year [L]
+    std::string_view("waste_law"),               // region
+    std::string_view("flush_hazard"),            // [subject "named", fluid]
     std::string_view("ink_storage"),             // litres [L], bund [L]
     std::string_view("ink_storage_flammable"),   // litres [L], bund [L]
     std::string_view("food_contact"),            // material (may be empty)

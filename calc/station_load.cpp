@@ -9,6 +9,8 @@
 namespace calc {
 namespace {
 
+const Temperature light_vapour_below = Temperature::celsius(23);
+
 AreaRate scanning_rate(const std::vector<Group>& groups) {
   AreaRate slowest;
   for (const Group& group : groups) {
@@ -69,6 +71,16 @@ bool wants_pretreatment(const Job& job, const Channel& channel) {
   if (!energy || channel.ink == nullptr || !channel.ink->surface_tension) return false;
   const SurfaceTension margin = millinewtons_per_metre(job.parameters[P::wetting_margin]);
   return !at_least(energy->low, channel.ink->surface_tension->high + margin);
+}
+
+bool wants_vapour_exhaust(const Job& job, const Group& group) {
+  return std::any_of(job.channels.begin(), job.channels.end(), [&](const Channel& c) {
+    const bool here =
+        std::find(group.channels.begin(), group.channels.end(), c.name) != group.channels.end();
+    const bool light =
+        c.ink != nullptr && c.ink->flash_point && c.ink->flash_point->low < light_vapour_below;
+    return here && (light || c.family == InkFamily::solvent || c.family == InkFamily::aqueous);
+  });
 }
 
 AreaRates area_rates(const Job& job, const std::vector<Group>& groups) {

@@ -35,6 +35,10 @@ Length printed_width(const Job& job);
 /// energy or tension asks for nothing. Source: common practice.
 bool wants_pretreatment(const Job& job, const Channel& channel);
 
+/// Whether the inks of a group ask for exhaust: solvent or aqueous ones, and whatever has its flash
+/// point below that of CLP category 3, 23 degC. Source: Regulation (EC) 1272/2008 Annex I.
+bool wants_vapour_exhaust(const Job& job, const Group& group);
+
 /// Parts per time [1/s]: stated, else speed over pitch; none where neither is known.
 std::optional<Frequency> parts_rate(const Job& job);
 

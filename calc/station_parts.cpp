@@ -23,8 +23,7 @@ constexpr std::array<KindRow, 9> of_every_group{{
     {PartKind::spittoon, PartCode::spittoon, Per::row},
     {PartKind::strike_sensor, PartCode::strike_sensor, Per::station},
 }};
-constexpr std::array<KindRow, 5> of_the_station{{
-    {PartKind::encoder, PartCode::encoder, Per::station},
+constexpr std::array<KindRow, 4> of_the_station{{
     {PartKind::product_sensor, PartCode::product_sensor, Per::station},
     {PartKind::controller, PartCode::controller, Per::station},
     {PartKind::commissioning, PartCode::commissioning, Per::station},
@@ -34,7 +33,8 @@ constexpr KindRow heater{PartKind::heater, PartCode::heater, Per::channel};
 constexpr KindRow chiller{PartKind::chiller, PartCode::chiller, Per::station};
 constexpr KindRow pretreatment{PartKind::pretreatment, PartCode::pretreatment, Per::station};
 constexpr KindRow exhaust{PartKind::exhaust, PartCode::exhaust, Per::station};
-constexpr KindRow alignment{PartKind::alignment, PartCode::alignment, Per::station};
+constexpr KindRow encoder{PartKind::encoder, PartCode::encoder, Per::station};
+constexpr KindRow alignment{PartKind::alignment, PartCode::alignment_gauge, Per::station};
 
 constexpr TemperatureDifference heater_span = TemperatureDifference::from_si(5);
 
@@ -120,18 +120,17 @@ bool wants_pretreatment(const Job& job, const Group& group) {
   });
 }
 
-bool wants_exhaust(const GroupParts& g, const Sizing& sizing) {
+bool wants_exhaust(const Job& job, const GroupParts& g, const Sizing& sizing) {
   const Lamp* lamp = sizing.curing.lamp == nullptr ? nullptr : sizing.curing.lamp->item;
   const bool arc = lamp != nullptr && lamp->mercury && lamp->mercury->value;
-  return g.family == InkFamily::solvent || g.family == InkFamily::aqueous ||
-         (g.family == InkFamily::uv && arc);
+  return wants_vapour_exhaust(job, *g.group) || (g.family == InkFamily::uv && arc);
 }
 
 void add_of_group(const Job& job, const PriceBook& book, const GroupParts& g, Sizing& sizing) {
   for (const KindRow& kind : of_every_group) add_kind(book, g, kind, sizing.needs);
   add_conditioning(job, book, g, sizing.needs);
   if (wants_pretreatment(job, *g.group)) add_kind(book, g, pretreatment, sizing.needs);
-  if (wants_exhaust(g, sizing)) add_kind(book, g, exhaust, sizing.needs);
+  if (wants_exhaust(job, g, sizing)) add_kind(book, g, exhaust, sizing.needs);
   // A gauge is bought where the catalogue has one; the hours of aligning stand on their own line.
   const bool gauge = book.part(PartKind::alignment, g.head, g.family) != nullptr;
   if (g.group->joints > 0 && gauge) add_kind(book, g, alignment, sizing.needs);
@@ -153,6 +152,10 @@ void add_parts(const Job& job, const PriceBook& book, const std::vector<Group>& 
   const std::vector<GroupParts> list = group_parts(job, book, groups, sizing);
   for (const GroupParts& g : list) add_of_group(job, book, g, sizing);
   if (list.empty()) return;
+  // A line that names its encoder has one.
+  if (!job.request->line.encoder) {
+    add_kind(book, first_fitting(book, list, encoder.kind), encoder, sizing.needs);
+  }
   for (const KindRow& kind : of_the_station) {
     add_kind(book, first_fitting(book, list, kind.kind), kind, sizing.needs);
   }

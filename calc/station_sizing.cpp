@@ -23,19 +23,22 @@ void fill(const Job& job, const ChannelFlow& flow, ChannelSupply& choice) {
   const Supply* supply = choice.supply == nullptr ? nullptr : choice.supply->item;
   if (supply != nullptr && supply->container && supply->container->value > Volume()) {
     const Volume container = supply->container->value;
-    choice.containers = std::max(choice.count, containers(flow.total(), shift(job), container));
+    choice.containers = std::max(choice.count, containers(flow.ink(), shift(job), container));
     choice.first_fill = container * choice.containers;
     return;
   }
-  const double whole = ceil_tolerant((flow.total() * shift(job)).si() / litres(1).si());
+  const double whole = ceil_tolerant((flow.ink() * shift(job)).si() / litres(1).si());
   choice.first_fill = litres(std::max<double>(whole, choice.count));
 }
 
-bool fits(const Supply& supply, const Channel& channel, const Head* head) {
-  if (head != nullptr && head->supply) return supply.name == head->supply->value;
+bool takes(const Supply& supply, const Channel& channel) {
   if (!supply.families) return true;
   const std::vector<InkFamily>& list = supply.families->value;
   return channel.family && std::find(list.begin(), list.end(), *channel.family) != list.end();
+}
+
+bool named_by(const Head* head, const Supply& supply) {
+  return head != nullptr && head->supply && supply.name == head->supply->value;
 }
 
 int supply_count(const ChannelLoad& load, const Supply& supply) {
@@ -156,17 +159,25 @@ ChannelSupply choose_supply(const Job& job, const PriceBook& book, const Channel
   ChannelSupply best;
   std::optional<Money> best_sum;
   for (const Priced<Supply>& supply : book.supplies()) {
-    if (!fits(*supply.item, job.channels[load.channel], head)) continue;
+    if (!takes(*supply.item, job.channels[load.channel])) continue;
     const int count = supply_count(load, *supply.item);
+    const bool named = named_by(head, *supply.item);
     std::optional<Money> sum;
     if (supply.row.price) sum = *supply.row.price * count;
-    if (best.supply != nullptr && !cheaper(sum, best_sum)) continue;
+    if (best.supply != nullptr && !named && !cheaper(sum, best_sum)) continue;
     best_sum = sum;
     best.supply = &supply;
     best.count = count;
+    if (named) break;
   }
   fill(job, flow, best);
   return best;
+}
+
+Length station_footprint(const Job& job, const std::vector<Group>& groups, const Sizing& sizing) {
+  Length sum = millimetres(job.parameters[P::service_access_mm]);
+  for (const Group& group : groups) sum += group.footprint;
+  return sum + sizing.curing.along + sizing.drying.along;
 }
 
 Sizing size(const Job& job, const PriceBook& book, const std::vector<Group>& groups) {

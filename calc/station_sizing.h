@@ -35,8 +35,11 @@ struct Sizing {
 /// Everything that costs money in a station with these groups.
 Sizing size(const Job& job, const PriceBook& book, const std::vector<Group>& groups);
 
-/// The supply of a channel: the one the head names, else the one of the lowest sum that takes its
-/// ink family; priced before unpriced.
+/// Length of the station along the line [m]: access, rows of heads, lamps, dryers as installed.
+Length station_footprint(const Job& job, const std::vector<Group>& groups, const Sizing& sizing);
+
+/// The supply of a channel, of those that take its ink family: the one the head names, else the one
+/// of the lowest sum, priced before unpriced.
 ChannelSupply choose_supply(const Job& job, const PriceBook& book, const ChannelLoad& load,
                             const ChannelFlow& flow, const Head* head);
 

@@ -30,7 +30,9 @@ void allowed(TraceWriter& w, const Group& group, const std::string& g) {
   const std::vector<Frequency>& ratings = mode.frequency->value;
   const int levels = highest_levels(group);
   const int drops = static_cast<int>(mode.drops->value.size());
-  const GreyMethod method = mode.grey_method ? mode.grey_method->value : GreyMethod::subdrops;
+  const GreyMethod method = mode.grey_method ? mode.grey_method->value
+                            : drops == 2     ? GreyMethod::amplitude
+                                             : GreyMethod::subdrops;
   const AllowedFrequency value = allowed_frequency(ratings, drops, method, levels);
   const StepInput rating = from_catalogue("f_r", in_khz(ratings.front()), "kHz", ref);
   if (!value.from_binary) {
@@ -50,13 +52,13 @@ void allowed(TraceWriter& w, const Group& group, const std::string& g) {
 StepInput motion(const TraceWriter& w, const Group& group, const std::string& g) {
   if (group.scan) return w.step("v", g + ".carriage_speed");
   const Value<Speed>& speed = *w.job.speed;
-  return from_value("v", speed, speed.high.si(), "m/s", "line.speed");
+  return from_value("v", speed, served_high(speed).si(), "m/s", "line.speed");
 }
 
 void use(TraceWriter& w, const Group& group, const std::string& g, Frequency usable) {
   const StepInput m = chosen("m", group.stack, "");
   w.formula(g + ".column", "f_c", "v*R_m/25.4",
-            {motion(w, group, g), chosen("R_m", in_dpi(group.resolution_along), "dpi")},
+            {motion(w, group, g), chosen("R_m", in_dpi(motion_axis(group)), "dpi")},
             in_khz(group.frequency_needed), "kHz", definition);
   if (!group.scan && group.stack == least_stack(group.frequency_needed, usable)) {
     w.add(g + ".stack", StepKind::least, "m", "m*f_u-f_c",
@@ -69,8 +71,8 @@ void use(TraceWriter& w, const Group& group, const std::string& g, Frequency usa
             frequency_use(group.frequency_per_nozzle, usable), "", shared);
   if (group.scan) return;  // there the feed limits, not the dots
   w.formula(g + ".speed_limit", "v_max", "m*f_u*25.4/R_m",
-            {m, w.step("f_u", g + ".usable"), chosen("R_m", in_dpi(group.resolution_along), "dpi")},
-            speed_limit(group.stack, usable, group.resolution_along).si(), "m/s", definition);
+            {m, w.step("f_u", g + ".usable"), chosen("R_m", in_dpi(motion_axis(group)), "dpi")},
+            speed_limit(group.stack, usable, motion_axis(group)).si(), "m/s", definition);
 }
 
 }  // namespace

@@ -43,24 +43,25 @@ void native(TraceWriter& w, const Group& group, const std::string& g) {
 }
 
 void pitches(TraceWriter& w, const Group& group, const std::string& g) {
-  if (group.family == Family::scanning) {
-    w.formula(g + ".across", "R_n", "s*R_0",
-              {chosen("s", group.scan->interlace_steps, ""), w.step("R_0", g + ".native")},
-              in_dpi(group.resolution_across), "dpi", geometry);
-  } else {
-    w.formula(g + ".across", "R_n", "k*R_0",
-              {chosen("k", group.interleave, ""), w.step("R_0", g + ".native")},
-              in_dpi(interleaved(group.native, group.interleave)), "dpi", geometry);
+  const Length p_n = pitch(nozzle_axis(group));
+  const Length p_m = pitch(motion_axis(group));
+  const std::string across = nozzle_axis_step(group, g);
+  const StepInput step =
+      group.scan ? chosen("k", group.scan->interlace_steps, "") : chosen("k", group.interleave, "");
+  w.formula(across, "R_n", "k*R_0", {step, w.step("R_0", g + ".native")},
+            in_dpi(nozzle_axis(group)), "dpi", geometry);
+  if (group.scan) {
+    w.add(g + ".across", StepKind::choice, "R_m", "max(R_c)",
+          {chosen("R_c", in_dpi(motion_axis(group)), "dpi")}, in_dpi(motion_axis(group)), "dpi",
+          geometry);
   }
-  w.formula(g + ".pitch_n", "p_n", "25400/R_n", {w.step("R_n", g + ".across")},
-            in_um(pitch(group.resolution_across)), "um", geometry);
-  w.formula(g + ".pitch_m", "p_m", "25400/R_m",
-            {chosen("R_m", in_dpi(group.resolution_along), "dpi")},
-            in_um(pitch(group.resolution_along)), "um", geometry);
+  w.formula(g + ".pitch_n", "p_n", "25400/R_n", {w.step("R_n", across)}, in_um(p_n), "um",
+            geometry);
+  w.formula(g + ".pitch_m", "p_m", "25400/R_m", {chosen("R_m", in_dpi(motion_axis(group)), "dpi")},
+            in_um(p_m), "um", geometry);
   w.formula(g + ".diagonal", "p_d", "sqrt(p_n^2+p_m^2)",
             {w.step("p_n", g + ".pitch_n"), w.step("p_m", g + ".pitch_m")},
-            in_um(closing_dot(pitch(group.resolution_across), pitch(group.resolution_along))), "um",
-            geometry);
+            in_um(closing_dot(p_n, p_m)), "um", geometry);
 }
 
 void measured_dot(TraceWriter& w, const ChannelDots& dots, const std::string& c) {
@@ -125,8 +126,8 @@ double beyond(double dot, double pitch) {
 
 void cover(TraceWriter& w, const Group& group, const ChannelDots& dots, const std::string& g,
            const std::string& c) {
-  const Length p_n = pitch(group.resolution_across);
-  const Length p_m = pitch(group.resolution_along);
+  const Length p_n = pitch(nozzle_axis(group));
+  const Length p_m = pitch(motion_axis(group));
   if (closes(dots.dot_diameter, p_n, p_m)) {
     w.formula(c + ".cover", "F", "min(1,D/p_d)",
               {w.step("D", c + ".dot"), w.step("p_d", g + ".diagonal")}, dots.cover_fraction, "",
@@ -147,6 +148,19 @@ void cover(TraceWriter& w, const Group& group, const ChannelDots& dots, const st
             dots.cover_fraction, "", geometry);
 }
 
+/// What the dot does to edges and to a dead nozzle.
+void effects(TraceWriter& w, const ChannelDots& dots, const std::string& g, const std::string& c) {
+  const StepInput dot = w.step("D", c + ".dot");
+  const StepInput p_n = w.step("p_n", g + ".pitch_n");
+  const StepInput p_m = w.step("p_m", g + ".pitch_m");
+  w.formula(c + ".edge_gain", "g", "D-min(p_n,p_m)", {dot, p_n, p_m},
+            dot.value - std::min(p_n.value, p_m.value), "um", geometry);
+  w.formula(c + ".dead_nozzle_gap", "g_d", "2*p_n-D", {dot, p_n}, 2 * p_n.value - dot.value, "um",
+            geometry);
+  w.formula(c + ".hiding_dot", "D_h", "sqrt((2*p_n)^2+p_m^2)", {p_n, p_m}, in_um(dots.hiding_dot),
+            "um", geometry);
+}
+
 void channel(TraceWriter& w, const Group& group, const ChannelDots& dots, const std::string& g) {
   const std::string c = g + "." + dots.channel;
   const std::string ref = "head." + group.head + ".mode." + group.mode + ".drops";
@@ -155,12 +169,13 @@ void channel(TraceWriter& w, const Group& group, const ChannelDots& dots, const 
         catalogue_row);
   dot(w, dots, c);
   cover(w, group, dots, g, c);
+  effects(w, dots, g, c);
   w.formula(
       c + ".laydown", "h", "V*n_f*R_n*R_m*1e-9/0.0254^2",
-      {w.step("V", c + ".drop"), chosen("n_f", group.film_heads, ""), w.step("R_n", g + ".across"),
-       chosen("R_m", in_dpi(group.resolution_along), "dpi")},
-      in_um(laydown(dots.drop, group.resolution_across, group.resolution_along, group.film_heads)),
-      "mL/m2", mass);
+      {w.step("V", c + ".drop"), chosen("n_f", group.film_heads, ""),
+       w.step("R_n", nozzle_axis_step(group, g)), chosen("R_m", in_dpi(motion_axis(group)), "dpi")},
+      in_um(laydown(dots.drop, nozzle_axis(group), motion_axis(group), group.film_heads)), "mL/m2",
+      mass);
 }
 
 bool same_dots(const ChannelDots& a, const ChannelDots& b) {

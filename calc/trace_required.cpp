@@ -55,12 +55,12 @@ void text(TraceWriter& w, const Image& image, const Demand& demand) {
             number(demand), "dpi", sampling);
 }
 
-void bar_code(TraceWriter& w, const Image& image, const Demand& demand) {
-  w.formula("required.bar_code", "R_code", "25.4*(n-0.5)/X",
-            {from_parameter(w.job, "n", P::barcode_dots),
-             from_value("X", *image.barcode_module, in_mm(image.barcode_module->value), "mm",
-                        "image.barcode_module")},
-            number(demand), "dpi", rounding);
+void bar_code(TraceWriter& w, const Demand& demand) {
+  w.formula(
+      "required.bar_code", "R_code", "25.4*(n-0.5)/X",
+      {from_parameter(w.job, "n", P::barcode_dots),
+       from_value("X", *w.job.module, in_mm(w.job.module->low), "mm", "image.barcode_module")},
+      number(demand), "dpi", rounding);
 }
 
 void viewing(TraceWriter& w, const Image& image, const Demand& demand) {
@@ -105,7 +105,7 @@ void trace_required(TraceWriter& w) {
   const Image& image = w.job.request->image;
   if (const Demand* demand = find(required, "feature")) feature(w, image, *demand);
   if (const Demand* demand = find(required, "text")) text(w, image, *demand);
-  if (const Demand* demand = find(required, "bar_code")) bar_code(w, image, *demand);
+  if (const Demand* demand = find(required, "bar_code")) bar_code(w, *demand);
   if (const Demand* demand = find(required, "viewing")) viewing(w, image, *demand);
   governing(w, true);
   governing(w, false);

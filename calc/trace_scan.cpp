@@ -1,6 +1,11 @@
+#include <algorithm>
+#include <cmath>
+
+#include "calc/arrangement.h"
 #include "calc/compare.h"
 #include "calc/lattice.h"
 #include "calc/scan.h"
+#include "calc/trace_find.h"
 #include "calc/trace_writer.h"
 
 namespace calc {
@@ -9,12 +14,49 @@ namespace {
 const Basis interlace{
     "every row is printed once if the advance and the steps have no common factor",
     SourceTag::computed, "number theory"};
+const Basis shared{"all groups ride one carriage", SourceTag::computed,
+                   "every group prints whole rows of its lattice"};
 const Basis kinematics{"uniform acceleration, both ways printing", SourceTag::computed,
                        "acceleration outside the print zone"};
 
 /// Nozzles that two neighbours print alike.
 int overlapped(const Group& group) {
   return static_cast<int>(ceil_tolerant(group.overlap / pitch(group.native)));
+}
+
+Length own_advance(const Group& group) {
+  return advance_length(group.scan->advance_nozzles, group.scan->interlace_steps, group.native);
+}
+
+/// The advance of the carriage: the group's own where it is alone.
+std::string advance_step(const TraceWriter& w, const std::string& g) {
+  return g + (w.has(g + ".carriage_advance") ? ".carriage_advance" : ".advance");
+}
+
+std::string numbered(const std::string& symbol, std::size_t i) {
+  return symbol + "_" + std::to_string(i + 1);
+}
+
+/// The least of the groups' own advances; a table where their lattices agree only on a shorter one.
+void carriage_advance(TraceWriter& w, const Group& group, const std::string& g) {
+  const std::vector<Group>& groups = w.spec.chosen;
+  if (groups.size() < 2) return;
+  std::vector<StepInput> inputs;
+  std::string list;
+  double least = in_mm(own_advance(groups.front()));
+  for (std::size_t i = 0; i < groups.size(); ++i) {
+    const double own = in_mm(own_advance(groups[i]));
+    const std::string symbol = numbered("A", i);
+    list += (i == 0 ? "" : ",") + symbol;
+    inputs.push_back(&groups[i] == &group ? w.step(symbol, g + ".advance")
+                                          : chosen(symbol, own, "mm"));
+    least = std::min(least, own);
+  }
+  const double advance = in_mm(group.scan->advance);
+  const bool is_least = !(advance < least) && !(advance > least);
+  w.add(g + ".carriage_advance", is_least ? StepKind::choice : StepKind::table, "A",
+        is_least ? "min(" + list + ")" : "greatest advance of whole rows on every lattice", inputs,
+        advance, "mm", shared);
 }
 
 void advance(TraceWriter& w, const Group& group, const std::string& g) {
@@ -26,45 +68,133 @@ void advance(TraceWriter& w, const Group& group, const std::string& g) {
   w.formula(g + ".advance", "A", "25.4*J/(s*R_0)",
             {w.step("J", g + ".advance_rows"), chosen("s", scan.interlace_steps, ""),
              w.step("R_0", g + ".native")},
-            in_mm(advance_length(scan.advance_nozzles, scan.interlace_steps, group.native)), "mm",
-            interlace);
+            in_mm(own_advance(group)), "mm", interlace);
+  carriage_advance(w, group, g);
+}
+
+/// Lamps on both ends of the carriage: what its rows of heads leave over of its length.
+StepInput lamps(const TraceWriter& w) {
+  const Lamp* deepest = nullptr;
+  for (const Lamp& lamp : w.catalogue.lamps) {
+    if (lamp.depth && (deepest == nullptr || lamp.depth->value > deepest->depth->value)) {
+      deepest = &lamp;
+    }
+  }
+  const bool uv = std::any_of(w.job.groups.begin(), w.job.groups.end(),
+                              [](const ChannelGroup& c) { return c.family == InkFamily::uv; });
+  if (!uv || deepest == nullptr) return chosen("l", 0, "mm");
+  return from_catalogue("l", in_mm(deepest->depth->value), "mm",
+                        "lamp." + deepest->name + ".depth");
+}
+
+void array(TraceWriter& w, const Group& group, const std::string& g) {
+  std::vector<StepInput> inputs;
+  std::string list;
+  for (std::size_t i = 0; i < w.spec.chosen.size(); ++i) {
+    const std::string symbol = numbered("d", i);
+    list += symbol + "+";
+    inputs.push_back(chosen(symbol, in_mm(w.spec.chosen[i].footprint), "mm"));
+  }
+  inputs.push_back(lamps(w));
+  w.formula(g + ".array", "L_a", list + "2*l", inputs, in_mm(group.scan->array_length), "mm",
+            {"rows of heads one behind the other, a lamp on either side with UV ink",
+             SourceTag::computed, "all rows on one carriage"});
+}
+
+/// The groups as riders of the carriage, for its speed alone.
+std::vector<Rider> riders(const TraceWriter& w, bool bands) {
+  std::vector<Rider> list;
+  for (const Group& group : w.spec.chosen) {
+    const Head& head = trace_head(w.catalogue, group);
+    Rider r;
+    r.allowed = group.frequency_allowed;
+    r.motion_axis = motion_axis(group);
+    if (bands && head.avoid) r.avoid = &*head.avoid;
+    list.push_back(r);
+  }
+  return list;
+}
+
+bool same(Speed a, Speed b) { return at_most(a, b) && at_most(b, a); }
+
+/// The lower end of the band that the speed was lowered below, with what it takes to follow it.
+void add_band(const TraceWriter& w, Speed used, std::string& list, std::vector<StepInput>& inputs) {
+  for (const Group& group : w.spec.chosen) {
+    const Head& head = trace_head(w.catalogue, group);
+    if (!head.avoid) continue;
+    if (!same(below_band * head.avoid->low / motion_axis(group), used)) continue;
+    list += ",b*f_b*25.4/R_b";
+    inputs.push_back(constant("b", below_band, ""));
+    inputs.push_back(
+        from_catalogue("f_b", in_khz(head.avoid->low), "kHz", "head." + head.name + ".avoid"));
+    inputs.push_back(chosen("R_b", in_dpi(motion_axis(group)), "dpi"));
+    return;
+  }
+}
+
+void speed(TraceWriter& w, const Group& group, const std::string& g) {
+  const Speed used = group.scan->carriage_speed;
+  const double high = w.job.parameters[P::high_use];
+  const bool spared = same(shared_speed(w.job.parameters, riders(w, true), high), used);
+  std::vector<StepInput> inputs{
+      from_parameter(w.job, "v_lim", P::carriage_speed),
+      spared ? from_parameter(w.job, "q", P::high_use) : chosen("q", 1, "")};
+  std::string list = "v_lim";
+  for (std::size_t i = 0; i < w.spec.chosen.size(); ++i) {
+    const Group& other = w.spec.chosen[i];
+    const std::string f = numbered("f", i);
+    const std::string r = numbered("R", i);
+    list += ",q*" + f + "*25.4/" + r;
+    inputs.push_back(&other == &group ? w.step(f, g + ".usable")
+                                      : chosen(f, in_khz(other.frequency_allowed), "kHz"));
+    inputs.push_back(chosen(r, in_dpi(motion_axis(other)), "dpi"));
+  }
+  const Speed free = shared_speed(w.job.parameters, riders(w, false), spared ? high : 1);
+  if (!same(free, used)) add_band(w, used, list, inputs);
+  w.formula(g + ".carriage_speed", "v_c", "min(" + list + ")", inputs, used.si(), "m/s",
+            kinematics);
 }
 
 void carriage(TraceWriter& w, const Group& group, const std::string& g) {
   const Scan& scan = *group.scan;
-  w.formula(g + ".carriage_speed", "v_c", "min(v_lim,f_u*25.4/R_m)",
-            {from_parameter(w.job, "v_lim", P::carriage_speed), w.step("f_u", g + ".usable"),
-             chosen("R_m", in_dpi(group.resolution_along), "dpi")},
-            scan.carriage_speed.si(), "m/s", kinematics);
+  array(w, group, g);
+  speed(w, group, g);
   w.formula(
       g + ".stroke_time", "t", "(W+L_a)/(1000*v_c)+2*v_c/a+t_d",
-      {w.step("W", g + ".width"), chosen("L_a", in_mm(scan.array_length), "mm"),
-       w.step("v_c", g + ".carriage_speed"), from_parameter(w.job, "a", P::carriage_acceleration),
+      {w.step("W", g + ".width"), w.step("L_a", g + ".array"), w.step("v_c", g + ".carriage_speed"),
+       from_parameter(w.job, "a", P::carriage_acceleration),
        from_parameter(w.job, "t_d", P::stroke_dwell_s)},
       scan.stroke_time.si(), "s", kinematics);
   w.formula(
       g + ".machine_width", "W_m", "W+L_a+1000*v_c^2/a+l_p",
-      {w.step("W", g + ".width"), chosen("L_a", in_mm(scan.array_length), "mm"),
-       w.step("v_c", g + ".carriage_speed"), from_parameter(w.job, "a", P::carriage_acceleration),
+      {w.step("W", g + ".width"), w.step("L_a", g + ".array"), w.step("v_c", g + ".carriage_speed"),
+       from_parameter(w.job, "a", P::carriage_acceleration),
        from_parameter(w.job, "l_p", P::park_mm)},
       in_mm(scan.machine_width), "mm", kinematics);
+}
+
+/// The most interlace steps of all groups: the carriage goes on until the last is done.
+int most_steps(const std::vector<Group>& groups) {
+  int steps = 1;
+  for (const Group& group : groups) steps = std::max(steps, group.scan->interlace_steps);
+  return steps;
 }
 
 /// Image by image where the image has a length, else endless.
 void throughput(TraceWriter& w, const Group& group, const std::string& g) {
   const Scan& scan = *group.scan;
   const double rate = scan.throughput.si() * 3600;
-  if (scan.strokes == 0) {
-    w.formula(
-        g + ".throughput", "Q", "W*A*3600/(t*1e6)",
-        {w.step("W", g + ".width"), w.step("A", g + ".advance"), w.step("t", g + ".stroke_time")},
-        rate, "m2/h", kinematics);
+  const std::string moved = advance_step(w, g);
+  if (scan.strokes < 1) {
+    w.formula(g + ".throughput", "Q", "W*A*3600/(t*1e6)",
+              {w.step("W", g + ".width"), w.step("A", moved), w.step("t", g + ".stroke_time")},
+              rate, "m2/h", kinematics);
     return;
   }
   const StepInput length =
       from_value("L", w.job.length, in_mm(w.job.length.high), "mm", "image.length");
   w.formula(g + ".strokes", "n_s", "ceil(L/A)+s*N_q-1",
-            {length, w.step("A", g + ".advance"), chosen("s", scan.interlace_steps, ""),
+            {length, w.step("A", moved), chosen("s", most_steps(w.spec.chosen), ""),
              from_parameter(w.job, "N_q", P::quality_passes)},
             scan.strokes, "", interlace);
   w.formula(g + ".throughput", "Q", "W*L*3600/(n_s*t*1e6)",

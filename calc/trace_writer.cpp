@@ -37,6 +37,16 @@ StepInput from_parameter(const Job& job, std::string symbol, P id) {
           std::string(row.key)};
 }
 
+Resolution nozzle_axis(const Group& group) {
+  return group.scan ? group.resolution_along : group.resolution_across;
+}
+Resolution motion_axis(const Group& group) {
+  return group.scan ? group.resolution_across : group.resolution_along;
+}
+std::string nozzle_axis_step(const Group& group, const std::string& prefix) {
+  return prefix + (group.scan ? ".along" : ".across");
+}
+
 void TraceWriter::add(std::string id, StepKind kind, std::string symbol, std::string formula,
                       std::vector<StepInput> inputs, double value, std::string unit,
                       const Basis& basis, std::vector<std::string> assumptions) {

@@ -56,6 +56,12 @@ class TraceWriter {
   std::vector<Step> steps_;
 };
 
+/// Delivered resolution along the nozzle rows, and along the motion while jetting.
+Resolution nozzle_axis(const Group& group);
+Resolution motion_axis(const Group& group);
+/// The step that has the first of them.
+std::string nozzle_axis_step(const Group& group, const std::string& prefix);
+
 /// The parts, each in its file.
 void trace_required(TraceWriter& writer);
 /// One group of the chosen arrangement; `prefix` starts its steps' ids ("g1").

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <optional>
 
+#include "calc/verdict_uncertain.h"
+
 namespace calc {
 namespace {
 
@@ -23,11 +25,11 @@ std::vector<Reason> moved(const Job& job, const Catalogue& catalogue,
   return failing_gates(other, catalogue, chosen);
 }
 
-Notice edge(const Parameter& row, double to, const Reason& reason) {
+Notice edge(std::string field, double to, std::string unit, const Reason& reason) {
   Notice notice;
   notice.code = "assumption_edge";
-  notice.field = row.key;
-  notice.args = {{"value", to, std::string(row.unit)},
+  notice.field = std::move(field);
+  notice.args = {{"value", to, std::move(unit)},
                  {"gate", reason.code, ""},
                  {"reached", reason.value, reason.unit},
                  {"limit", reason.limit, reason.unit}};
@@ -41,7 +43,20 @@ void edges_of(const Job& job, const Catalogue& catalogue, const Selection& selec
   for (const double to : {row.low, row.high}) {
     if (!(to < now) && !(to > now)) continue;
     const std::vector<Reason> failing = moved(job, catalogue, selection.chosen, id, to);
-    if (!failing.empty()) out.push_back(edge(row, to, failing.front()));
+    if (!failing.empty())
+      out.push_back(edge(std::string(row.key), to, std::string(row.unit), failing.front()));
+  }
+}
+
+/// The same for what the request itself gives as uncertain.
+void uncertain_edges(const Job& job, const Catalogue& catalogue, const Selection& selection,
+                     std::vector<Notice>& out) {
+  for (const MovedInput& moved : moved_inputs(*job.request)) {
+    const Job other = resolve(moved.request, catalogue, job.date, job.parameters);
+    const std::vector<Reason> failing = failing_gates(other, catalogue, selection.chosen);
+    if (failing.empty()) continue;
+    out.push_back(edge(moved.field, moved.value, moved.unit, failing.front()));
+    out.back().where.push_back(moved.where);
   }
 }
 
@@ -57,6 +72,7 @@ Decision decide(const Job& job, const Catalogue& catalogue, const Selection& sel
       if (id) edges_of(job, catalogue, selection, *id, decision.conditions);
     }
   }
+  uncertain_edges(job, catalogue, selection, decision.conditions);
   if (!decision.conditions.empty()) decision.verdict = Verdict::conditional;
   return decision;
 }

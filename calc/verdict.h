@@ -9,7 +9,8 @@
 namespace calc {
 
 /// A verdict with every condition: those printed of the chosen arrangement, and each assumption
-/// that alone, moved over its range, makes it fail a gate (`assumption_edge`).
+/// or uncertain input that alone, moved over its range, makes it fail a gate (`assumption_edge`,
+/// its field named).
 struct Decision {
   Verdict verdict = Verdict::incomplete;
   std::vector<Notice> conditions;

@@ -44,7 +44,8 @@ Table<S> with_common(std::string_view element, std::vector<Row<S>> own,
           .within(0, 3650),
       word(kept(element, "provenance"), Source{&calc::Row::provenance},
            "where the figures come from")
-          .otherwise("assumed"),
+          .otherwise("assumed")
+          .printed_only(),
   };
   rows.insert(rows.end(), own.begin(), own.end());
   return {std::move(rows), std::move(sections)};
@@ -79,7 +80,7 @@ Table<HeadMode> mode() {
                   .required(),
               word("head.NAME.mode.NAME.grey_method", &M::grey_method,
                    "how grey levels are made; used with one rating only")
-                  .otherwise("amplitude"),
+                  .otherwise("amplitude with two drops, else subdrops"),
           },
           {}};
 }
@@ -124,9 +125,11 @@ Table<Head> head() {
                    "diameter of a nozzle")
               .within(1, 500),
           quantity("head.NAME.drop_speed", &H::drop_speed, "speed", "m/s", "speed of a drop")
-              .within(0.5, 30),
+              .within(0.5, 30)
+              .printed_only(),
           word("head.NAME.drop_speed_at", &H::drop_speed_at, "where the drop speed was measured")
-              .otherwise("one_mm"),
+              .otherwise("one_mm")
+              .printed_only(),
           quantity("head.NAME.throw_least", &H::throw_least, "length", "mm",
                    "least gap to the surface")
               .within(0.05, 100)
@@ -216,7 +219,7 @@ Table<Lamp> lamp() {
               .required(),
           quantity("lamp.NAME.shape", &L::shape, "fraction", "", "mean over peak along the window")
               .within(0.05, 1)
-              .otherwise("1, flat"),
+              .otherwise("0.5, triangular"),
           quantity("lamp.NAME.window_along", &L::window_along, "length", "mm",
                    "window along the motion")
               .within(0.1, 2000)
@@ -260,7 +263,8 @@ Table<Part> part() {
       "part",
       {
           word("part.NAME.kind", &P::kind, "what it does").required(),
-          word("part.NAME.per", &P::per, "what its quantity follows").otherwise("station"),
+          word("part.NAME.per", &P::per, "what its quantity follows")
+              .otherwise("what its kind follows"),
           word_list("part.NAME.families", &P::families, "ink families it is for").otherwise("any"),
           names("part.NAME.fits", &P::fits, "heads it fits").otherwise("any"),
           quantity("part.NAME.life", &P::life, "time", "h", "running hours between replacements")

@@ -21,9 +21,11 @@ std::vector<Row<RequestHead>> head_rows() {
           .otherwise("the catalogue's"),
       text("request.region", &H::region, check_short, "region whose limits and codes apply"),
       word("request.units", &H::units, "units the document prints lengths and speeds in")
-          .otherwise("si"),
+          .otherwise("si")
+          .printed_only(),
       text("request.language", &H::language, check_language, "language of the document")
-          .otherwise("en"),
+          .otherwise("en")
+          .printed_only(),
       text("request.notes", &H::notes, check_any, "remarks, printed as they stand").printed_only(),
   };
 }
@@ -55,9 +57,11 @@ Table<Product> product() {
               .demand("high"),
           quantity("product.thickness", &P::thickness, "length", "mm", "thickness of the product")
               .within(0.001, 2000)
-              .demand_or_uncertain("high"),
+              .demand_or_uncertain("high")
+              .printed_only(),
           quantity("product.thickness_variation", &P::thickness_variation, "length", "mm",
-                   "how much the thickness varies, from least to greatest")
+                   "how much the thickness varies, from least to greatest; "
+                   "taken off the least gap, and on a cylinder added to the greatest")
               .within(0, 100)
               .otherwise("0 mm"),
           quantity("product.pitch", &P::pitch, "length", "mm",
@@ -288,34 +292,35 @@ Table<Line> line() {
               .within(0.01, 3000)
               .demand_or_uncertain("high"),
           throughput(),
-          word("line.mode", &L::mode, "how heads and product move").otherwise("either"),
+          word("line.mode", &L::mode, "how heads and product move")
+              .otherwise("either if line.indexing is yes, else single"),
           word("line.indexing", &L::indexing,
                "whether the line can stop and index, or has a buffer")
-              .otherwise("no"),
+              .otherwise("open: a carriage only on condition"),
           quantity("line.hours_per_day", &L::hours_per_day, "time", "h", "hours of operation a day")
               .within(0.01, 24),
           number("line.days_per_year", &L::days_per_year, "", "", "days of operation a year")
               .within(1, 366),
           quantity("line.throw_distance", &L::throw_distance, "length", "mm",
-                   "gap from nozzle plate to surface")
+                   "gap from nozzle plate to the surface of the thickest product")
               .within(0.1, 100)
               .demand_or_uncertain("high")
-              .otherwise("the head's nominal"),
+              .otherwise("the head's nominal, else 1 mm"),
           quantity("line.throw_variation", &L::throw_variation, "length", "mm",
                    "how much the gap flutters, to each side")
               .within(0, 50)
-              .otherwise("0 mm"),
+              .otherwise("0.1 mm"),
           quantity("line.weave", &L::weave, "length", "mm",
                    "how far the product wanders sideways, to each side")
               .within(0, 500)
               .otherwise("0 mm"),
-          text("line.encoder", &L::encoder, check_short, "encoder on the line, in words")
-              .printed_only(),
+          text("line.encoder", &L::encoder, check_short,
+               "encoder the line has already, in words; the bill then has none"),
           quantity("line.air_temperature", &L::air_temperature, "temperature", "degC",
                    "air at the station")
               .within(-30, 80)
               .demand_or_uncertain("high")
-              .otherwise("20..30 degC"),
+              .otherwise("25 degC"),
       },
       {}};
 }

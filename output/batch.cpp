@@ -33,6 +33,20 @@ void append(intake::Diagnostics& to, const intake::Diagnostics& more) {
   to.insert(to.end(), more.begin(), more.end());
 }
 
+/// Holds one of the cores as long as it lives.
+class Permit {
+ public:
+  explicit Permit(std::counting_semaphore<>& cores) : cores_(cores) { cores_.acquire(); }
+  ~Permit() { cores_.release(); }
+  Permit(const Permit&) = delete;
+  Permit& operator=(const Permit&) = delete;
+  Permit(Permit&&) = delete;
+  Permit& operator=(Permit&&) = delete;
+
+ private:
+  std::counting_semaphore<>& cores_;
+};
+
 }  // namespace
 
 Exit exit_of(const OsError& error) {
@@ -122,8 +136,19 @@ void JobMaker::add_catalogue(BatchJob& job) {
        Exit::data);
 }
 
-Issuer::Issuer(Os& os, Archive& archive, const Templates& templates, const Fonts& fonts, bool force)
-    : os_(os), archive_(archive), templates_(templates), fonts_(fonts), force_(force) {}
+void BatchJob::show_lines(intake::Diagnostics& findings) const {
+  add_source_lines(findings, source->shown, source->text);
+  if (catalogue) add_source_lines(findings, catalogue->path, catalogue->text);
+}
+
+Issuer::Issuer(Os& os, Archive& archive, const Templates& templates, const Fonts& fonts, bool force,
+               unsigned cores)
+    : os_(os),
+      archive_(archive),
+      templates_(templates),
+      fonts_(fonts),
+      force_(force),
+      cores_(static_cast<std::ptrdiff_t>(cores)) {}
 
 Outcome Issuer::issue_one(const BatchJob& job) const {
   Outcome outcome = job.outcome;
@@ -139,7 +164,7 @@ Outcome Issuer::issue_one(const BatchJob& job) const {
                     "please report it with this request and its catalogue"),
          Exit::software);
   }
-  add_source_lines(outcome.findings, *job.source);
+  job.show_lines(outcome.findings);
   return outcome;
 }
 
@@ -158,22 +183,33 @@ bool Issuer::keeps_earlier_date(Outcome& outcome, const BatchJob& job,
   return true;
 }
 
-void Issuer::issue_into(Outcome& outcome, const BatchJob& job) const {
+std::optional<Issued> Issuer::make(Outcome& outcome, const BatchJob& job, bool& supersedes) const {
+  const Permit permit(cores_);
   const Environment environment{job.catalogue->read.catalogue, templates_, fonts_};
-  if (keeps_earlier_date(outcome, job, environment)) return;
+  if (keeps_earlier_date(outcome, job, environment)) return std::nullopt;
   calc::Specification specification = specify(job.request(), environment, outcome.date);
   outcome.verdict = specification.verdict;
   const Archive::Found found =
       archive_.find(outcome.stem, [&] { return content_of(specification); });
   if (found == Archive::Found::same) {
     outcome.status = Status::unchanged;
-    return;
+    return std::nullopt;
   }
-  if (found == Archive::Found::other && !force_) return refuse(outcome, job);
-  const Issued issued = render(std::move(specification), job.request(), environment);
-  append(outcome.findings, issued.findings);
-  if (found == Archive::Found::other) archive_.supersede(issued.stem);
-  archive_.store(issued);
+  supersedes = found == Archive::Found::other;
+  if (supersedes && !force_) {
+    refuse(outcome, job);
+    return std::nullopt;
+  }
+  return render(std::move(specification), job.request(), environment);
+}
+
+void Issuer::issue_into(Outcome& outcome, const BatchJob& job) const {
+  bool supersedes = false;
+  const std::optional<Issued> issued = make(outcome, job, supersedes);
+  if (!issued) return;
+  append(outcome.findings, issued->findings);
+  if (supersedes) archive_.supersede(issued->stem);
+  archive_.store(*issued);
   outcome.status = Status::issued;
 }
 

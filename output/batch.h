@@ -3,6 +3,8 @@
 
 #include <map>
 #include <memory>
+#include <optional>
+#include <semaphore>
 #include <set>
 #include <string>
 #include <vector>
@@ -26,6 +28,8 @@ struct BatchJob {
   IssueDate date;
   Outcome outcome;
 
+  /// Fills in the source lines of findings about the request's or its catalogue's file.
+  void show_lines(intake::Diagnostics& findings) const;
   const intake::ReadRequest& request() const { return source->file.requests.at(index); }
 };
 
@@ -52,7 +56,10 @@ class JobMaker {
 /// Issues jobs into an archive; any number of threads at the same time.
 class Issuer {
  public:
-  Issuer(Os& os, Archive& archive, const Templates& templates, const Fonts& fonts, bool force);
+  /// At most `cores` documents are calculated and laid out at the same time; threads beyond that
+  /// wait for the disk. All references must outlive the issuer.
+  Issuer(Os& os, Archive& archive, const Templates& templates, const Fonts& fonts, bool force,
+         unsigned cores);
 
   /// The outcome with its status, verdict and findings. Never throws: faults of the system and of
   /// the program become the outcome's.
@@ -60,6 +67,8 @@ class Issuer {
 
  private:
   void issue_into(Outcome& outcome, const BatchJob& job) const;
+  /// The files to store; nothing when unchanged or refused, which the outcome then says.
+  std::optional<Issued> make(Outcome& outcome, const BatchJob& job, bool& supersedes) const;
   bool keeps_earlier_date(Outcome& outcome, const BatchJob& job,
                           const Environment& environment) const;
   void refuse(Outcome& outcome, const BatchJob& job) const;
@@ -69,6 +78,7 @@ class Issuer {
   const Templates& templates_;
   const Fonts& fonts_;
   bool force_;
+  mutable std::counting_semaphore<> cores_;
 };
 
 /// The exit status a failed call asks for.

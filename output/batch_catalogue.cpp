@@ -45,11 +45,11 @@ std::shared_ptr<const LoadedCatalogue> Catalogues::find(const std::string& reque
 std::shared_ptr<const LoadedCatalogue> Catalogues::load(const std::string& path) {
   std::shared_ptr<const LoadedCatalogue>& known = loaded_[path];
   if (known) return known;
-  const std::string text = os_.read_file(path);
   auto fresh = std::make_shared<LoadedCatalogue>();
   fresh->path = path;
-  fresh->read = intake::read_catalogue(path, text);
-  fresh->read.catalogue.source_sha256 = sha256(text);
+  fresh->text = os_.read_file(path);
+  fresh->read = intake::read_catalogue(path, fresh->text);
+  fresh->read.catalogue.source_sha256 = sha256(fresh->text);
   return known = std::move(fresh);
 }
 

@@ -12,7 +12,7 @@
 namespace output {
 
 struct LoadedCatalogue {
-  std::string path;
+  std::string path, text;
   intake::ReadCatalogue read;
 };
 

@@ -32,10 +32,10 @@ std::shared_ptr<const ReadSource> read_source(Os& os, const Source& source) {
   return read;
 }
 
-void add_source_lines(intake::Diagnostics& findings, const ReadSource& source) {
+void add_source_lines(intake::Diagnostics& findings, std::string_view file, std::string_view text) {
   for (intake::Diagnostic& finding : findings) {
-    if (!finding.source_line.empty() || finding.file != source.shown) continue;
-    finding.source_line = line_of(source.text, finding.line);
+    if (!finding.source_line.empty() || finding.file != file) continue;
+    finding.source_line = line_of(text, finding.line);
   }
 }
 

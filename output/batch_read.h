@@ -20,8 +20,8 @@ struct ReadSource {
 /// Reads a source. Throws OsError.
 std::shared_ptr<const ReadSource> read_source(Os& os, const Source& source);
 
-/// Fills in the line of the text that findings of this source lack.
-void add_source_lines(intake::Diagnostics& findings, const ReadSource& source);
+/// Fills in the line of the text that findings about this file lack.
+void add_source_lines(intake::Diagnostics& findings, std::string_view file, std::string_view text);
 
 /// The finding and exit status for a source that could not be read.
 Fault unread(const Source& source, const OsError& error);

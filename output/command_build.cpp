@@ -55,7 +55,7 @@ class Printer {
   Exit exit_ = Exit::success;
 };
 
-unsigned thread_count(const Options& options) {
+unsigned core_count(const Options& options) {
   constexpr unsigned most = 256;
   if (options.jobs != 0) return options.jobs;
   return std::clamp(std::thread::hardware_concurrency(), 1U, most);
@@ -65,10 +65,11 @@ Exit issue_all(Os& os, const Options& options, const Walk& paths, JobMaker& make
                Archive& archive) {
   const Templates templates;
   const Fonts fonts(read_cjk_face(os));
-  const Issuer issuer(os, archive, templates, fonts, options.force);
+  const unsigned cores = core_count(options);
+  const Issuer issuer(os, archive, templates, fonts, options.force, cores);
   Printer printer(os, options);
-  const unsigned threads = thread_count(options);
-  OrderedPool<Outcome> pool(threads, std::size_t{4} * threads,
+  // Threads that wait for the disk share its flushes, so there are more of them than cores.
+  OrderedPool<Outcome> pool(3 * cores, std::size_t{6} * cores,
                             [&](const Outcome& outcome) { printer.print(outcome); });
   const Exit exit = for_each_job(os, options, paths, maker, [&](BatchJob job) {
     pool.submit([&issuer, job = std::move(job)] { return issuer.issue_one(job); });

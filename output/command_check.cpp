@@ -38,7 +38,7 @@ Exit run_check(Os& os, const Options& options, const DatePolicy& dates) {
   const auto take = [&](BatchJob job) {
     Outcome& outcome = job.outcome;
     if (outcome.status != Status::failed) outcome.status = Status::checked;
-    add_source_lines(outcome.findings, *job.source);
+    job.show_lines(outcome.findings);
     counts.add(outcome);
     exit = worse(exit, outcome.exit);
     os.write_error(findings_text(outcome.findings, options.diagnostics));

@@ -11,7 +11,7 @@ void explain_one(Os& os, const Options& options, const BatchJob& job, const Temp
   const Environment environment{job.catalogue->read.catalogue, templates, fonts};
   const calc::Specification specification = specify(job.request(), environment, job.date.date);
   intake::Diagnostics findings = warnings_of(specification, job.request(), templates);
-  add_source_lines(findings, *job.source);
+  job.show_lines(findings);
   os.write_error(findings_text(findings, options.diagnostics));
   os.write_output(options.json ? figures_of(specification, job.request())
                                : explanation(specification, job.request().request, templates));
@@ -26,7 +26,7 @@ Exit run_explain(Os& os, const Options& options, const DatePolicy& dates) {
   JobMaker maker(catalogues, dates);
   Exit exit = Exit::success;
   const auto take = [&](BatchJob job) {
-    add_source_lines(job.outcome.findings, *job.source);
+    job.show_lines(job.outcome.findings);
     os.write_error(findings_text(job.outcome.findings, options.diagnostics));
     exit = worse(exit, job.outcome.exit);
     if (job.outcome.status != Status::failed) explain_one(os, options, job, templates, fonts);

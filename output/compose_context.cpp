@@ -12,10 +12,38 @@ namespace {
 
 constexpr std::string_view base_language = "en";
 
-/// A number of a notice: one more digit than elsewhere, so that value and limit differ on paper;
-/// the unit "1" marks a share, which reads as percent.
-std::string argument_text(double value, const std::string& unit) {
-  return unit == "1" ? with_unit(value * 100, "%", 4) : with_unit(value, unit, 4);
+constexpr int least_digits = 3, most_digits = 6;
+constexpr std::size_t margin_line = 30;  ///< characters of small type on a line of the margin
+
+bool is_count(double value, std::string_view unit) {
+  return unit.empty() && value == std::floor(value);
+}
+
+/// Digits at which numbers that differ differ on paper too; 3 where no two do.
+int telling_digits(const std::vector<double>& values) {
+  for (int digits = least_digits; digits < most_digits; ++digits) {
+    bool told = true;
+    for (const double a : values) {
+      for (const double b : values) {
+        told = told && (a == b || number(a, digits) != number(b, digits));
+      }
+    }
+    if (told) return digits;
+  }
+  return most_digits;
+}
+
+/// A number of a notice or a reason; the unit "1" marks a share, which reads as percent.
+std::string argument_text(const Context& context, double value, const std::string& unit,
+                          int digits) {
+  if (is_count(value, unit)) return number(value, 9);
+  return unit == "1" ? with_unit(value * 100, "%", digits) : context.measure(value, unit, digits);
+}
+
+/// Whether two reasons say the same of different groups.
+bool alike(const calc::Reason& a, const calc::Reason& b) {
+  return a.code == b.code && a.subject == b.subject && a.value == b.value && a.limit == b.limit &&
+         a.unit == b.unit;
 }
 
 std::string capitals(std::string_view text) {
@@ -82,16 +110,31 @@ std::string Context::variant(const std::string& key, const std::string& subject)
   return !subject.empty() && has_words(whole) ? whole : key;
 }
 
+bool Context::in_us_units() const {
+  const auto& units = request.request.units;
+  return units && units->value == calc::UnitSystem::us;
+}
+
+std::string Context::measure(double value, std::string_view unit, int digits) const {
+  return with_units(value, unit, digits, in_us_units());
+}
+
 std::string Context::notice(std::string_view kind, const calc::Notice& notice) const {
   Values values;
   std::string subject;
+  std::vector<double> numbers;
+  for (const calc::Arg& arg : notice.args) {
+    if (const auto* const value = std::get_if<double>(&arg.value)) numbers.push_back(*value);
+  }
+  const int digits = telling_digits(numbers);
   for (const calc::Arg& arg : notice.args) {
     const auto* const text = std::get_if<std::string>(&arg.value);
     if (text != nullptr) {
       values.set_markup(capitals(arg.name), words_or("name." + *text, *text));
       if (arg.name == "subject") subject = *text;
     } else {
-      values.set(capitals(arg.name), argument_text(std::get<double>(arg.value), arg.unit));
+      values.set(capitals(arg.name),
+                 argument_text(*this, std::get<double>(arg.value), arg.unit, digits));
     }
   }
   values.set_markup("FIELD", field(notice.field));
@@ -99,14 +142,52 @@ std::string Context::notice(std::string_view kind, const calc::Notice& notice) c
   return templates.words(language_, variant(key, subject), values);
 }
 
-std::string Context::reason(const calc::Reason& reason) const {
+std::vector<std::string> Context::notices(std::string_view kind,
+                                          const std::vector<calc::Notice>& list,
+                                          std::vector<std::size_t>* first) const {
+  std::vector<std::string> texts;
+  for (std::size_t i = 0; i < list.size(); ++i) {
+    std::string text = notice(kind, list[i]);
+    if (std::find(texts.begin(), texts.end(), text) != texts.end()) continue;
+    texts.push_back(std::move(text));
+    if (first != nullptr) first->push_back(i);
+  }
+  return texts;
+}
+
+std::string Context::reason_of(const calc::Reason& reason, const std::string& groups) const {
+  const int digits = telling_digits({reason.value, reason.limit});
+  const auto text = [&](double value) { return argument_text(*this, value, reason.unit, digits); };
   Values values;
-  values.set("VALUE", argument_text(reason.value, reason.unit));
-  values.set("LIMIT", argument_text(reason.limit, reason.unit));
-  values.set("SHORTFALL", argument_text(std::abs(reason.limit - reason.value), reason.unit));
+  values.set("VALUE", text(reason.value));
+  values.set("LIMIT", text(reason.limit));
+  values.set("SHORTFALL", argument_text(*this, std::abs(reason.limit - reason.value), reason.unit,
+                                        least_digits));
   values.set_markup("SUBJECT", words_or("name." + reason.subject, reason.subject));
-  values.set("GROUP", reason.group);
+  values.set_markup("GROUP", groups);
   return templates.words(language_, variant("reason." + reason.code, reason.subject), values);
+}
+
+std::string Context::reason(const calc::Reason& reason) const {
+  return reason_of(reason, words("group_of", {{"NAME", reason.group}}));
+}
+
+std::vector<std::string> Context::reasons(const std::vector<calc::Reason>& list) const {
+  std::vector<std::string> texts;
+  for (std::size_t i = 0; i < list.size(); ++i) {
+    const auto same = [&](const calc::Reason& other) { return alike(list[i], other); };
+    const auto end = list.begin() + static_cast<std::ptrdiff_t>(i);
+    if (std::any_of(list.begin(), end, same)) continue;
+    std::set<std::string> groups;
+    for (const calc::Reason& other : list) {
+      if (same(other)) groups.insert(other.group);
+    }
+    std::string text = groups.size() == 1   ? reason(list[i])
+                       : groups.size() == 2 ? reason_of(list[i], words("group_both"))
+                                            : reason_of(list[i], words("group_several"));
+    if (std::find(texts.begin(), texts.end(), text) == texts.end()) texts.push_back(text);
+  }
+  return texts;
 }
 
 std::string Context::field(const std::string& key) const {
@@ -139,6 +220,17 @@ std::string Context::step_keys(std::initializer_list<std::string> ids) const {
     if (!has_step(id)) continue;
     if (!keys.empty()) keys += ' ';
     keys += anchor(id);
+  }
+  return keys;
+}
+
+std::string Context::row_keys(std::initializer_list<std::string> ids) const {
+  std::string keys;
+  for (const std::string& id : ids) {
+    const std::string key = step_keys({id});
+    if (key.empty()) continue;
+    if (!keys.empty() && keys.size() + 1 + key.size() > margin_line) break;
+    keys += (keys.empty() ? "" : " ") + key;
   }
   return keys;
 }

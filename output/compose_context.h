@@ -42,6 +42,14 @@ class Context {
   std::string notice(std::string_view kind, const calc::Notice& notice) const;
   /// A failed gate in words, with value, limit, shortfall and subject.
   std::string reason(const calc::Reason& reason) const;
+  /// Reasons in words, each once: one that holds for several groups names them together.
+  std::vector<std::string> reasons(const std::vector<calc::Reason>& list) const;
+  /// Notices in words, each once; `first` gets the index of each in the list.
+  std::vector<std::string> notices(std::string_view kind, const std::vector<calc::Notice>& list,
+                                   std::vector<std::size_t>* first = nullptr) const;
+  /// A number with its unit, United States units first where the request wants them.
+  std::string measure(double value, std::string_view unit, int digits = 3) const;
+  bool in_us_units() const;
   /// A request or catalogue key in words, the name of a repeated section in it.
   std::string field(const std::string& key) const;
   /// Keys of one pattern (below) in words at once, their names joined. At least one.
@@ -54,6 +62,9 @@ class Context {
 
   /// The margin keys of those trace steps that exist, separated by blanks.
   std::string step_keys(std::initializer_list<std::string> ids) const;
+  /// The same for a table row of one line: only so many as stand on one line of the margin, at
+  /// least one.
+  std::string row_keys(std::initializer_list<std::string> ids) const;
   /// Whether a trace step of that id exists.
   bool has_step(const std::string& id) const;
   /// The origin of the given input of that key as a margin key `file:line`, or empty.
@@ -62,6 +73,8 @@ class Context {
   const calc::Input* input(const std::string& key) const;
 
  private:
+  /// A reason said of the groups named so ("group white", "both groups").
+  std::string reason_of(const calc::Reason& reason, const std::string& groups) const;
   /// `key.subject` when it has words of its own, else the key.
   std::string variant(const std::string& key, const std::string& subject) const;
 

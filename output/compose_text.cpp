@@ -13,14 +13,7 @@ namespace {
 constexpr std::string_view times = "\xC2\xA0\xC3\x97\xC2\xA0";       // U+00A0 U+00D7 U+00A0
 constexpr std::string_view plus_minus = "\xC2\xA0\xC2\xB1\xC2\xA0";  // U+00A0 U+00B1 U+00A0
 constexpr double minute = 60;
-constexpr double feet = 1 / 0.3048;
-constexpr double inches = 1 / 0.0254;
-constexpr int as_given_digits = 6;
-
-bool in_us_units(const Context& context) {
-  const auto& units = context.request.request.units;
-  return units && units->value == calc::UnitSystem::us;
-}
+constexpr int as_given_digits = 6, converted_digits = 4;
 
 bool is_digit(char byte) { return byte >= '0' && byte <= '9'; }
 
@@ -31,21 +24,14 @@ double rounded_down(double value, int digits) {
   return std::floor(value / step * (1 + 1e-12)) * step;
 }
 
-std::string with_feet(const Context& context, double per_minute, std::string text, int digits) {
-  if (!in_us_units(context)) return text;
-  return text + " (" + with_unit(per_minute * feet, "ft/min", digits) + ")";
-}
-
 }  // namespace
 
 std::string speed_text(const Context& context, calc::Speed speed) {
-  const double per_minute = speed.si() * minute;
-  return with_feet(context, per_minute, with_unit(per_minute, "m/min", 4), 4);
+  return context.measure(speed.si() * minute, "m/min", 4);
 }
 
 std::string speed_limit_text(const Context& context, calc::Speed speed) {
-  const double per_minute = rounded_down(speed.si() * minute, 3);
-  return with_feet(context, per_minute, with_unit(per_minute, "m/min", 3), 3);
+  return context.measure(rounded_down(speed.si() * minute, 3), "m/min", 3);
 }
 
 std::string speed_limit_number(calc::Speed speed) {
@@ -53,9 +39,7 @@ std::string speed_limit_number(calc::Speed speed) {
 }
 
 std::string length_text(const Context& context, calc::Length length, int digits) {
-  std::string text = with_unit(in_mm(length), "mm", digits);
-  if (!in_us_units(context)) return text;
-  return text + " (" + with_unit(length.si() * inches, "in", digits) + ")";
+  return context.measure(in_mm(length), "mm", digits);
 }
 
 std::string dpi_text(calc::Resolution resolution) { return number(in_dpi(resolution), 4); }
@@ -92,23 +76,33 @@ std::string joined(const Context& context, const std::vector<std::string>& piece
   return text;
 }
 
+std::string channels_text(const Context& context, const std::vector<std::string>& names) {
+  std::vector<std::string> pieces;
+  for (const std::string& name : names) pieces.push_back(escaped(name));
+  return joined(context, pieces) + (names.size() > 1 ? ", " + context.words("each") : "");
+}
+
 std::string input_text(const Context& context, const calc::Input& input) {
   if (!input.text.empty()) return pretty_text(input.text);
-  const std::string unit = input.unit;
+  const bool derived = input.origin.kind == calc::OriginKind::derived;
+  const bool us = context.in_us_units() && has_us_unit(input.unit);
+  const int digits = derived || us ? converted_digits : as_given_digits;
   const bool spread = input.spread != calc::Spread::none && input.low < input.high;
-  if (!spread) return with_unit(input.value, unit, as_given_digits);
-  if (input.spread == calc::Spread::demand) {
-    return number(input.low, as_given_digits) + " " + context.words("to") + " " +
-           with_unit(input.high, unit, as_given_digits);
-  }
+  const auto text = [&](double value) { return context.measure(value, input.unit, digits); };
+  if (!spread) return input.unit.empty() ? number(input.value, 9) : text(input.value);
+  const std::string to = " " + context.words("to") + " ";
+  const auto range = [&] {
+    return range_with_units(input.low, input.high, input.unit, digits, us, to);
+  };
+  if (input.spread == calc::Spread::demand) return range();
   const double below = input.value - input.low;
   const double above = input.high - input.value;
-  if (std::abs(below - above) <= 1e-9 * std::max(std::abs(input.low), std::abs(input.high))) {
-    return number(input.value, as_given_digits) + std::string(plus_minus) +
-           with_unit(above, unit, as_given_digits);
-  }
-  return with_unit(input.value, unit, as_given_digits) + " (" + number(input.low, as_given_digits) +
-         " " + context.words("to") + " " + number(input.high, as_given_digits) + ")";
+  const bool even =
+      std::abs(below - above) <= 1e-9 * std::max(std::abs(input.low), std::abs(input.high));
+  if (us) return text(input.value) + ", " + range();
+  if (even) return number(input.value, digits) + std::string(plus_minus) + text(above);
+  return text(input.value) + " (" + number(input.low, digits) + to + number(input.high, digits) +
+         ")";
 }
 
 std::string pretty_text(std::string_view text) {

@@ -11,13 +11,13 @@
 
 namespace output {
 
-/// "45 m/min", with feet a minute behind it for a request in United States units. A limit is
-/// rounded down, so that the printed speed passes.
+/// "45 m/min", behind feet a minute for a request in United States units. A limit is rounded down,
+/// so that the printed speed passes.
 std::string speed_text(const Context& context, calc::Speed speed);
 std::string speed_limit_text(const Context& context, calc::Speed speed);
 /// Number of m/min of a limit, rounded down to three digits.
 std::string speed_limit_number(calc::Speed speed);
-/// "210 mm", with inches behind it for a request in United States units.
+/// "210 mm", behind inches for a request in United States units.
 std::string length_text(const Context& context, calc::Length length, int digits = 4);
 /// "600 × 900 dpi".
 std::string lattice_text(calc::Resolution across, calc::Resolution along);
@@ -33,6 +33,8 @@ std::string percent_down(double share);
 std::string count_text(double count);
 /// "a, b and c" of pieces that are already markup.
 std::string joined(const Context& context, const std::vector<std::string>& pieces);
+/// "black, cyan and magenta, each", or the one name, as markup.
+std::string channels_text(const Context& context, const std::vector<std::string>& names);
 /// A value with its range: "45 m/min", "30 to 60 m/min", "2 ± 0.3 mm", text as it is.
 std::string input_text(const Context& context, const calc::Input& input);
 /// Text of the input with the units in it, behind their numbers, written as ISO 80000-1 wants them.

@@ -18,14 +18,22 @@ enum class Exit {
 constexpr Exit worse(Exit a, Exit b) {
   constexpr auto rank = [](Exit status) {
     switch (status) {
-      case Exit::success: return 0;
-      case Exit::data: return 1;
-      case Exit::no_input: return 2;
-      case Exit::cannot_create: return 3;
-      case Exit::io: return 4;
-      case Exit::software: return 5;
-      case Exit::usage: return 6;
-      case Exit::interrupted: return 7;
+      case Exit::success:
+        return 0;
+      case Exit::data:
+        return 1;
+      case Exit::no_input:
+        return 2;
+      case Exit::cannot_create:
+        return 3;
+      case Exit::io:
+        return 4;
+      case Exit::software:
+        return 5;
+      case Exit::usage:
+        return 6;
+      case Exit::interrupted:
+        return 7;
     }
     return 5;
   };

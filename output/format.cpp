@@ -98,6 +98,40 @@ std::string_view proper_word(std::string_view word) {
   return word;
 }
 
+/// A unit and its United States counterpart: customary = value * factor + offset.
+struct Counterpart {
+  std::string_view unit, customary;
+  double factor, offset;
+  constexpr double of(double value) const { return value * factor + offset; }
+};
+
+constexpr double inch_mm = 25.4;            // exact: international yard and pound agreement, 1959
+constexpr double foot_m = 0.3048;           // exact, same source
+constexpr double gallon_l = 3.785411784;    // exact: 231 cubic inches
+constexpr double ounce_ml = 29.5735295625;  // exact: a gallon over 128
+
+constexpr std::array<Counterpart, 13> counterparts{{
+    {"um", "mil", 1 / inch_mm, 0},
+    {"mm", "in", 1 / inch_mm, 0},
+    {"m", "ft", 1 / foot_m, 0},
+    {"m/min", "ft/min", 1 / foot_m, 0},
+    {"m/s", "ft/s", 1 / foot_m, 0},
+    {"m2", "ft2", 1 / (foot_m * foot_m), 0},
+    {"m2/h", "ft2/h", 1 / (foot_m * foot_m), 0},
+    {"L", "gal", 1 / gallon_l, 0},
+    {"mL", "fl oz", 1 / ounce_ml, 0},
+    {"mL/h", "fl oz/h", 1 / ounce_ml, 0},
+    {"mm/s", "in/s", 1 / inch_mm, 0},
+    {"degC", "degF", 1.8, 32},
+    {"m2/s", "ft2/s", 1 / (foot_m * foot_m), 0},
+}};
+
+const Counterpart* counterpart(std::string_view unit) {
+  const auto* const found = std::find_if(counterparts.begin(), counterparts.end(),
+                                         [&](const Counterpart& c) { return c.unit == unit; });
+  return found == counterparts.end() ? nullptr : found;
+}
+
 bool is_power(char byte) { return byte == '2' || byte == '3'; }
 
 /// A word with its power: "m2" -> "m²".
@@ -149,6 +183,38 @@ std::string with_unit(double value, std::string_view unit, int digits) {
   if (unit.empty() || unit == "1") return text;
   if (unit == "deg") return text + pretty_unit(unit);  // ISO 80000-1: no space before ° ′ ″
   return text + std::string(no_break) + pretty_unit(unit);
+}
+
+std::string with_units(double value, std::string_view unit, int digits, bool us) {
+  const Counterpart* const other = us ? counterpart(unit) : nullptr;
+  const std::string metric = with_unit(value, unit, digits);
+  return other == nullptr
+             ? metric
+             : with_unit(other->of(value), other->customary, digits) + " (" + metric + ")";
+}
+
+std::string range_with_units(double low, double high, std::string_view unit, int digits, bool us,
+                             std::string_view to) {
+  const Counterpart* const other = us ? counterpart(unit) : nullptr;
+  const std::string metric = number(low, digits) + std::string(to) + with_unit(high, unit, digits);
+  return other == nullptr
+             ? metric
+             : number(other->of(low), digits) + std::string(to) +
+                   with_unit(other->of(high), other->customary, digits) + " (" + metric + ")";
+}
+
+bool has_us_unit(std::string_view unit) { return counterpart(unit) != nullptr; }
+
+std::string shortened(std::string_view text, std::size_t most) {
+  constexpr std::string_view ellipsis = "\xE2\x80\xA6";
+  std::size_t count = 0;
+  std::size_t cut = text.size();
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const bool starts = (static_cast<unsigned char>(text[i]) & 0xC0U) != 0x80U;
+    if (starts && count++ == most - 1) cut = i;
+  }
+  if (count <= most) return std::string(text);
+  return std::string(text.substr(0, cut)) + std::string(ellipsis);
 }
 
 std::string pretty_unit(std::string_view unit) {

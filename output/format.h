@@ -1,6 +1,7 @@
 /// Numbers as people read them.
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 
@@ -19,6 +20,16 @@ std::string money(calc::Money amount);
 /// Number, U+00A0 and the unit written as ISO 80000-1 wants it ("mPa.s" -> "mPa·s", "degC" -> "°C",
 /// "um" -> "µm", "m2" -> "m²"); no unit: the number alone; "%" too takes the space.
 std::string with_unit(double value, std::string_view unit, int digits = 3);
+/// The same in United States customary units with `value` `unit` in parentheses behind, "9 in
+/// (229 mm)"; a unit that has no such counterpart, or `us` false: as with_unit.
+std::string with_units(double value, std::string_view unit, int digits, bool us);
+/// "18 to 32 °C" of a range in the same way, "64.4 to 89.6 °F (18 to 32 °C)"; `to` with its blanks.
+std::string range_with_units(double low, double high, std::string_view unit, int digits, bool us,
+                             std::string_view to);
+/// Whether a unit has such a counterpart.
+bool has_us_unit(std::string_view unit);
+/// At most so many characters, the rest of a longer text replaced by an ellipsis. most > 1.
+std::string shortened(std::string_view text, std::size_t most);
 /// The unit text alone in that form.
 std::string pretty_unit(std::string_view unit);
 /// The shortest decimal that reads back as the same double (JSON and CSV).

@@ -65,7 +65,8 @@ Json consumption_json(const calc::Consumption& use) {
               {"l_per_month", json_number(use.l_per_month)},
               {"l_per_year", json_number(use.l_per_year)},
               {"printed_ml_per_hour", json_number(use.printed_ml_per_hour)},
-              {"waste_ml_per_hour", json_number(use.waste_ml_per_hour)}};
+              {"waste_ml_per_hour", json_number(use.waste_ml_per_hour)},
+              {"flush_ml_per_hour", json_number(use.flush_ml_per_hour)}};
   json_set(object, "ml_per_thousand", use.ml_per_thousand);
   return object;
 }
@@ -80,6 +81,11 @@ Json stage_json(const calc::Stage& stage) {
   json_set(object, "electrical_kw", stage.electrical_kw);
   json_set(object, "length_m", stage.length_m);
   json_set(object, "equipment", stage.equipment);
+  json_set(object, "dose_given_mj_per_cm2", stage.dose_given_mj_per_cm2);
+  json_set(object, "dose_stroke_mj_per_cm2", stage.dose_stroke_mj_per_cm2);
+  json_set(object, "strokes_over_point", stage.strokes_over_point);
+  json_set(object, "lamps_lit", stage.lamps_lit);
+  json_set(object, "installed_length_m", stage.installed_length_m);
   return object;
 }
 
@@ -98,6 +104,16 @@ Json bom_json(const calc::BomLine& line) {
           {"reference", line.reference}};
 }
 
+/// What the yearly sums stand without, which makes them lower bounds.
+Json cost_without(const calc::Cost& cost) {
+  Json without = Json::array();
+  if (cost.ink_unpriced) without.push_back("ink");
+  if (cost.heads_unpriced) without.push_back("heads");
+  if (cost.power_unknown) without.push_back("power");
+  if (cost.flush_unpriced) without.push_back("flush");
+  return without;
+}
+
 Json cost_json(const calc::Cost& cost) {
   Json object{{"capital", json_money(cost.capital)},
               {"running_per_year", json_money(cost.running_per_year)},
@@ -111,6 +127,7 @@ Json cost_json(const calc::Cost& cost) {
   object["energy_per_year"] = json_money(cost.energy_per_year);
   object["labour_per_year"] = json_money(cost.labour_per_year);
   object["cleaning_per_year"] = json_money(cost.cleaning_per_year);
+  object["without"] = cost_without(cost);
   return object;
 }
 
@@ -131,12 +148,14 @@ void set_station(Json& object, const calc::Station& station) {
   object["lead_time"] = Json();
   if (station.lead_time) {
     object["lead_time"] = {{"days", json_number(station.lead_time->days)},
-                           {"item", station.lead_time->item}};
+                           {"item", station.lead_time->item},
+                           {"parts_without", station.lead_time->lead_time_unknown}};
   }
   object["cost"] = cost_json(station.cost);
   object["spares"] = json_list(station.spares, spare_json);
   object["footprint_mm"] = json_number(in_mm(station.footprint));
   object["boards"] = station.boards;
+  object["unpriced_items"] = station.unpriced_items;
 }
 
 Json alternative_json(const calc::Alternative& alternative) {

@@ -7,10 +7,10 @@ namespace output {
 namespace {
 
 Json finding_value(const intake::Diagnostic& finding) {
-  return {{"file", finding.file},       {"line", finding.line},
-          {"column", finding.column},   {"severity", json_word(finding.severity)},
-          {"code", finding.code},       {"message", finding.message},
-          {"notes", finding.notes},     {"hint", finding.hint},
+  return {{"file", finding.file},     {"line", finding.line},
+          {"column", finding.column}, {"severity", json_word(finding.severity)},
+          {"code", finding.code},     {"message", finding.message},
+          {"notes", finding.notes},   {"hint", finding.hint},
           {"field", finding.field}};
 }
 

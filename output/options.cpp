@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "output/date.h"
+#include "output/report_text.h"
 #include "output/version.h"
 
 namespace output {
@@ -27,14 +28,24 @@ const std::map<std::string, DiagnosticsMode>& diagnostics_words() {
   return words;
 }
 
+/// A description broken into lines that fit the second column of the help.
+std::string described(std::string_view text) {
+  constexpr std::size_t width = terminal_width - 30;
+  std::string lines = wrapped(text, 0, width);
+  lines.pop_back();
+  return lines;
+}
+
 /// The command line as CLI11 sees it, bound to the options it fills.
 class Parser {
  public:
   Parser() {
-    app_.set_version_flag("--version", "swathspec " + std::string(version));
+    app_.set_version_flag("--version", "swathspec " + std::string(version),
+                          "print the version and end");
     app_.set_help_flag("-h,--help", "print this help and end");
     app_.footer(footer);
     app_.require_subcommand(1);
+    app_.get_formatter()->label("SUBCOMMAND", "COMMAND");
     add_build();
     add_check();
     add_explain();
@@ -43,6 +54,7 @@ class Parser {
   }
 
   ParsedOptions parse(std::vector<std::string> arguments) {
+    const std::string first = arguments.empty() ? "" : arguments.front();
     std::reverse(arguments.begin(), arguments.end());  // the order CLI11 takes them in
     try {
       app_.parse(std::move(arguments));
@@ -51,7 +63,7 @@ class Parser {
     } catch (const CLI::CallForVersion& call) {
       return {std::nullopt, Exit::success, std::string(call.what()) + "\n", ""};
     } catch (const CLI::ParseError& error) {
-      return misused(error.what());
+      return app_.get_subcommands().empty() ? without_command(first) : misused(error.what());
     }
     if (options_.date && !is_date(*options_.date)) {
       return misused("--date: " + *options_.date + " is no date; write YYYY-MM-DD");
@@ -61,12 +73,9 @@ class Parser {
 
  private:
   CLI::App* command(const char* name, const char* description, Command which) {
-    CLI::App* added = app_.add_subcommand(name, description);
+    CLI::App* added = app_.add_subcommand(name, description)->group("Commands");
     added->callback([this, which] { options_.command = which; });
-    added
-        ->add_option("--diagnostics", options_.diagnostics,
-                     "form of faults and warnings: human, "
-                     "short or json")
+    added->add_option("--diagnostics", options_.diagnostics, "form of faults and warnings")
         ->transform(CLI::Transformer(diagnostics_words(), CLI::ignore_case).description(""))
         ->type_name("human|short|json");
     added->add_flag("--json", options_.json, "machine form on standard output");
@@ -76,26 +85,26 @@ class Parser {
   void add_catalogue(CLI::App* command) {
     command
         ->add_option("-c,--catalogue", options_.catalogue,
-                     "catalogue of heads; default: catalogue.xml beside the request, then one "
-                     "folder up, then the file named in SWATHSPEC_CATALOGUE")
+                     described("catalogue of heads; default: catalogue.xml beside the request, "
+                               "then one folder up, then the file named in SWATHSPEC_CATALOGUE"))
         ->type_name("FILE");
   }
 
   void add_date(CLI::App* command) {
     command
         ->add_option("--date", options_.date,
-                     "date of issue; default: SOURCE_DATE_EPOCH, then the request's own, then "
-                     "today (UTC)")
+                     described("date of issue; default: SOURCE_DATE_EPOCH, then the request's "
+                               "own, then today (UTC)"))
         ->type_name("YYYY-MM-DD");
   }
 
   void add_paths(CLI::App* command) {
     command
-        ->add_option("paths", options_.paths,
-                     "requests: files, folders searched for *.xml and *.ini, or - for standard "
-                     "input")
+        ->add_option("PATH", options_.paths,
+                     described("requests: files, folders searched for *.xml and *.ini, or - for "
+                               "standard input"))
         ->required()
-        ->type_name("PATH");
+        ->type_name("");
   }
 
   void add_build() {
@@ -108,13 +117,12 @@ class Parser {
     add_date(build);
     build
         ->add_option("-j,--jobs", options_.jobs,
-                     "documents made at the same time; default: all "
-                     "cores")
+                     "documents made at the same time; default: all cores")
         ->check(CLI::Range(1, 256).description(""))
         ->type_name("N");
     build->add_flag("--force", options_.force,
-                    "reissue changed content under an issued name; the old files move to "
-                    "superseded/");
+                    described("reissue changed content under an issued name; the old files move "
+                              "to superseded/"));
   }
 
   void add_check() {
@@ -127,10 +135,10 @@ class Parser {
   void add_explain() {
     CLI::App* explain =
         command("explain", "the whole calculation as text on the terminal", Command::explain);
-    explain->add_option("request", options_.paths, "the request's file, or - for standard input")
+    explain->add_option("REQUEST", options_.paths, "the request's file, or - for standard input")
         ->required()
         ->expected(1)
-        ->type_name("REQUEST");
+        ->type_name("");
     add_catalogue(explain);
     add_date(explain);
   }
@@ -143,9 +151,16 @@ class Parser {
   void add_fields() {
     CLI::App* fields =
         command("fields", "reference of every field of requests and catalogues", Command::fields);
-    fields->add_option("name", options_.name, "only the fields whose key contains this")
-        ->type_name("NAME");
+    fields->add_option("NAME", options_.name, "only the fields whose key contains this")
+        ->type_name("");
     fields->add_flag("--codes", options_.codes, "every code of findings, reasons and questions");
+  }
+
+  /// CLI11's own words where no command was recognized would speak of subcommands.
+  ParsedOptions without_command(const std::string& first) const {
+    const bool named = !first.empty() && first.front() != '-';
+    return misused((named ? "there is no command " + first + "; " : std::string()) +
+                   "name one of build, check, explain, heads and fields");
   }
 
   ParsedOptions misused(const std::string& message) const {

@@ -31,6 +31,11 @@ std::string joined(const std::vector<std::string>& texts, const char* separator)
   return all;
 }
 
+/// One item of a list.
+std::string bullet(const std::string& text) {
+  return wrapped(terminal_safe(text), 4).replace(2, 1, 1, '-');
+}
+
 std::string input_value(const calc::Input& input) {
   if (!input.text.empty()) return input.text;
   std::string text = with_plain_unit(input.value, input.unit);
@@ -38,10 +43,10 @@ std::string input_value(const calc::Input& input) {
   return text + " (" + plain(input.low, 6) + " to " + with_plain_unit(input.high, input.unit) + ")";
 }
 
+/// The line it was given at, else "derived" or "assumed".
 std::string input_origin(const calc::Input& input) {
-  std::string text(json_word(input.origin.kind));
-  if (input.origin.line > 0) text += ", " + place_key(input.origin);
-  return text;
+  return input.origin.line > 0 ? place_key(input.origin)
+                               : std::string(json_word(input.origin.kind));
 }
 
 /// Catalogue values stand with the steps that use them; here is what was asked.
@@ -49,8 +54,8 @@ std::string requirement(const calc::Specification& specification) {
   Rows rows;
   for (const calc::Input& input : specification.inputs) {
     if (input.origin.kind == calc::OriginKind::catalogue) continue;
-    rows.push_back({"  " + terminal_safe(input.key), terminal_safe(input_value(input)),
-                    terminal_safe(input_origin(input))});
+    rows.push_back({"  " + terminal_safe(input.key), terminal_safe(input_origin(input)),
+                    terminal_safe(input_value(input))});
   }
   return columns(rows);
 }
@@ -70,11 +75,11 @@ std::string resolution(const calc::Required& required) {
 }
 
 std::string group_text(const calc::Group& group) {
-  std::string text = wrapped(group.name + ": " + std::to_string(group.heads_total) + " of " +
-                                 terminal_safe(group.head) + " in mode " + terminal_safe(group.mode) +
-                                 ", " + std::string(json_word(group.family)) + ", for " +
-                                 terminal_safe(joined(group.channels, ", ")),
-                             2);
+  std::string text = wrapped(
+      group.name + ": " + std::to_string(group.heads_total) + " of " + terminal_safe(group.head) +
+          " in mode " + terminal_safe(group.mode) + ", " + std::string(json_word(group.family)) +
+          ", for " + terminal_safe(joined(group.channels, ", ")),
+      2);
   Rows rows{{"    arrangement", std::to_string(group.heads_across) + " across, interleave " +
                                     std::to_string(group.interleave) + ", stack " +
                                     std::to_string(group.stack) + ", " +
@@ -108,6 +113,7 @@ std::string station_text(const calc::Station& station) {
 
 std::string answer(const calc::Specification& specification) {
   std::string text;
+  if (specification.chosen.empty()) text = "  no arrangement of the catalogue's heads\n";
   for (const calc::Group& group : specification.chosen) text += group_text(group);
   if (specification.station) text += station_text(*specification.station);
   return text;
@@ -117,7 +123,7 @@ std::string notices(const Context& context, const char* kind,
                     const std::vector<calc::Notice>& list) {
   std::string text;
   for (const calc::Notice& notice : list) {
-    text += wrapped("- " + terminal_safe(without_markup(context.notice(kind, notice))), 2);
+    text += bullet(without_markup(context.notice(kind, notice)));
   }
   return text;
 }
@@ -127,7 +133,8 @@ std::string left_out(const Context& context, const calc::Specification& specific
   for (const calc::RejectedHead& head : specification.rejected) {
     text += "  " + terminal_safe(head.head) + "\n";
     for (const calc::Reason& reason : head.reasons) {
-      text += wrapped(reason.code + ": " + terminal_safe(without_markup(context.reason(reason))), 4);
+      text +=
+          wrapped(reason.code + ": " + terminal_safe(without_markup(context.reason(reason))), 4);
     }
   }
   return text;
@@ -172,8 +179,8 @@ std::string questions(const Context& context, const calc::Specification& specifi
 std::string explanation(const calc::Specification& specification, const calc::Request& request,
                         const Templates& templates) {
   const Context context(specification, request, templates);
-  std::string text = terminal_safe(specification.id) + " revision " + specification.revision + ", " +
-                     specification.date + ": " + terminal_safe(specification.title) +
+  std::string text = terminal_safe(specification.id) + " revision " + specification.revision +
+                     ", " + specification.date + ": " + terminal_safe(specification.title) +
                      "\nverdict: " + std::string(json_word(specification.verdict)) + "\n";
   text += section("REQUIREMENT", requirement(specification));
   if (specification.required) text += section("RESOLUTION", resolution(*specification.required));

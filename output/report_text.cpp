@@ -31,6 +31,19 @@ std::string referenced(std::string_view name) {
   return value > 0 && value < 0x80 ? std::string(1, static_cast<char>(value)) : std::string();
 }
 
+/// How much of a word to set on a line with `room`: all of it where it fits, else up to the last
+/// sign after which it may break, else as much as fits. Bytes; `room` at least 1.
+std::size_t piece_of(std::string_view word, std::size_t room) {
+  std::size_t bytes = 0, breakable = 0, used = 0;
+  while (bytes < word.size() && used < room) {
+    const char c = word[bytes++];
+    while (bytes < word.size() && is_continuation(word[bytes])) ++bytes;
+    ++used;
+    if (std::string_view(",;+/)").find(c) != std::string_view::npos) breakable = bytes;
+  }
+  return bytes == word.size() || breakable == 0 ? bytes : breakable;
+}
+
 std::string padded(std::string text, std::size_t width, bool right) {
   const std::size_t own = width_of(text);
   return own < width ? text.insert(right ? 0 : text.size(), width - own, ' ') : text;
@@ -88,22 +101,23 @@ std::string without_markup(std::string_view markup) {
 
 std::string wrapped(std::string_view text, std::size_t indent, std::size_t width) {
   const std::string margin(indent, ' ');
+  const std::size_t line = std::max(width, indent + 1) - indent;
   std::string result = margin;
-  std::size_t used = indent;
-  for (std::size_t start = text.find_first_not_of(" \n"); start != std::string_view::npos;) {
-    const std::size_t end = std::min(text.find_first_of(" \n", start), text.size());
-    const std::string_view word = text.substr(start, end - start);
-    const std::size_t length = width_of(word);
-    if (used > indent && used + 1 + length > width) {
+  std::size_t used = 0;
+  while (true) {
+    text.remove_prefix(std::min(text.find_first_not_of(" \n"), text.size()));
+    if (text.empty()) return result + "\n";
+    const std::string_view word = text.substr(0, text.find_first_of(" \n"));
+    if (used != 0 && used + 1 + width_of(word) > line) {
       result += "\n" + margin;
-      used = indent;
+      used = 0;
     }
-    if (used > indent) result += ' ', ++used;
-    result += word;
-    used += length;
-    start = text.find_first_not_of(" \n", end);
+    const std::string_view piece = word.substr(0, piece_of(word, line));
+    result.append(used == 0 ? "" : " ").append(piece);
+    used += width_of(piece) + (used == 0 ? 0 : 1);
+    if (piece.size() < word.size()) used = line;  // the rest goes on the next line
+    text.remove_prefix(piece.size());
   }
-  return result + "\n";
 }
 
 std::string columns(const std::vector<std::vector<std::string>>& rows,

@@ -19,7 +19,7 @@ std::string terminal_safe(std::string_view text);
 std::string without_markup(std::string_view markup);
 
 /// The text broken at blanks so that lines, indented by `indent`, stay within `width`; a longer
-/// word stands alone. Ends in a line feed.
+/// word is broken after one of , ; + / ) or where the line ends. Ends in a line feed.
 std::string wrapped(std::string_view text, std::size_t indent, std::size_t width = terminal_width);
 
 /// Rows in columns two blanks apart, the last column wrapped to the width; the first row is the

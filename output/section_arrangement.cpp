@@ -50,12 +50,12 @@ std::string multiple_of(const Context&, const calc::Group& group) {
 }
 template <calc::Length calc::Group::*member>
 std::string length_of(const Context& c, const calc::Group& group) {
-  return length_text(c, group.*member, 5);
+  return length_text(c, group.*member, 4);
 }
 /// The same where heads stand side by side.
 template <calc::Length calc::Group::*member>
 std::string length_between(const Context& c, const calc::Group& group) {
-  return group.heads_across > 1 ? length_text(c, group.*member, 5) : std::string();
+  return group.heads_across > 1 ? length_text(c, group.*member, 4) : std::string();
 }
 std::string family(const Context& c, const calc::Group& group) {
   return c.words(family_key(group.family));
@@ -111,6 +111,11 @@ struct Range {
   std::size_t first = 0, count = 0;
 };
 
+/// Whether a cell is empty or a zero, which says that its row does not apply.
+bool says_nothing(const std::string& cell) {
+  return cell.empty() || cell == "0" || cell.starts_with("0\xC2\xA0");
+}
+
 void add_property(const Context& c, Values& table, const Property& property, const Range& range) {
   std::vector<std::string> cells;
   std::string keys;
@@ -118,10 +123,10 @@ void add_property(const Context& c, Values& table, const Property& property, con
     cells.push_back(property.value(c, c.spec.chosen[i]));
     if (property.step.empty() || cells.back().empty()) continue;
     const std::string key = c.step_keys({group_prefix(i) + "." + std::string(property.step)});
-    keys += (keys.empty() || key.empty() ? "" : " ") + key;
+    if (!keys.empty()) continue;  // one line of the margin; the other groups' steps read alike
+    keys = key;
   }
-  const bool empty =
-      std::all_of(cells.begin(), cells.end(), [](const std::string& cell) { return cell.empty(); });
+  const bool empty = std::all_of(cells.begin(), cells.end(), says_nothing);
   if (empty) return;
   Values& row = table.add("ROW");
   row.set("KEY", keys);

@@ -1,4 +1,6 @@
 /// Conditions the design stands on, and warnings beside the figures.
+#include <cstddef>
+
 #include "output/section_list.h"
 
 namespace output {
@@ -8,10 +10,12 @@ void add_notices(const Context& c, Values& values, std::string_view section, std
                  const std::vector<calc::Notice>& notices) {
   if (notices.empty()) return;
   Values& list = values.add(section);
-  for (const calc::Notice& notice : notices) {
+  std::vector<std::size_t> first;
+  const std::vector<std::string> texts = c.notices(kind, notices, &first);
+  for (std::size_t i = 0; i < texts.size(); ++i) {
     Values& row = list.add("ROW");
-    row.set("KEY", place_keys(notice.where));
-    row.set_markup("TEXT", c.notice(kind, notice));
+    row.set("KEY", place_keys(notices[first[i]].where));
+    row.set_markup("TEXT", texts[i]);
   }
 }
 

@@ -1,4 +1,7 @@
 /// Drops, dots and the cover of a solid on the delivered lattice.
+#include <algorithm>
+#include <cstddef>
+
 #include "output/compose_text.h"
 #include "output/format.h"
 #include "output/section_list.h"
@@ -9,12 +12,43 @@ namespace {
 
 constexpr double laydown_to_ml_per_m2 = 1e6;  ///< 1 m of film is 1e6 mL/m2
 
-void add_channel(const Context& c, Values& values, const calc::ChannelDots& dots,
-                 const std::string& g) {
-  const std::string prefix = g + "." + dots.channel;
+/// Channels of one group whose dots agree in all that is printed.
+struct Alike {
+  std::size_t group = 0;
+  const calc::ChannelDots* dots = nullptr;
+  std::vector<std::string> channels;
+};
+
+bool same(const calc::ChannelDots& a, const calc::ChannelDots& b) {
+  return a.levels_used == b.levels_used && a.drop == b.drop && a.dot_diameter == b.dot_diameter &&
+         a.cover_fraction == b.cover_fraction && a.laydown == b.laydown &&
+         a.spread_from == b.spread_from && a.edge_gain == b.edge_gain &&
+         a.bar_reduction_dots == b.bar_reduction_dots && a.dead_nozzle_gap == b.dead_nozzle_gap;
+}
+
+std::vector<Alike> alike(const Context& c) {
+  std::vector<Alike> rows;
+  for (std::size_t i = 0; i < c.spec.chosen.size(); ++i) {
+    for (const calc::ChannelDots& dots : c.spec.chosen[i].dots) {
+      const auto found = std::find_if(rows.begin(), rows.end(), [&](const Alike& row) {
+        return row.group == i && same(*row.dots, dots);
+      });
+      if (found != rows.end()) {
+        found->channels.push_back(dots.channel);
+      } else {
+        rows.push_back({i, &dots, {dots.channel}});
+      }
+    }
+  }
+  return rows;
+}
+
+void add_row(const Context& c, Values& values, const Alike& alike) {
+  const calc::ChannelDots& dots = *alike.dots;
+  const std::string prefix = group_prefix(alike.group) + "." + dots.channel;
   Values& row = values.add("ROW");
-  row.set("KEY", c.step_keys({prefix + ".dot", prefix + ".cover", prefix + ".laydown"}));
-  row.set("CHANNEL", dots.channel);
+  row.set("KEY", c.row_keys({prefix + ".cover", prefix + ".dot", prefix + ".laydown"}));
+  row.set_markup("CHANNEL", channels_text(c, alike.channels));
   row.set("LEVELS", std::to_string(dots.levels_used));
   row.set("VOLUME", number(in_pl(dots.drop), 3));
   row.set("DROP", number(in_um(dots.drop_diameter), 3));
@@ -23,35 +57,41 @@ void add_channel(const Context& c, Values& values, const calc::ChannelDots& dots
   row.set("LAYDOWN", number(dots.laydown * laydown_to_ml_per_m2, 3));
 }
 
-std::string sentence(const Context& c, const calc::ChannelDots& dots) {
+std::string sentence(const Context& c, const Alike& alike) {
+  const calc::ChannelDots& dots = *alike.dots;
+  std::vector<std::string> names;
+  for (const std::string& channel : alike.channels) names.push_back(escaped(channel));
+  Values values;
+  values.set_markup("CHANNEL", joined(c, names));
+  values.set("DOT", with_unit(in_um(dots.dot_diameter), "um", 3));
+  values.set("COVER", percent_down(dots.cover_fraction) + "\xC2\xA0%");
+  values.set("GAIN", with_unit(in_um(dots.edge_gain), "um", 3));
+  values.set("COUNT", std::to_string(dots.bar_reduction_dots));
+  values.set("GAP", with_unit(in_um(dots.dead_nozzle_gap), "um", 3));
+  const auto text = [&](const std::string& key) {
+    return " " + c.templates.words(c.language(), key, values);
+  };
   const std::string key = dots.cover_fraction >= 1 ? "dots.closed" : "dots.open";
-  return c.words(key, {{"CHANNEL", dots.channel},
-                       {"DOT", with_unit(in_um(dots.dot_diameter), "um", 3)},
-                       {"COVER", percent_down(dots.cover_fraction) + "\xC2\xA0%"}}) +
-         " " + c.words("spread." + dots.spread_from);
-}
-
-bool same_dots(const calc::ChannelDots& a, const calc::ChannelDots& b) {
-  return a.dot_diameter == b.dot_diameter && a.cover_fraction == b.cover_fraction &&
-         a.spread_from == b.spread_from;
+  std::string all = c.templates.words(c.language(), key, values);
+  all += " " + c.words("spread." + dots.spread_from);
+  if (dots.edge_gain > calc::Length()) all += text("dots.edge_gain");
+  if (dots.bar_reduction_dots > 0) all += text("dots.bar_reduction");
+  if (dots.dead_nozzle_gap > calc::Length()) all += text("dots.dead_nozzle");
+  return all;
 }
 
 }  // namespace
 
 std::string dots_section(const Context& c) {
+  const std::vector<Alike> rows = alike(c);
+  if (rows.empty()) return {};
   Values values;
-  const calc::ChannelDots* last = nullptr;
-  for (std::size_t i = 0; i < c.spec.chosen.size(); ++i) {
-    for (const calc::ChannelDots& dots : c.spec.chosen[i].dots) {
-      add_channel(c, values, dots, group_prefix(i));
-      if (last != nullptr && same_dots(*last, dots)) continue;
-      last = &dots;
-      Values& text = values.add("TEXT");
-      text.set("KEY", c.step_keys({group_prefix(i) + "." + dots.channel + ".spread"}));
-      text.set_markup("SENTENCE", sentence(c, dots));
-    }
+  for (const Alike& row : rows) {
+    add_row(c, values, row);
+    Values& text = values.add("TEXT");
+    text.set("KEY", c.step_keys({group_prefix(row.group) + "." + row.dots->channel + ".spread"}));
+    text.set_markup("SENTENCE", sentence(c, row));
   }
-  if (last == nullptr) return {};
   values.set_markup("DRAWING", sketch_dots(c));
   return c.expand("dots", values);
 }

@@ -52,7 +52,9 @@ void add_reserves(const Context& c, Values& table, const calc::Flexibility& entr
   if (entry.spare_width) {
     add_row(c, table, "spare_width", escaped(length_text(c, *entry.spare_width, 3)));
   }
-  add_row(c, table, "free_colours", std::to_string(entry.free_colours));
+  if (entry.free_colours > 0) {
+    add_row(c, table, "free_colours", std::to_string(entry.free_colours));
+  }
   add_row(c, table, "other_families", list_or_none(c, entry.families));
   add_row(c, table, "interchangeable", list_or_none(c, entry.interchangeable));
 }
@@ -82,7 +84,7 @@ std::string flexibility_section(const Context& c) {
     add_reserves(c, table, entry);
     add_service(c, table, entry);
   }
-  if (c.spec.single_source_share) {
+  if (c.spec.single_source_share && *c.spec.single_source_share > 0) {
     values.add("SINGLE").set_markup(
         "TEXT", c.words("single_source",
                         {{"SHARE", with_unit(*c.spec.single_source_share * 100, "%", 2)}}));

@@ -26,8 +26,7 @@ std::string sentence(const Context& c, const calc::Group& group) {
 void add_frequency(const Context& c, Values& values, const calc::Group& group,
                    const std::string& g) {
   Values& row = values.add("ROW");
-  row.set("KEY",
-          c.step_keys({g + ".column", g + ".per_nozzle", g + ".usable", g + ".speed_limit"}));
+  row.set("KEY", c.row_keys({g + ".speed_limit", g + ".per_nozzle", g + ".column", g + ".usable"}));
   row.set("GROUP", group.name);
   row.set("COLUMN", khz(group.frequency_needed));
   row.set("NOZZLE", khz(group.frequency_per_nozzle));
@@ -56,7 +55,7 @@ void add_scan(const Context& c, Values& values, const calc::Group& group, const 
   add_row(c, table, "interlace_steps", std::to_string(scan.interlace_steps),
           c.step_keys({g + ".across"}));
   add_row(c, table, "quality_passes", std::to_string(scan.quality_passes), "");
-  add_row(c, table, "advance", length_text(c, scan.advance, 5), c.step_keys({g + ".advance"}));
+  add_row(c, table, "advance", length_text(c, scan.advance, 4), c.step_keys({g + ".advance"}));
   add_row(c, table, "strokes", count_text(scan.strokes), c.step_keys({g + ".strokes"}));
   add_row(c, table, "stroke_time", with_unit(scan.stroke_time.si(), "s", 3),
           c.step_keys({g + ".stroke_time"}));

@@ -1,6 +1,7 @@
 /// Page one: the answer.
 #include <algorithm>
 #include <cstddef>
+#include <iterator>
 
 #include "output/compose_text.h"
 #include "output/format.h"
@@ -36,8 +37,9 @@ std::string note_kind(calc::Verdict verdict) {
 
 void add_verdict(const Context& c, Values& values) {
   const std::string verdict = verdict_key(c.spec.verdict);
-  const std::size_t count = c.spec.verdict == calc::Verdict::infeasible ? c.spec.rejected.size()
-                                                                        : c.spec.conditions.size();
+  const std::size_t count = c.spec.verdict == calc::Verdict::infeasible
+                                ? c.spec.rejected.size()
+                                : c.notices("condition", c.spec.conditions).size();
   values.set("KIND", note_kind(c.spec.verdict));
   values.set_markup("VERDICT", c.words("verdict." + verdict));
   values.set_markup("SUMMARY",
@@ -78,7 +80,7 @@ void add_speed(const Context& c, Values& station) {
   const std::string g = group_prefix(static_cast<std::size_t>(slowest - c.spec.chosen.begin()));
   if (slowest->scan) {
     add_figure(station, c.words("front.carriage"),
-               with_unit(slowest->scan->throughput.si() * 3600, "m2/h", 3),
+               c.measure(slowest->scan->throughput.si() * 3600, "m2/h", 3),
                asked_input(c, "line.throughput"), c.step_keys({g + ".throughput"}));
   } else {
     add_figure(station, c.words("front.speed"), speed_limit_text(c, slowest->speed_limit),
@@ -115,7 +117,7 @@ void add_ink(const Context& c, Values& station) {
     waste += use.waste_ml_per_hour;
   }
   const double share = total > 0 ? waste / total * 100 : 0;
-  add_figure(station, c.words("front.ink"), with_unit(month, "L", 3),
+  add_figure(station, c.words("front.ink"), c.measure(month, "L", 3),
              c.words("front.waste", {{"VALUE", with_unit(share, "%", 2)}}), "");
 }
 
@@ -129,23 +131,23 @@ void add_heads(const Context& c, Values& station) {
 
 std::string price(const Context& c) {
   const calc::Station& station = *c.spec.station;
-  const auto count = static_cast<std::size_t>(std::max(station.bom_unpriced, 0));
-  const std::string unpriced = std::to_string(count);
-  if (station.cost.capital.minor == 0)
-    return c.counted("front.unpriced", count, {{"COUNT", unpriced}});
   const double capital = station.cost.capital.major();
-  const std::string key = station.bom_unpriced > 0 ? "front.price_without" : "front.price";
-  return c.counted(
-      key, count,
-      {{"CAPITAL", amount(station.currency, station.cost.capital)},
-       {"COUNT", unpriced},
-       {"BELOW", number(estimate_below)},
-       {"ABOVE", number(estimate_above)},
-       {"LOW", rough_amount(station.currency, capital * (1 - estimate_below / 100))},
-       {"HIGH", rough_amount(station.currency, capital * (1 + estimate_above / 100))},
-       {"RUNNING", rough_amount(station.currency, station.cost.running_per_year.major())},
-       {"YEARS", std::to_string(station.cost.years)},
-       {"OWNERSHIP", rough_amount(station.currency, station.cost.ownership.major())}});
+  const auto rough = [&](double major) { return rough_amount(station.currency, major); };
+  const std::string key = station.cost.capital.minor == 0 ? "front.unpriced"
+                          : heads_unpriced(station)       ? "front.price_heads"
+                          : station.bom_unpriced > 0      ? "front.price_without"
+                                                          : "front.price";
+  Values values;
+  values.set_markup("ITEMS", joined(c, unpriced_items(c, station)));
+  values.set("CAPITAL", rough(capital));
+  values.set("BELOW", number(estimate_below));
+  values.set("ABOVE", number(estimate_above));
+  values.set("LOW", rough(capital * (1 - estimate_below / 100)));
+  values.set("HIGH", rough(capital * (1 + estimate_above / 100)));
+  values.set("RUNNING", rough(station.cost.running_per_year.major()));
+  values.set("YEARS", std::to_string(station.cost.years));
+  values.set("OWNERSHIP", rough(station.cost.ownership.major()));
+  return c.templates.words(c.language(), key, values);
 }
 
 void add_station(const Context& c, Values& values) {
@@ -164,22 +166,17 @@ void add_station(const Context& c, Values& values) {
   cost.set_markup("TEXT", price(c));
 }
 
-/// The head that came nearest: fewest reasons, then the catalogue's order.
 void add_nearest(const Context& c, Values& values) {
   if (c.spec.verdict != calc::Verdict::infeasible) return;
-  const auto nearest =
-      std::min_element(c.spec.rejected.begin(), c.spec.rejected.end(),
-                       [](const calc::RejectedHead& a, const calc::RejectedHead& b) {
-                         return a.reasons.size() < b.reasons.size();
-                       });
-  if (nearest == c.spec.rejected.end()) {
+  const calc::RejectedHead* const nearest = nearest_head(c.spec);
+  if (nearest == nullptr) {
     values.add("NO_HEADS");
     return;
   }
   Values& fails = values.add("FAILS");
   fails.set("HEAD", nearest->head);
-  for (const calc::Reason& reason : nearest->reasons) {
-    fails.add("REASON").set_markup("TEXT", c.reason(reason));
+  for (const std::string& reason : c.reasons(nearest->reasons)) {
+    fails.add("REASON").set_markup("TEXT", reason);
   }
 }
 
@@ -191,49 +188,32 @@ void add_conditions(const Context& c, Values& values) {
   const std::vector<calc::Notice>& conditions = c.spec.conditions;
   if (conditions.empty()) return;
   Values& list = values.add("CONDITIONS");
-  const std::size_t shown = std::min(conditions.size(), most_conditions);
+  std::vector<std::size_t> first;
+  const std::vector<std::string> texts = c.notices("condition", conditions, &first);
+  const std::size_t shown = std::min(texts.size(), most_conditions);
   for (std::size_t i = 0; i < shown; ++i) {
     Values& item = list.add("CONDITION");
-    item.set("KEY", place_keys(conditions[i].where));
-    item.set_markup("TEXT", c.notice("condition", conditions[i]));
+    item.set("KEY", place_keys(conditions[first[i]].where));
+    item.set_markup("TEXT", texts[i]);
   }
-  add_more(list, conditions.size(), shown);
-}
-
-using Alike = std::vector<const calc::Question*>;
-
-/// Questions in their order, those of one code together. Of an incomplete request only those to
-/// which nothing can be assumed either: it needs them all.
-std::vector<Alike> grouped_questions(const Context& c) {
-  const bool incomplete = c.spec.verdict == calc::Verdict::incomplete;
-  std::vector<Alike> groups;
-  for (const calc::Question& question : c.spec.questions) {
-    if (incomplete && question.assumed) continue;
-    const auto found = std::find_if(groups.begin(), groups.end(), [&](const Alike& group) {
-      return group.front()->code == question.code;
-    });
-    if (found != groups.end()) {
-      found->push_back(&question);
-    } else {
-      groups.push_back({&question});
-    }
-  }
-  return groups;
+  add_more(list, texts.size(), shown);
 }
 
 void add_questions(const Context& c, Values& values) {
-  const std::vector<Alike> groups = grouped_questions(c);
-  if (groups.empty()) return;
+  // Of an incomplete request only those to which nothing can be assumed either, all of them.
   const bool incomplete = c.spec.verdict == calc::Verdict::incomplete;
+  const std::vector<AlikeQuestions> all = grouped_questions(c);
+  std::vector<AlikeQuestions> groups;
+  std::copy_if(all.begin(), all.end(), std::back_inserter(groups),
+               [&](const AlikeQuestions& g) { return !incomplete || !g.front()->assumed; });
+  if (groups.empty()) return;
   Values& list = values.add("QUESTIONS");
   list.set_markup("HEADING", c.words(incomplete ? "front.least" : "front.ask"));
   const std::size_t shown = std::min(groups.size(), most_questions);
-  std::size_t asked = 0;
   for (std::size_t i = 0; i < shown; ++i) {
     list.add("QUESTION").set_markup("TEXT", question_text(c, groups[i]));
-    asked += groups[i].size();
   }
-  add_more(list, c.spec.questions.size(), asked);
+  add_more(list, all.size(), shown);
 }
 
 }  // namespace

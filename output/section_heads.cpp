@@ -1,6 +1,8 @@
 /// Alternatives, and every head of the catalogue that was left out with its reasons.
 #include <algorithm>
+#include <cmath>
 
+#include "calc/ranking.h"
 #include "output/compose_text.h"
 #include "output/format.h"
 #include "output/section_list.h"
@@ -29,12 +31,56 @@ std::string arrangement(const Context& c, const std::vector<calc::Group>& groups
   return joined(c, parts);
 }
 
+int joints(const std::vector<calc::Group>& groups) {
+  int count = 0;
+  for (const calc::Group& group : groups) count += group.joints;
+  return count;
+}
+
+/// One term of the ranking, in its order: what a station has, larger being worse.
+struct Term {
+  std::string name;
+  double other = 0, chosen = 0;
+  bool larger_first = false;
+};
+
+std::vector<Term> terms(const calc::Alternative& other, const calc::Specification& spec) {
+  const calc::Station& station = *spec.station;
+  const auto price_class = [](const calc::Station& s) {
+    return static_cast<double>(calc::price_class(s.cost.ownership));
+  };
+  return {{"unpriced", static_cast<double>(other.station.bom_unpriced),
+           static_cast<double>(station.bom_unpriced)},
+          {"class", price_class(other.station), price_class(station)},
+          {"joints", static_cast<double>(joints(other.groups)),
+           static_cast<double>(joints(spec.chosen))},
+          {"margin", least_limit(other.groups).si(), least_limit(spec.chosen).si(), true},
+          {"heads", static_cast<double>(count_heads(other.groups)),
+           static_cast<double>(count_heads(spec.chosen))},
+          {"ownership", other.station.cost.ownership.major(), station.cost.ownership.major()}};
+}
+
+/// The term that puts an alternative behind the chosen station. The first that differs decides;
+/// where it favours the alternative, wishes did, which rank before them all.
+std::string decided(const Context& c, const calc::Alternative& other) {
+  for (const Term& term : terms(other, c.spec)) {
+    // Speeds that agree to a millionth are one to the ranking.
+    const bool same = std::abs(term.other - term.chosen) <= 1e-6 * std::abs(term.chosen);
+    if (same) continue;
+    const bool worse = (term.other > term.chosen) != term.larger_first;
+    if (!worse) return c.words("decided.prefers");
+    return c.words("decided." + term.name,
+                   {{"VALUE", count_text(term.other)}, {"LIMIT", count_text(term.chosen)}});
+  }
+  return c.words("decided.order");
+}
+
 std::string price(const calc::Station& station, calc::Money money_value) {
   return money(money_value) + (station.bom_unpriced > 0 ? "*" : "");
 }
 
 void add_row(Values& table, const std::vector<calc::Group>& groups, const calc::Station& station,
-             const std::string& name, const std::string& differs) {
+             const std::string& name, const std::string& differs, const std::string& behind) {
   Values& row = table.add("ROW");
   row.set_markup("NAME", name);
   row.set("HEADS", std::to_string(count_heads(groups)));
@@ -42,6 +88,19 @@ void add_row(Values& table, const std::vector<calc::Group>& groups, const calc::
   row.set("CAPITAL", price(station, station.cost.capital));
   row.set("OWNERSHIP", price(station, station.cost.ownership));
   row.set_markup("DIFFERS", differs);
+  row.set_markup("BEHIND", behind);
+}
+
+/// Names what the starred sums are without, over all rows.
+void add_footnote(const Context& c, Values& table) {
+  std::vector<std::string> items = unpriced_items(c, *c.spec.station);
+  for (const calc::Alternative& other : c.spec.alternatives) {
+    for (const std::string& item : unpriced_items(c, other.station)) {
+      if (std::find(items.begin(), items.end(), item) == items.end()) items.push_back(item);
+    }
+  }
+  if (items.empty()) return;
+  table.add("FOOTNOTE").set_markup("ITEMS", joined(c, items));
 }
 
 void add_alternatives(const Context& c, Values& values) {
@@ -49,7 +108,7 @@ void add_alternatives(const Context& c, Values& values) {
   Values& table = values.add("ALTERNATIVES");
   table.set_markup("CAPTION",
                    c.words("alternatives_caption", {{"CURRENCY", c.spec.station->currency}}));
-  add_row(table, c.spec.chosen, *c.spec.station, "<b>" + arrangement(c, c.spec.chosen) + "</b>",
+  add_row(table, c.spec.chosen, *c.spec.station, "<b>" + arrangement(c, c.spec.chosen) + "</b>", "",
           c.words("chosen"));
   for (const calc::Alternative& other : c.spec.alternatives) {
     if (other.groups.empty()) continue;
@@ -57,8 +116,10 @@ void add_alternatives(const Context& c, Values& values) {
     for (const std::string& key : other.differs) {
       differs.push_back(c.words_or("differs." + key, key));
     }
-    add_row(table, other.groups, other.station, arrangement(c, other.groups), joined(c, differs));
+    add_row(table, other.groups, other.station, arrangement(c, other.groups), joined(c, differs),
+            decided(c, other));
   }
+  add_footnote(c, table);
 }
 
 void add_rejected(const Context& c, Values& values) {
@@ -67,8 +128,8 @@ void add_rejected(const Context& c, Values& values) {
   for (const calc::RejectedHead& head : c.spec.rejected) {
     Values& row = table.add("ROW");
     row.set("HEAD", head.head);
-    for (const calc::Reason& reason : head.reasons) {
-      row.add("REASON").set_markup("TEXT", c.reason(reason));
+    for (const std::string& reason : c.reasons(head.reasons)) {
+      row.add("REASON").set_markup("TEXT", reason);
     }
   }
 }

@@ -1,4 +1,6 @@
 /// Ink per hour, month, year and thousand parts; spare parts.
+#include <algorithm>
+
 #include "output/compose_text.h"
 #include "output/format.h"
 #include "output/section_list.h"
@@ -18,34 +20,70 @@ void set_figures(Values& row, const Sums& sums) {
   row.set("YEAR", number(sums.year, 3));
 }
 
+using Alike = std::vector<const calc::Consumption*>;
+
+Sums sums(const calc::Consumption& use) {
+  return {use.printed_ml_per_hour, use.waste_ml_per_hour, use.ml_per_hour, use.l_per_month,
+          use.l_per_year};
+}
+
+bool same(const calc::Consumption& a, const calc::Consumption& b) {
+  return a.printed_ml_per_hour == b.printed_ml_per_hour &&
+         a.waste_ml_per_hour == b.waste_ml_per_hour && a.l_per_year == b.l_per_year &&
+         a.ml_per_thousand == b.ml_per_thousand;
+}
+
+/// Channels with the same figures stand in one row.
+std::vector<Alike> alike(const std::vector<calc::Consumption>& list) {
+  std::vector<Alike> rows;
+  for (const calc::Consumption& use : list) {
+    const auto found = std::find_if(rows.begin(), rows.end(),
+                                    [&](const Alike& row) { return same(*row.front(), use); });
+    if (found != rows.end()) {
+      found->push_back(&use);
+    } else {
+      rows.push_back({&use});
+    }
+  }
+  return rows;
+}
+
+std::string channels(const Context& c, const Alike& row) {
+  std::vector<std::string> names;
+  for (const calc::Consumption* use : row) names.push_back(use->channel);
+  return channels_text(c, names);
+}
+
 Sums add_use(const Context& c, Values& values, const std::vector<calc::Consumption>& list) {
   Sums all;
   Values& table = values.add("USE");
-  for (const calc::Consumption& use : list) {
-    const std::string id = "station." + use.channel;
+  for (const Alike& uses : alike(list)) {
+    const std::string id = "station." + uses.front()->channel;
     Values& row = table.add("ROW");
-    row.set("KEY", c.step_keys({id + ".printed", id + ".used", id + ".year"}));
-    row.set("CHANNEL", use.channel);
-    set_figures(row, {use.printed_ml_per_hour, use.waste_ml_per_hour, use.ml_per_hour,
-                      use.l_per_month, use.l_per_year});
-    all.printed += use.printed_ml_per_hour;
-    all.waste += use.waste_ml_per_hour;
-    all.total += use.ml_per_hour;
-    all.month += use.l_per_month;
-    all.year += use.l_per_year;
+    row.set("KEY", c.row_keys({id + ".year", id + ".printed"}));
+    row.set_markup("CHANNEL", channels(c, uses));
+    set_figures(row, sums(*uses.front()));
+  }
+  for (const calc::Consumption& use : list) {
+    const Sums one = sums(use);
+    all.printed += one.printed;
+    all.waste += one.waste;
+    all.total += one.total;
+    all.month += one.month;
+    all.year += one.year;
   }
   set_figures(table, all);
   return all;
 }
 
-void add_parts(Values& values, const std::vector<calc::Consumption>& list) {
+void add_parts(const Context& c, Values& values, const std::vector<calc::Consumption>& list) {
   Values* table = nullptr;
-  for (const calc::Consumption& use : list) {
-    if (!use.ml_per_thousand) continue;
+  for (const Alike& uses : alike(list)) {
+    if (!uses.front()->ml_per_thousand) continue;
     if (table == nullptr) table = &values.add("PARTS");
     Values& row = table->add("ROW");
-    row.set("CHANNEL", use.channel);
-    row.set("VALUE", number(*use.ml_per_thousand, 3));
+    row.set_markup("CHANNEL", channels(c, uses));
+    row.set("VALUE", number(*uses.front()->ml_per_thousand, 3));
   }
 }
 
@@ -71,12 +109,12 @@ std::string ink_section(const Context& c) {
   Sums all;
   if (!station.consumption.empty()) {
     all = add_use(c, values, station.consumption);
-    add_parts(values, station.consumption);
+    add_parts(c, values, station.consumption);
   }
   values.set_markup(
       "SUMMARY", c.words("ink_summary",
-                         {{"MONTH", with_unit(all.month, "L", 3)},
-                          {"YEAR", with_unit(all.year, "L", 3)},
+                         {{"MONTH", c.measure(all.month, "L", 3)},
+                          {"YEAR", c.measure(all.year, "L", 3)},
                           {"SHARE", all.total > 0 ? with_unit(all.waste / all.total * 100, "%", 2)
                                                   : with_unit(0, "%")}}));
   add_spares(c, values, station.spares);

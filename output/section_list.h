@@ -2,6 +2,7 @@
 /// to say is an empty string.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -33,8 +34,28 @@ std::string station_sentence(const Context& context);
 bool is_listed(const calc::Input& input);
 /// "s-given-KEY", the anchor of an input's row; what the trace links to.
 std::string input_anchor(const std::string& key);
+/// Questions of one code.
+using AlikeQuestions = std::vector<const calc::Question*>;
+/// Questions in their order, those of one code together.
+std::vector<AlikeQuestions> grouped_questions(const Context& context);
+/// The unpriced lines of the bill by their designations, each once, as markup.
+std::vector<std::string> unpriced_items(const Context& context, const calc::Station& station);
+/// Whether a printhead is among them.
+bool heads_unpriced(const calc::Station& station);
+/// What the design answers to the requirement of that key, as markup.
+std::string requirement_answer(const Context& context, const std::string& key);
+/// The rejected head that came nearest: fewest reasons, then the catalogue's order; null: none.
+const calc::RejectedHead* nearest_head(const calc::Specification& spec);
+/// A value without its own form: a share as percent, a rate of money with its currency, else with
+/// its unit; `high` tells a share (at most 1) from a factor.
+std::string plain_value(const Context& context, const std::string& field, double value, double high,
+                        const std::string& unit);
+/// "15 % to 30 %" of a range, its unit once; empty where it is none.
+std::string plain_range(const Context& context, const std::string& field,
+                        const std::optional<double>& low, const std::optional<double>& high,
+                        const std::string& unit);
 /// Questions of one code in words, as markup, asked at once for all the names they concern. At
 /// least one.
-std::string question_text(const Context& context, const std::vector<const calc::Question*>& alike);
+std::string question_text(const Context& context, const AlikeQuestions& alike);
 
 }  // namespace output

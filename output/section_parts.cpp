@@ -9,9 +9,6 @@ namespace output {
 namespace {
 
 std::string designation(const Context& c, const calc::BomLine& line) {
-  if (line.code == "spare_head" && !line.designation.empty()) {
-    return c.words("spare_of", {{"NAME", line.designation}});
-  }
   if (!line.designation.empty()) return escaped(line.designation);
   return line.code.empty() ? escaped(line.part_number) : c.words("part." + line.code);
 }
@@ -20,7 +17,34 @@ std::string price(const Context& c, const std::optional<calc::Money>& money_or_n
   return money_or_none ? money(*money_or_none) : c.words("on_request");
 }
 
-void add_line(const Context& c, Values& values, const calc::BomLine& line) {
+/// The part of the bill a line stands in: the station, its spares, or services.
+std::string part_of_bill(const calc::BomLine& line) {
+  if (line.code == "spare_head") return "bill.spares";
+  return line.code == "commissioning" || line.code == "training" ? "bill.services" : std::string();
+}
+
+/// What a line serves, as far as the request asks for it.
+std::vector<std::string> served(const Context& c, const calc::BomLine& line) {
+  std::vector<std::string> keys;
+  for (const std::string& key : line.serves) {
+    if (!key.starts_with("limits.") || c.input(key) != nullptr) keys.push_back(key);
+  }
+  return keys;
+}
+
+/// Where a line goes and what it serves, set below it.
+void add_use(const Context& c, Values& row, const calc::BomLine& line) {
+  const std::vector<std::string> keys = served(c, line);
+  if (line.reference.empty() && keys.empty()) return;
+  std::string text = escaped(line.reference);
+  if (!keys.empty()) {
+    text += (text.empty() ? "" : "; ") + c.words("bill.serves") + " " + fields_text(c, keys);
+  }
+  row.add("USE").set_markup("TEXT", std::move(text));
+}
+
+void add_line(const Context& c, Values& values, const calc::BomLine& line,
+              const std::string& heading) {
   Values& row = values.add("ROW");
   row.set("ANCHOR", "s-item-" + std::to_string(line.item));
   row.set("ITEM", std::to_string(line.item));
@@ -32,9 +56,17 @@ void add_line(const Context& c, Values& values, const calc::BomLine& line) {
   row.set_markup("EXTENDED", price(c, line.extended_price));
   row.set("LEAD", line.lead_time_days ? number(*line.lead_time_days, 3) : "");
   if (!line.technical_data.empty()) row.add("DATA").set("TEXT", pretty_text(line.technical_data));
-  if (!line.reference.empty()) row.add("REFERENCE").set("TEXT", line.reference);
-  if (line.serves.empty()) return;
-  row.add("SERVES").set_markup("TEXT", fields_text(c, line.serves));
+  if (!heading.empty()) row.add("PART_OF_BILL").set_markup("TEXT", c.words(heading));
+  add_use(c, row, line);
+}
+
+void add_lines(const Context& c, Values& values, const std::vector<calc::BomLine>& bom) {
+  std::string last;
+  for (const calc::BomLine& line : bom) {
+    const std::string part = part_of_bill(line);
+    add_line(c, values, line, part == last ? std::string() : part);
+    last = part;
+  }
 }
 
 void add_cost_row(const Context& c, Values& table, const std::string& name,
@@ -45,7 +77,9 @@ void add_cost_row(const Context& c, Values& table, const std::string& name,
   row.set("VALUE", value);
 }
 
+/// A cost, unless it is nothing.
 void add_money(const Context& c, Values& table, const std::string& name, calc::Money money) {
+  if (money.minor == 0) return;
   add_cost_row(c, table, name, output::money(money), c.step_keys({"station." + name}));
 }
 
@@ -60,6 +94,16 @@ void add_unit_costs(const Context& c, Values& table, const calc::Station& statio
   }
 }
 
+/// What the yearly sums stand without.
+void add_lower_bound(const Context& c, Values& table, const calc::Cost& cost) {
+  std::vector<std::string> without;
+  if (cost.ink_unpriced) without.push_back(c.words("without.ink"));
+  if (cost.heads_unpriced) without.push_back(c.words("without.heads"));
+  if (cost.power_unknown) without.push_back(c.words("without.power"));
+  if (cost.flush_unpriced) without.push_back(c.words("without.flush"));
+  if (!without.empty()) table.add("WITHOUT").set_markup("ITEMS", joined(c, without));
+}
+
 void add_cost(const Context& c, Values& values, const calc::Station& station) {
   const calc::Cost& cost = station.cost;
   Values& table = values.add("COST");
@@ -72,6 +116,9 @@ void add_cost(const Context& c, Values& values, const calc::Station& station) {
   table.set("CURRENCY", station.currency);
   add_money(c, table, "capital", cost.capital);
   add_money(c, table, "ink_per_year", cost.ink_per_year);
+  if (heads_unpriced(station) && cost.heads_per_year.minor == 0) {
+    add_cost_row(c, table, "heads_per_year", c.words("on_request"));
+  }
   add_money(c, table, "heads_per_year", cost.heads_per_year);
   add_money(c, table, "energy_per_year", cost.energy_per_year);
   add_money(c, table, "labour_per_year", cost.labour_per_year);
@@ -80,16 +127,34 @@ void add_cost(const Context& c, Values& values, const calc::Station& station) {
                c.step_keys({"station.running"}));
   add_money(c, table, "ownership", cost.ownership);
   add_unit_costs(c, table, station);
+  add_lower_bound(c, table, cost);
 }
 
 }  // namespace
+
+std::vector<std::string> unpriced_items(const Context& c, const calc::Station& station) {
+  std::vector<std::string> names;
+  for (const calc::BomLine& line : station.bom) {
+    if (line.extended_price) continue;
+    std::string name = designation(c, line);
+    if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
+  }
+  return names;
+}
+
+bool heads_unpriced(const calc::Station& station) {
+  if (station.heads_unpriced) return true;
+  return std::any_of(station.bom.begin(), station.bom.end(), [](const calc::BomLine& line) {
+    return line.code == "printhead" && !line.extended_price;
+  });
+}
 
 std::string parts_section(const Context& c) {
   if (!c.spec.station || c.spec.station->bom.empty()) return {};
   const calc::Station& station = *c.spec.station;
   Values values;
   values.set_markup("CAPTION", c.words("parts_caption", {{"CURRENCY", station.currency}}));
-  for (const calc::BomLine& line : station.bom) add_line(c, values, line);
+  add_lines(c, values, station.bom);
   const auto unpriced = static_cast<std::size_t>(std::max(station.bom_unpriced, 0));
   values.set_markup("TOTAL_LABEL", c.counted(unpriced == 0 ? "total" : "total_without", unpriced,
                                              {{"COUNT", std::to_string(unpriced)}}));
@@ -100,6 +165,13 @@ std::string parts_section(const Context& c) {
         .set_markup("TEXT", c.words("lead_time_sentence",
                                     {{"DAYS", with_unit(station.lead_time->days, "d", 3)},
                                      {"ITEM", station.lead_time->item}}));
+    const auto unknown =
+        static_cast<std::size_t>(std::max(station.lead_time->lead_time_unknown, 0));
+    if (unknown > 0) {
+      values.add("LEAD_TIME")
+          .set_markup("TEXT", c.counted("lead_time_unknown", unknown,
+                                        {{"COUNT", std::to_string(unknown)}}));
+    }
   }
   add_cost(c, values, station);
   return c.expand("parts", values);

@@ -1,6 +1,7 @@
 /// Questions to the customer, and checks before anyone commits.
 #include <algorithm>
 #include <cstddef>
+#include <utility>
 #include <vector>
 
 #include "output/compose_text.h"
@@ -10,20 +11,51 @@
 namespace output {
 namespace {
 
-std::string assumed(const Context& c, const calc::Question& question) {
+std::string assumed_once(const Context& c, const calc::Question& question) {
   if (!question.assumed) return c.words("nothing_assumed");
-  std::string text = with_unit(*question.assumed, question.unit, 3);
-  const bool ranged = question.low && question.high && *question.low < *question.high;
-  if (ranged) {
-    text += " (" + number(*question.low, 3) + " " + c.words("to") + " " +
-            number(*question.high, 3) + ")";
-  }
+  const double high = question.high.value_or(*question.assumed);
+  std::string text = plain_value(c, question.field, *question.assumed, high, question.unit);
+  const std::string range =
+      plain_range(c, question.field, question.low, question.high, question.unit);
+  if (!range.empty()) text += " (" + range + ")";
   return escaped(text);
+}
+
+std::string names_of(const Context& c, const AlikeQuestions& alike) {
+  std::vector<std::string> names;
+  for (const calc::Question* question : alike) {
+    std::string name = escaped(Context::name(question->field));
+    const bool known = std::find(names.begin(), names.end(), name) != names.end();
+    if (!name.empty() && !known) names.push_back(std::move(name));
+  }
+  return joined(c, names);
+}
+
+/// What is taken meanwhile; values that differ with the names they are taken for.
+std::string assumed(const Context& c, const AlikeQuestions& alike) {
+  std::vector<std::pair<std::string, AlikeQuestions>> values;
+  for (const calc::Question* question : alike) {
+    std::string text = assumed_once(c, *question);
+    const auto found = std::find_if(values.begin(), values.end(),
+                                    [&](const auto& entry) { return entry.first == text; });
+    if (found != values.end()) {
+      found->second.push_back(question);
+    } else {
+      values.emplace_back(std::move(text), AlikeQuestions{question});
+    }
+  }
+  if (values.size() == 1) return values.front().first;
+  std::string all;
+  for (const auto& [text, questions] : values) {
+    all += (all.empty() ? "" : "; ") + names_of(c, questions) + ": " + text;
+  }
+  return all;
 }
 
 std::string acceptance(const Context& c, const calc::Check& check) {
   if (!check.acceptance) return c.words("by_agreement");
-  const std::string limit = with_unit(*check.acceptance, check.unit, 3);
+  const std::string limit = check.unit == "1" ? with_unit(*check.acceptance * 100, "%", 3)
+                                              : c.measure(*check.acceptance, check.unit, 3);
   const std::string key = "check." + check.code + ".acceptance";
   return c.has_words(key)
              ? c.words(key, {{"VALUE", limit}, {"NUMBER", number(*check.acceptance, 3)}})
@@ -44,33 +76,32 @@ void add_to_group(std::vector<std::vector<const Item*>>& groups, const Item& ite
 
 }  // namespace
 
-std::string question_text(const Context& c, const std::vector<const calc::Question*>& alike) {
-  std::vector<std::string> names;
-  for (const calc::Question* question : alike) {
-    std::string name = Context::name(question->field);
-    if (!name.empty()) names.push_back(escaped(name));
-  }
+std::string question_text(const Context& c, const AlikeQuestions& alike) {
   Values values;
-  values.set_markup("NAME", joined(c, names));
+  values.set_markup("NAME", names_of(c, alike));
   return c.templates.words(c.language(), "question." + alike.front()->code, values);
 }
 
-std::string questions_section(const Context& c) {
-  if (c.spec.questions.empty()) return {};
-  std::vector<std::vector<const calc::Question*>> groups;
+std::vector<AlikeQuestions> grouped_questions(const Context& c) {
+  std::vector<AlikeQuestions> groups;
   for (const calc::Question& question : c.spec.questions) {
-    add_to_group(groups, question, [](const calc::Question& a, const calc::Question& b) {
-      return a.code == b.code && a.assumed == b.assumed;
-    });
+    add_to_group(groups, question,
+                 [](const calc::Question& a, const calc::Question& b) { return a.code == b.code; });
   }
+  return groups;
+}
+
+std::string questions_section(const Context& c) {
+  const std::vector<AlikeQuestions> groups = grouped_questions(c);
+  if (groups.empty()) return {};
   Values values;
   for (std::size_t i = 0; i < groups.size(); ++i) {
-    const calc::Question& question = *groups[i].front();
+    const std::string& effect = groups[i].front()->effect;
     Values& row = values.add("ROW");
     row.set("NUMBER", std::to_string(i + 1));
     row.set_markup("TEXT", question_text(c, groups[i]));
-    row.set_markup("ASSUMED", assumed(c, question));
-    row.set_markup("EFFECT", question.effect.empty() ? std::string() : c.effect(question.effect));
+    row.set_markup("ASSUMED", assumed(c, groups[i]));
+    row.set_markup("EFFECT", effect.empty() ? std::string() : c.effect(effect));
   }
   return c.expand("questions", values);
 }
@@ -88,7 +119,9 @@ std::string checks_section(const Context& c) {
     const calc::Check& check = *groups[i].front();
     std::vector<std::string> subjects;
     for (const calc::Check* one : groups[i]) {
-      if (!one->subject.empty()) subjects.push_back(escaped(one->subject));
+      std::string subject = escaped(one->subject);
+      const bool known = std::find(subjects.begin(), subjects.end(), subject) != subjects.end();
+      if (!subject.empty() && !known) subjects.push_back(std::move(subject));
     }
     Values& row = values.add("ROW");
     row.set("NUMBER", std::to_string(i + 1));

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
+#include <optional>
 #include <set>
 
 #include "output/compose_text.h"
@@ -11,37 +12,6 @@
 namespace output {
 namespace {
 
-/// What the design answers to a requirement; empty when it answers by being built so.
-std::string answer(const Context& c, const std::string& key) {
-  const calc::Specification& spec = c.spec;
-  if (spec.chosen.empty()) return {};
-  const calc::Group& group = spec.chosen.front();
-  if (key == "image.width" && !group.scan) {
-    const calc::Length width = group.head_pitch * (group.heads_across - 1) + group.swath;
-    return c.words("answer.width", {{"VALUE", length_text(c, width, 5)}});
-  }
-  if (key == "image.resolution" || key == "image.smallest_feature" ||
-      key == "image.smallest_text") {
-    return escaped(lattice_text(group.resolution_across, group.resolution_along));
-  }
-  if (key == "line.speed") {
-    calc::Speed least = group.speed_limit;
-    for (const calc::Group& other : spec.chosen) least = std::min(least, other.speed_limit);
-    return c.words("answer.speed", {{"LIMIT", speed_limit_text(c, least)}});
-  }
-  if (key == "limits.heads") {
-    return c.words("answer.heads", {{"COUNT", count_text(spec.heads_total)}});
-  }
-  if (!spec.station) return {};
-  const calc::Station& station = *spec.station;
-  if (key == "limits.budget") return escaped(amount(station.currency, station.cost.capital));
-  if (key == "limits.lead_time" && station.lead_time) {
-    return escaped(with_unit(station.lead_time->days, "d", 3));
-  }
-  if (key == "limits.space") return escaped(length_text(c, station.footprint));
-  return {};
-}
-
 void add_shall(const Context& c, const calc::Input& input, Values& table, int number) {
   const std::string pattern = c.pattern(input.key);
   Values& row = table.add("ROW");
@@ -50,9 +20,15 @@ void add_shall(const Context& c, const calc::Input& input, Values& table, int nu
   row.set("KEY", place_key(input.origin));
   row.set_markup("TEXT", c.words("shall." + pattern,
                                  {{"VALUE", input_text(c, input)}, {"NAME", c.name(input.key)}}));
-  const std::string given_answer = answer(c, input.key);
-  row.set_markup("ANSWER", given_answer.empty() ? c.words("answer.by_design") : given_answer);
+  row.set_markup("ANSWER", requirement_answer(c, input.key));
   row.set_markup("VERIFY", c.words("verify." + pattern));
+}
+
+/// Whose figures stand as answers where nothing passes.
+void add_nearest(const Context& c, Values& table) {
+  const calc::RejectedHead* const nearest = nearest_head(c.spec);
+  if (c.spec.verdict != calc::Verdict::infeasible || nearest == nullptr) return;
+  table.add("NEAREST").set_markup("TEXT", c.words("answer.nearest", {{"HEAD", nearest->head}}));
 }
 
 void add_requirements(const Context& c, Values& values) {
@@ -61,7 +37,10 @@ void add_requirements(const Context& c, Values& values) {
   for (const calc::Input& input : c.spec.inputs) {
     if (input.origin.kind != calc::OriginKind::given) continue;
     if (!c.has_words("shall." + c.pattern(input.key))) continue;
-    if (table == nullptr) table = &values.add("SHALL");
+    if (table == nullptr) {
+      table = &values.add("SHALL");
+      add_nearest(c, *table);
+    }
     add_shall(c, input, *table, ++number);
   }
 }
@@ -70,6 +49,11 @@ bool given(const Context& c, const std::string& key) {
   return std::any_of(c.spec.inputs.begin(), c.spec.inputs.end(), [&](const calc::Input& input) {
     return input.key == key && input.origin.kind == calc::OriginKind::given;
   });
+}
+
+/// Whether the date of issue was set otherwise than the request has it.
+bool is_reissued(const Context& c, const calc::Input& input) {
+  return input.key == "request.date" && input.text != c.spec.date;
 }
 
 void add_inputs(const Context& c, Values& values, calc::OriginKind kind, std::string_view section) {
@@ -85,43 +69,54 @@ void add_inputs(const Context& c, Values& values, calc::OriginKind kind, std::st
     row.set("KEY", place_key(input.origin));
     row.set_markup("NAME", c.field(input.key));
     row.set("RAW", input.origin.raw);
-    row.set("VALUE", input_text(c, input));
+    row.set("VALUE", is_reissued(c, input) ? c.words("overridden", {{"DATE", c.spec.date}})
+                                           : input_text(c, input));
   }
 }
 
-/// The unit as printed: a rate of money per hour or per kilowatt hour has the currency for its 1.
-std::string assumed_unit(const Context& c, const calc::Assumption& assumption) {
-  const bool is_money = assumption.field == "costs.labour" || assumption.field == "costs.energy";
-  const bool per = assumption.unit.starts_with("1/");
-  if (!is_money || !per || !c.spec.station) return assumption.unit;
-  return c.spec.station->currency + assumption.unit.substr(1);
+constexpr std::string_view no_source = "common practice, no source";
+
+/// The unit as printed: a rate of money has the currency for its 1.
+std::string printed_unit(const Context& c, const std::string& field, const std::string& unit) {
+  const bool is_money = field.starts_with("costs.") && field != "costs.discount";
+  if (!is_money || !unit.starts_with("1/")) return unit;
+  const auto& asked = c.request.request.currency;
+  const std::string currency = c.spec.station ? c.spec.station->currency
+                               : asked        ? asked->value
+                                              : c.words("currency_unit");
+  return currency + unit.substr(1);
 }
 
-std::string assumed_value(const Context& c, const calc::Assumption& assumption) {
-  return assumption.text.empty() ? with_unit(assumption.value, assumed_unit(c, assumption), 4)
-                                 : assumption.text;
-}
-
-std::string range(const Context& c, const calc::Assumption& assumption) {
-  if (!assumption.low || !assumption.high || *assumption.low == *assumption.high) return {};
-  return number(*assumption.low, 4) + " " + c.words("to") + " " +
-         with_unit(*assumption.high, assumed_unit(c, assumption), 4);
+bool is_share(double high, const std::string& unit) {
+  return high <= 1 && (unit.empty() || unit == "1" || unit == "1/a");
 }
 
 void add_assumptions(const Context& c, Values& values) {
   if (c.spec.assumptions.empty()) return;
   Values& table = values.add("ASSUMED");
   std::set<std::string, std::less<>> seen;
+  bool marked = false;
   for (const calc::Assumption& assumption : c.spec.assumptions) {
     if (!seen.insert(assumption.field).second) continue;
+    const bool unsourced = assumption.source == no_source;
+    marked = marked || unsourced;
     Values& row = table.add("ROW");
     row.set("ANCHOR", input_anchor("assumed " + assumption.field));
     row.set_markup("NAME", c.field(assumption.field));
-    row.set("VALUE", assumed_value(c, assumption));
-    row.set("RANGE", range(c, assumption));
+    row.set("VALUE", assumption.text.empty()
+                         ? plain_value(c, assumption.field, assumption.value,
+                                       assumption.high.value_or(assumption.value), assumption.unit)
+                         : assumption.text);
+    row.set("RANGE",
+            plain_range(c, assumption.field, assumption.low, assumption.high, assumption.unit));
     row.set_markup("EFFECT", c.effect(assumption.effect));
-    row.set("SOURCE", assumption.source);
+    if (unsourced) {
+      row.add("UNSOURCED");
+    } else if (!assumption.source.empty()) {
+      row.add("SOURCED").set("SOURCE", assumption.source);
+    }
   }
+  if (marked) table.add("FOOTNOTE");
 }
 
 }  // namespace
@@ -132,6 +127,24 @@ bool is_listed(const calc::Input& input) {
 }
 
 std::string input_anchor(const std::string& key) { return "s-given-" + anchor(key); }
+
+std::string plain_value(const Context& c, const std::string& field, double value, double high,
+                        const std::string& unit) {
+  if (is_share(std::max(value, high), unit)) {
+    return with_unit(value * 100, unit == "1/a" ? "%/a" : "%", 3);
+  }
+  return c.measure(value, printed_unit(c, field, unit), 4);
+}
+
+std::string plain_range(const Context& c, const std::string& field,
+                        const std::optional<double>& low, const std::optional<double>& high,
+                        const std::string& unit) {
+  if (!low || !high || !(*low < *high)) return {};
+  const std::string to = " " + c.words("to") + " ";
+  if (is_share(*high, unit))
+    return number(*low * 100, 3) + to + plain_value(c, field, *high, *high, unit);
+  return range_with_units(*low, *high, printed_unit(c, field, unit), 4, c.in_us_units(), to);
+}
 
 std::string requirement_section(const Context& c) {
   Values values;

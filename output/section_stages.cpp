@@ -28,12 +28,17 @@ void add_stage(const Context& c, Values& values, const calc::Stage& stage, std::
                                     ? c.words("stage_equipment_none")
                                     : c.words("stage_equipment", {{"NAME", stage.equipment}}));
   add_row(c, table, stage.kind, "dose", stage.dose_mj_per_cm2, "mJ/cm2");
+  add_row(c, table, stage.kind, "dose_given", stage.dose_given_mj_per_cm2, "mJ/cm2");
+  add_row(c, table, stage.kind, "dose_stroke", stage.dose_stroke_mj_per_cm2, "mJ/cm2");
+  add_row(c, table, stage.kind, "strokes", stage.strokes_over_point, "");
   add_row(c, table, stage.kind, "rows", as_number(stage.rows), "");
   add_row(c, table, stage.kind, "units", as_number(stage.units), "");
+  add_row(c, table, stage.kind, "lit", as_number(stage.lamps_lit), "");
   add_row(c, table, stage.kind, "water", stage.water_kg_per_h, "kg/h");
   add_row(c, table, stage.kind, "heat", stage.heat_kw, "kW");
   add_row(c, table, stage.kind, "electrical", stage.electrical_kw, "kW");
   add_row(c, table, stage.kind, "length", stage.length_m, "m");
+  add_row(c, table, stage.kind, "installed", stage.installed_length_m, "m");
 }
 
 }  // namespace

@@ -119,6 +119,9 @@ void add_step(const Context& c, const Targets& known, const Sources& list, Value
   row.set("SYMBOL", step.symbol);
   row.set_markup("RELATION", c.words(kind_key(step.kind)));
   row.set("FORMULA", step.formula);
+  row.set_markup("CONDITION", c.has_words(kind_key(step.kind) + ".condition")
+                                  ? c.words(kind_key(step.kind) + ".condition")
+                                  : std::string());
   row.set("VALUE", with_unit(step.value, step.unit, trace_digits));
   const std::string source = "S" + std::to_string(source_number(list, step));
   row.set("SOURCE", source);

@@ -13,14 +13,15 @@ namespace output {
 namespace {
 
 constexpr double left_margin = 26;    ///< for the names of the rows [mm on paper]
-constexpr double right_margin = 20;   ///< for the dimension along the line
+constexpr double right_margin = 24;   ///< for the dimension along the line
 constexpr double top_margin = 16;     ///< for the dimensions across
 constexpr double bottom_margin = 10;  ///< for the direction of travel
 constexpr double paper_width = 178;
-constexpr double paper_height = 150;
-constexpr double thinnest_field = 0.5;  ///< a nozzle field is drawn at least so deep
-constexpr double least_label = 6;       ///< heads narrower on paper carry no number
-constexpr double label_step = 3.2;      ///< row names nearer than this would touch
+constexpr double paper_height = 140;
+constexpr double thinnest_field = 0.5;    ///< a nozzle field is drawn at least so deep
+constexpr double least_label = 6;         ///< heads narrower on paper carry no number
+constexpr double label_step = 3.2;        ///< row names nearer than this would touch
+constexpr std::size_t longest_name = 16;  ///< characters of a line in the left margin
 constexpr double degree = 3.14159265358979323846 / 180;
 
 /// A length of the catalogue as it stands among the inputs [mm], when it does.
@@ -58,6 +59,48 @@ std::vector<Outline> outlines(const Context& c) {
   return list;
 }
 
+double half_width(const Outline& head) {
+  return std::max(head.swath, head.body_width.value_or(0)) / 2;
+}
+double half_depth(const Outline& head) {
+  return std::max(head.field, head.body_depth.value_or(0)) / 2;
+}
+
+/// Room of a group's rows along the line [mm].
+struct Rows {
+  double top = 0, bottom = 0;
+};
+
+Rows rows_of(const std::vector<Outline>& heads, const calc::Group* group) {
+  std::optional<Rows> rows;
+  for (const Outline& head : heads) {
+    if (head.group != group) continue;
+    const double half = half_depth(head);
+    if (!rows) rows = Rows{head.y - half, head.y + half};
+    rows->top = std::min(rows->top, head.y - half);
+    rows->bottom = std::max(rows->bottom, head.y + half);
+  }
+  return rows.value_or(Rows{});
+}
+
+/// Groups follow one another along the line: one whose rows would stand in those before it moves
+/// behind them.
+void line_up_groups(const Context& c, std::vector<Outline>& heads) {
+  std::optional<double> end;
+  double gap = 0;
+  for (const calc::Group& group : c.spec.chosen) {
+    if (group.places.empty()) continue;
+    const Rows rows = rows_of(heads, &group);
+    const bool overlaps = end && rows.top < *end - 1e-6;
+    const double shift = overlaps ? *end + gap - rows.top : 0;
+    for (Outline& head : heads) {
+      if (head.group == &group) head.y += shift;
+    }
+    end = rows.bottom + shift;
+    gap = std::max(in_mm(group.footprint) - (rows.bottom - rows.top), 0.0);
+  }
+}
+
 /// Numbers the colours in the order the product meets them.
 void order_colours(std::vector<Outline>& heads) {
   std::vector<Outline*> rows;
@@ -77,13 +120,6 @@ void order_colours(std::vector<Outline>& heads) {
 struct Extent {
   double left = 0, right = 0, top = 0, bottom = 0;
 };
-
-double half_width(const Outline& head) {
-  return std::max(head.swath, head.body_width.value_or(0)) / 2;
-}
-double half_depth(const Outline& head) {
-  return std::max(head.field, head.body_depth.value_or(0)) / 2;
-}
 
 Extent extent(const std::vector<Outline>& heads) {
   Extent e{heads[0].x, heads[0].x, heads[0].y, heads[0].y};
@@ -146,11 +182,10 @@ void number_head(Sketch& sketch, const Frame& frame, const Outline& head) {
 
 /// "cyan+magenta+yellow" in lines short enough for the margin, broken behind a plus.
 std::vector<std::string> short_lines(std::string_view name) {
-  constexpr std::size_t longest = 16;
   std::vector<std::string> lines(1);
   while (!name.empty()) {
     const std::size_t end = std::min(name.find('+'), name.size() - 1) + 1;
-    if (!lines.back().empty() && lines.back().size() + end > longest) lines.emplace_back();
+    if (!lines.back().empty() && lines.back().size() + end > longest_name) lines.emplace_back();
     lines.back() += name.substr(0, end);
     name.remove_prefix(end);
   }
@@ -174,6 +209,7 @@ void name_rows(const Context& c, Sketch& sketch, const Frame& frame,
     double y = std::max(row, next);
     sketch.line({left_margin - 3.5, y}, {left_margin - 0.5, row}, leader);
     std::vector<std::string> lines = short_lines(head.place->channel);
+    for (std::string& line : lines) line = shortened(line, longest_name);
     lines.front() = std::to_string(named) + "\xC2\xA0" + lines.front();
     for (const std::string& line : lines) {
       sketch.label({left_margin - 4, y + 0.9}, "end", 7, escaped(line));
@@ -211,17 +247,18 @@ void draw_sizes(const Context& c, Sketch& sketch, const Frame& frame, const Exte
   const Spot left = frame.at(first, e.top);
   const Spot right = frame.at(last, e.bottom);
   sketch.dimension_across(left.x, right.x, top_margin - 9,
-                          c.words("plan.array", {{"VALUE", with_unit(last - first, "mm", 5)}}),
+                          c.words("plan.array", {{"VALUE", with_unit(last - first, "mm", 4)}}),
                           colour);
   if (const auto pair = neighbours(heads)) {
     sketch.dimension_across(
         frame.at(pair->first.x, 0).x, frame.at(pair->second.x, 0).x, top_margin - 3,
-        c.words("plan.head_pitch", {{"VALUE", with_unit(pair->second.x - pair->first.x, "mm", 5)}}),
+        c.words("plan.head_pitch", {{"VALUE", with_unit(pair->second.x - pair->first.x, "mm", 4)}}),
         colour);
   }
   const double edge = frame.at(e.right, 0).x + 4;
   sketch.dimension_down(edge, frame.at(0, e.top).y, frame.at(0, e.bottom).y,
-                        with_unit(e.bottom - e.top, "mm", 4), colour);
+                        c.words("plan.rows", {{"VALUE", with_unit(e.bottom - e.top, "mm", 4)}}),
+                        colour);
 }
 
 void draw_travel(const Context& c, Sketch& sketch, double x, double bottom, bool scanning) {
@@ -242,6 +279,7 @@ bool is_scanning(const Context& c) {
 
 std::string sketch_plan(const Context& c) {
   std::vector<Outline> heads = outlines(c);
+  line_up_groups(c, heads);
   order_colours(heads);
   const Extent e = extent(heads);
   const double depth = std::max(e.bottom - e.top, 1e-3);
@@ -289,11 +327,14 @@ std::string sketch_joint(const Context& c) {
   const double x2 = frame.at(first.x + first.swath / 2, 0).x;
   const double x3 = frame.at(second.x - second.swath / 2, 0).x;
   const auto size = [&](const std::string& key, double value) {
-    return c.words(key, {{"VALUE", with_unit(value, "mm", 5)}});
+    return c.words(key, {{"VALUE", with_unit(value, "mm", 4)}});
   };
   sketch.dimension_across(x1, x2, top_margin - 7, size("plan.swath", first.swath), colour);
   sketch.dimension_across(x1, x3, bottom + 8, size("plan.head_pitch", second.x - first.x), colour);
-  sketch.label({x2 + 2, bottom + 9}, "start", 7, size("plan.overlap", in_mm(first.group->overlap)));
+  if (first.group->overlap > calc::Length()) {
+    sketch.label({x2 + 2, bottom + 9}, "start", 7,
+                 size("plan.overlap", in_mm(first.group->overlap)));
+  }
   return sketch.figure(c.words("plan.joint_caption", {{"SCALE", scale.text},
                                                       {"FIRST", std::to_string(first.number)},
                                                       {"SECOND", std::to_string(second.number)}}),

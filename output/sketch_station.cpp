@@ -1,6 +1,7 @@
 /// The station along the direction of travel, schematic.
 #include <algorithm>
 #include <cmath>
+#include <cstddef>
 #include <set>
 
 #include "output/compose_text.h"
@@ -12,17 +13,21 @@ namespace output {
 namespace {
 
 constexpr double paper_width = 136;
-constexpr double paper_height = 32;
-constexpr double box_top = 9, box_height = 12;
-constexpr double web_y = 25;
+constexpr double paper_height = 34;
+constexpr double box_top = 10, box_height = 12;
+constexpr double web_y = 24;
 constexpr double box_gap = 3;
-constexpr std::size_t most_bars = 16;
+constexpr double carriage_room = 9;      ///< behind the carriage, for its arrow
+constexpr double rim = 1.2;              ///< of the carriage around its heads
+constexpr std::size_t most_bars = 12;    ///< rows drawn one by one; more are only counted
+constexpr double character_width = 1.5;  ///< of a bold title, at most [mm]
 
 /// One box of the strip: a name and, for heads, how many rows of them.
 struct Block {
   std::string title, note;
   std::size_t rows = 0;
   std::string fill;
+  bool on_carriage = false;
 };
 
 std::size_t rows_of(const calc::Group& group) {
@@ -33,16 +38,23 @@ std::size_t rows_of(const calc::Group& group) {
   return std::max<std::size_t>(lines.size(), 1);
 }
 
+/// "8 heads in 4 rows", the rows only where they are not the heads.
+std::string heads_note(const Context& c, const calc::Group& group, std::size_t rows) {
+  const auto heads = static_cast<std::size_t>(group.heads_total);
+  std::string note = c.counted("strip.heads", heads, {{"COUNT", std::to_string(heads)}});
+  if (rows == heads) return note;
+  return note + " " + c.counted("strip.in_rows", rows, {{"COUNT", std::to_string(rows)}});
+}
+
 std::vector<Block> blocks(const Context& c) {
   std::vector<Block> list;
   list.push_back({c.words("strip.signal"), "", 0, "FFFFFF"});
   const std::string& fills = c.templates.setting("drawing.fills");
   std::size_t index = 0;
   for (const calc::Group& group : c.spec.chosen) {
-    list.push_back({escaped(group.name),
-                    c.counted("strip.heads", static_cast<std::size_t>(group.heads_total),
-                              {{"COUNT", std::to_string(group.heads_total)}}),
-                    rows_of(group), fills.substr(index % ((fills.size() + 1) / 7) * 7, 6)});
+    const std::size_t rows = rows_of(group);
+    list.push_back({group.name, heads_note(c, group, rows), rows,
+                    fills.substr(index % ((fills.size() + 1) / 7) * 7, 6), group.scan.has_value()});
     ++index;
   }
   if (!c.spec.station) return list;
@@ -56,28 +68,57 @@ std::vector<Block> blocks(const Context& c) {
   return list;
 }
 
-void draw_block(const Context& c, Sketch& sketch, const Block& block, double x, double width) {
-  const Pen outline{c.templates.setting("drawing.outline"), 0.5, ""};
-  sketch.rect({x, box_top}, width, box_height, outline,
-              block.rows > 0 ? std::string_view("FFFFFF") : std::string_view(block.fill));
-  const std::size_t bars = std::min(block.rows, most_bars);
-  const double step = width / (static_cast<double>(bars) + 1);
-  for (std::size_t i = 0; i < bars; ++i) {
+/// One bar a row of heads.
+void draw_bars(const Context& c, Sketch& sketch, const Block& block, double x, double width) {
+  if (block.rows > most_bars) return;
+  const double step = width / (static_cast<double>(block.rows) + 1);
+  for (std::size_t i = 0; i < block.rows; ++i) {
     sketch.rect({x + step * static_cast<double>(i + 1) - step * 0.3, box_top + 2}, step * 0.6,
-                box_height - 4, {outline.colour, 0.3, ""}, block.fill);
-  }
-  sketch.label({x + width / 2, box_top - 1.2}, "middle", 7, block.title, true);
-  if (block.rows == 0 && !block.note.empty()) {
-    sketch.label({x + width / 2, box_top + box_height / 2 + 1}, "middle", 6.5, block.note);
-  } else if (!block.note.empty()) {
-    sketch.label({x + width / 2, box_top - 4.2}, "middle", 6.5, block.note);
+                box_height - 4, {c.templates.setting("drawing.outline"), 0.3, ""}, block.fill);
   }
 }
 
+void draw_block(const Context& c, Sketch& sketch, const Block& block, double x, double width) {
+  const bool heads = block.rows > 0;
+  sketch.rect({x, box_top}, width, box_height, {c.templates.setting("drawing.outline"), 0.5, ""},
+              heads ? std::string_view("FFFFFF") : std::string_view(block.fill));
+  draw_bars(c, sketch, block, x, width);
+  const auto longest = static_cast<std::size_t>(std::max(width / character_width, 4.0));
+  sketch.label({x + width / 2, box_top - 2}, "middle", 7,
+               heads ? escaped(shortened(block.title, longest)) : block.title, true);
+  if (block.note.empty()) return;
+  const bool inside = block.rows == 0 || block.rows > most_bars;
+  sketch.label({x + width / 2, inside ? box_top + box_height / 2 + 1 : box_top - 5}, "middle", 6.5,
+               block.note);
+}
+
+/// The carriage around the boxes between left and right, and the way it crosses the feed.
+void draw_carriage(const Context& c, Sketch& sketch, double left, double right) {
+  sketch.rect({left - rim, box_top - rim}, right - left + 2 * rim, box_height + 2 * rim,
+              {c.templates.setting("drawing.outline"), 1.2, ""}, "none");
+  const Pen pen{c.templates.setting("drawing.travel"), 1.2, ""};
+  const double x = right + rim + carriage_room / 2;
+  const double middle = box_top + box_height / 2;
+  sketch.arrow({x, middle}, {x, box_top - rim}, pen);
+  sketch.arrow({x, middle}, {x, box_top + box_height + rim}, pen);
+}
+
+/// Speeds of the carriage, each once.
+std::string carriage_speeds(const Context& c) {
+  std::vector<std::string> texts;
+  for (const calc::Group& group : c.spec.chosen) {
+    if (!group.scan) continue;
+    std::string text = escaped(c.measure(group.scan->carriage_speed.si(), "m/s", 3));
+    if (std::find(texts.begin(), texts.end(), text) == texts.end()) texts.push_back(text);
+  }
+  return joined(c, texts);
+}
+
 std::string travel_text(const Context& c) {
-  const calc::Group& group = c.spec.chosen.front();
-  if (group.scan) {
-    return c.words("strip.feed", {{"SPEED", with_unit(group.scan->carriage_speed.si(), "m/s", 3)}});
+  if (c.spec.chosen.front().scan) {
+    Values values;
+    values.set_markup("SPEED", carriage_speeds(c));
+    return c.templates.words(c.language(), "strip.feed", values);
   }
   const calc::Input* const speed = c.input("line.speed");
   return speed != nullptr ? c.words("strip.travel", {{"SPEED", input_text(c, *speed)}})
@@ -88,19 +129,29 @@ std::string travel_text(const Context& c) {
 
 std::string sketch_station(const Context& c) {
   const std::vector<Block> list = blocks(c);
+  const bool scanning =
+      std::any_of(list.begin(), list.end(), [](const Block& block) { return block.on_carriage; });
   const auto count = static_cast<double>(list.size());
-  const double width = (paper_width - box_gap * (count - 1)) / count;
+  const double room = paper_width - box_gap * (count - 1) - (scanning ? carriage_room + rim : 0);
+  const double width = room / count;
   Sketch sketch(paper_width, paper_height);
   double x = 0;
-  for (const Block& block : list) {
-    draw_block(c, sketch, block, x, width);
-    x += width + box_gap;
+  double left = paper_width;
+  double right = 0;
+  for (std::size_t i = 0; i < list.size(); ++i) {
+    draw_block(c, sketch, list[i], x, width);
+    if (list[i].on_carriage) {
+      left = std::min(left, x);
+      right = x + width;
+    }
+    const bool leaves = list[i].on_carriage && (i + 1 == list.size() || !list[i + 1].on_carriage);
+    x += width + box_gap + (leaves ? carriage_room + rim : 0);
   }
-  sketch.line({0, web_y - 2}, {paper_width, web_y - 2},
-              {c.templates.setting("drawing.outline"), 1, ""});
-  sketch.arrow({0, web_y + 2}, {24, web_y + 2}, {c.templates.setting("drawing.travel"), 1.2, ""});
-  sketch.label({27, web_y + 3}, "start", 7, travel_text(c));
-  return sketch.figure(c.words("strip.caption"), "", false);
+  if (scanning) draw_carriage(c, sketch, left, right);
+  sketch.line({0, web_y}, {paper_width, web_y}, {c.templates.setting("drawing.outline"), 1, ""});
+  sketch.arrow({0, web_y + 5}, {24, web_y + 5}, {c.templates.setting("drawing.travel"), 1.2, ""});
+  sketch.label({27, web_y + 6}, "start", 7, travel_text(c));
+  return sketch.figure(c.words(scanning ? "strip.caption_scan" : "strip.caption"), "", false);
 }
 
 }  // namespace output

@@ -5,6 +5,7 @@ set -eu
 cd "$(dirname "$0")/.."
 command=${1:-bash sample_requests/run}
 root=$(mktemp -d)
+chmod 755 "$root"
 trap 'umount "$root/proc" 2>/dev/null || true; rm -rf "$root"' EXIT
 mirror=$(awk '/^deb /{for(i=2;i<=NF;i++) if($i ~ /^(https?|file):/){print $i; exit}} /^URIs:/{print $2; exit}' \
   /etc/apt/sources.list /etc/apt/sources.list.d/* 2>/dev/null | head -1)

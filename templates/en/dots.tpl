@@ -3,7 +3,7 @@
 <table columns="l:* r:15 r:20 r:20 r:20 r:18 r:22" caption="Drops, dots and cover of a solid, per channel">
 <head><cell>Channel</cell><cell>Levels</cell><cell>Drop, pL</cell><cell>Drop, µm</cell><cell>Dot, µm</cell><cell>Cover, %</cell><cell>Laydown, mL/m²</cell></head>
 {{#ROW}}
-<row key="{{KEY}}"><cell>{{CHANNEL}}</cell><cell>{{LEVELS}}</cell><cell>{{VOLUME}}</cell><cell>{{DROP}}</cell><cell>{{DOT}}</cell><cell>{{COVER}}</cell><cell>{{LAYDOWN}}</cell></row>
+<row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{LEVELS}}</cell><cell>{{VOLUME}}</cell><cell>{{DROP}}</cell><cell>{{DOT}}</cell><cell>{{COVER}}</cell><cell>{{LAYDOWN}}</cell></row>
 {{/ROW}}
 </table>
 {{#TEXT}}

@@ -5,7 +5,7 @@
 <table columns="l:* r:23 r:23 r:23 r:23 r:23" caption="Ink per channel">
 <head><cell>Channel</cell><cell>Printed, mL/h</cell><cell>Waste, mL/h</cell><cell>Total, mL/h</cell><cell>Month, L</cell><cell>Year, L</cell></head>
 {{#ROW}}
-<row key="{{KEY}}"><cell>{{CHANNEL}}</cell><cell>{{PRINTED}}</cell><cell>{{WASTE}}</cell><cell>{{TOTAL}}</cell><cell>{{MONTH}}</cell><cell>{{YEAR}}</cell></row>
+<row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{PRINTED}}</cell><cell>{{WASTE}}</cell><cell>{{TOTAL}}</cell><cell>{{MONTH}}</cell><cell>{{YEAR}}</cell></row>
 {{/ROW}}
 <row total="yes"><cell>All channels</cell><cell>{{PRINTED}}</cell><cell>{{WASTE}}</cell><cell>{{TOTAL}}</cell><cell>{{MONTH}}</cell><cell>{{YEAR}}</cell></row>
 </table>
@@ -13,12 +13,12 @@
 {{#PARTS}}
 <table columns="l:* r:40" caption="Ink per thousand parts">
 <head><cell>Channel</cell><cell>mL per 1000 parts</cell></head>
-{{#ROW}}<row><cell>{{CHANNEL}}</cell><cell>{{VALUE}}</cell></row>{{/ROW}}
+{{#ROW}}<row><cell>{{CHANNEL:none}}</cell><cell>{{VALUE}}</cell></row>{{/ROW}}
 </table>
 {{/PARTS}}
 {{#SPARES}}
 <section title="Spare parts" id="s-spares">
-<p>Stock that covers the demand within the lead time with the probability stated in the assumptions (Poisson distributed demand).</p>
+<p>At least one of each, plus one against a crash where boards or bodies can lift; beyond that as many as cover the demand within the lead time with the probability stated in the assumptions (Poisson distributed demand).</p>
 <table columns="l:* r:35 r:30" caption="Spare parts">
 <head><cell>Part number</cell><cell>Mean demand in lead time</cell><cell>Spares to hold</cell></head>
 {{#ROW}}<row key="{{KEY}}"><cell>{{PART}}</cell><cell>{{MEAN}}</cell><cell>{{QUANTITY}}</cell></row>{{/ROW}}

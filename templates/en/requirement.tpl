@@ -1,8 +1,8 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Requirement as understood" id="s-requirement">
 {{#SHALL}}
-<p>The request restated as requirements. The margin names the line of the request each comes from.</p>
-<table columns="l:9 l:* l:39 l:24" caption="Requirements">
+<p>The request restated as requirements. The margin names the line of the request each comes from.{{#NEAREST}} {{TEXT:none}}{{/NEAREST}}</p>
+<table columns="l:9 l:* l:42 l:23" caption="Requirements">
 <head><cell>No.</cell><cell>Requirement</cell><cell>Answer of this design</cell><cell>Verified by</cell></head>
 {{#ROW}}
 <row key="{{KEY}}" id="{{ANCHOR}}"><cell>{{NUMBER}}</cell><cell>{{TEXT:none}}</cell><cell>{{ANSWER:none}}</cell><cell>{{VERIFY:none}}</cell></row>
@@ -32,12 +32,13 @@
 {{#ASSUMED}}
 <section title="Assumptions" id="s-assumptions">
 <p>What the request does not say is assumed as below. The range is what the value may turn out to be; the effect is the figure it moves most.</p>
-<table columns="l:* l:24 l:28 l:*">
+<table columns="l:* l:25 l:29 l:43">
 <head><cell>Assumption</cell><cell>Value</cell><cell>Range</cell><cell>Effect on; source</cell></head>
 {{#ROW}}
-<row id="{{ANCHOR}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell><cell>{{RANGE}}</cell><cell>{{EFFECT:none}}; {{SOURCE}}</cell></row>
+<row id="{{ANCHOR}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell><cell>{{RANGE}}</cell><cell>{{EFFECT:none}}{{#UNSOURCED}}&#160;†{{/UNSOURCED}}{{#SOURCED}}; {{SOURCE}}{{/SOURCED}}</cell></row>
 {{/ROW}}
 </table>
+{{#FOOTNOTE}}<p>† Common practice, without a source.</p>{{/FOOTNOTE}}
 </section>
 {{/ASSUMED}}
 {{#NOTES}}

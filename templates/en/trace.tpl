@@ -4,7 +4,7 @@
 <table columns="l:34 l:* r:27 l:35" wide="yes">
 <head><cell>Step</cell><cell>Formula and inputs</cell><cell>Result</cell><cell>Source; valid for</cell></head>
 {{#ROW}}
-<row id="{{ANCHOR}}"><cell>{{ID}}</cell><cell><code>{{SYMBOL}}</code> {{RELATION:none}} <code>{{FORMULA}}</code>{{#INPUTS}}, with {{#INPUT}}<code>{{SYMBOL}}</code> = {{VALUE}} ({{ORIGIN:none}}){{#INPUT_separator}}; {{/INPUT_separator}}{{/INPUT}}{{/INPUTS}}</cell><cell><b>{{VALUE}}</b></cell><cell><a to="{{SOURCE_ANCHOR}}">{{SOURCE}}</a> ({{TAG:none}}); {{VALIDITY}}{{#ASSUMES}}; assumes {{TEXT:none}}{{/ASSUMES}}</cell></row>
+<row id="{{ANCHOR}}"><cell>{{ID}}</cell><cell><code>{{SYMBOL}}</code> {{RELATION:none}} <code>{{FORMULA}}</code>{{CONDITION:none}}{{#INPUTS}}, with {{#INPUT}}<code>{{SYMBOL}}</code> = {{VALUE}} ({{ORIGIN:none}}){{#INPUT_separator}}; {{/INPUT_separator}}{{/INPUT}}{{/INPUTS}}</cell><cell><b>{{VALUE}}</b></cell><cell><a to="{{SOURCE_ANCHOR}}">{{SOURCE}}</a> ({{TAG:none}}); {{VALIDITY}}{{#ASSUMES}}; assumes {{TEXT:none}}{{/ASSUMES}}</cell></row>
 {{/ROW}}
 </table>
 </section>

@@ -42,6 +42,19 @@ def run(program, source, output, jobs):
     return wall, cores, after.ru_maxrss
 
 
+def first_pdf(program, source, output):
+    """Seconds from the start of the program to the first whole PDF."""
+    begin = time.perf_counter()
+    process = subprocess.Popen([program, "build", source, "-o", output, "--date", "2026-11-25"],
+                               stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+    while process.poll() is None and not list(output.glob("*.pdf")):
+        time.sleep(0.0005)
+    seconds = time.perf_counter() - begin
+    if process.wait() != 0:
+        sys.exit(f"{source} was not issued")
+    return seconds
+
+
 def main():
     program = sys.argv[1]
     os.sched_setaffinity(0, sorted(os.sched_getaffinity(0))[:2])
@@ -49,9 +62,8 @@ def main():
         folder = pathlib.Path(name)
         (folder / "in").mkdir()
         requests = write_copies(folder / "in")
-        first = [run(program, folder / "in" / f"{i:03}-{p}", folder / f"one{i}", 1)[0]
-                 for i in range(5)
-                 for p in [next((folder / "in").glob(f"{i:03}-*")).name[4:]]]
+        sources = sorted((folder / "in").glob("0*"))[:9]
+        first = [first_pdf(program, source, folder / source.stem) for source in sources]
         wall, cores, peak = run(program, folder / "in", folder / "out", 2)
         issued = len(list((folder / "out").glob("*.pdf")))
     if issued != requests:
@@ -60,7 +72,7 @@ def main():
     print(f"documents a second         {issued / wall:.1f}   (2 cores)")
     print(f"core-milliseconds each     {cores / issued * 1e3:.1f}")
     print(f"peak resident memory       {peak / 1024:.0f} MiB")
-    print(f"start to end, one request  {statistics.median(first) * 1e3:.0f} ms   (median of 5)")
+    print(f"start to first PDF         {statistics.median(first) * 1e3:.0f} ms   (median of 9)")
 
 
 main()

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "calc/eye.h"
 #include "calc/selection_parts.h"
 #include "support/catalogue_maker.h"
 
@@ -29,6 +30,16 @@ struct Bench {
   HeadTry run(bool scanning = false) {
     prepare_search();
     return try_head(search, search.groups.front(), 0, scanning);
+  }
+  /// The one drop a place at the resolution asked for, whatever its gates say.
+  Arrangement at_required() {
+    prepare_search();
+    Findings findings;
+    const auto facts = mode_facts(search, head(), mode(), findings);
+    REQUIRE(facts);
+    Shape shape;
+    shape.motion_axis = job.required.along;
+    return arrange(search, search.groups.front(), *facts, shape, findings);
   }
   /// The only accepted arrangement's group.
   Group only(bool scanning = false) {
@@ -121,14 +132,84 @@ TEST_CASE("uneven rows count by their largest gap") {
 TEST_CASE("a film is reached by a bigger drop first, then by more heads in line") {
   Bench b;
   b.request.colours.front().film = given(micrometres(7));
-  const Group bigger = b.only();
-  CHECK(in_pl(bigger.dots.front().drop) == doctest::Approx(15));
-  CHECK(bigger.film_heads == 1);
+  const Arrangement bigger = b.at_required();
+  CHECK(bigger.level == 2);
+  CHECK(bigger.shape.film_heads == 1);
   b.request.colours.front().film = given(micrometres(12));
-  const Group more = b.only();
-  CHECK(more.film_heads == 2);
-  CHECK(more.heads_total == 2 * bigger.heads_total);
-  CHECK(more.frequency_per_nozzle == bigger.frequency_per_nozzle);
+  const Arrangement more = b.at_required();
+  CHECK(more.shape.film_heads == 2);
+  CHECK(more.heads == 2 * bigger.heads);
+  CHECK(more.per_nozzle == bigger.per_nozzle);
+}
+
+TEST_CASE("a film is also reached by a finer motion: 12 um of 15 pL at 600 across is 860 along") {
+  // Mass balance, closed form: 12 um / (15 pL x 600 / 25.4 mm) = 860.2 per inch.
+  Bench b;
+  b.request.colours.front().film = given(micrometres(12));
+  const HeadTry found = b.run();
+  const auto finer = std::find_if(
+      found.accepted.begin(), found.accepted.end(),
+      [](const Candidate& c) { return c.group.film_heads == 1 && c.group.interleave == 1; });
+  REQUIRE(finer != found.accepted.end());
+  CHECK(in_dpi(finer->group.resolution_along) == doctest::Approx(860.213).epsilon(1e-5));
+  CHECK(in_um(finer->arrangement.laydown) == doctest::Approx(12));
+}
+
+TEST_CASE("every drop size gives the motion at which it closes, likely and at the upper end") {
+  // Closed form 1/sqrt(D^2 - p^2): p 42.333 um, drops of 21.216 and 33.678 um. 20 pL at 1.6: 53.884
+  // um and 761.9 per inch; 5 pL at 2.4: 50.918 um and 897.7; at 1.6 narrower than the pitch.
+  Bench b;
+  b.request.substrate.dot_diameter.reset();
+  b.request.substrate.dot_volume.reset();
+  b.mode().drops = given(std::vector<Volume>{picolitres(5), picolitres(20)});
+  b.mode().frequency = given(std::vector<Frequency>{kilohertz(30), kilohertz(30)});
+  b.prepare_search();
+  Findings findings;
+  const auto facts = mode_facts(b.search, b.head(), b.mode(), findings);
+  REQUIRE(facts);
+  std::vector<double> at_600;
+  for (const Shape& s : shapes_of(b.search, b.search.groups.front(), *facts, {})) {
+    if (s.interleave == 1) at_600.push_back(in_dpi(s.motion_axis));
+  }
+  REQUIRE(at_600.size() == 3);
+  CHECK(at_600[0] == doctest::Approx(600));
+  CHECK(at_600[1] == doctest::Approx(761.9).epsilon(1e-3));
+  CHECK(at_600[2] == doctest::Approx(897.7).epsilon(1e-3));
+}
+
+TEST_CASE("the drop is the smallest that closes likely, else the smallest that may") {
+  Bench b;
+  b.request.substrate.dot_diameter.reset();
+  b.request.substrate.dot_volume.reset();
+  b.mode().drops = given(std::vector<Volume>{picolitres(10), picolitres(30)});
+  b.mode().frequency = given(std::vector<Frequency>{kilohertz(30), kilohertz(30)});
+  const Arrangement likely = b.at_required();  // 30 pL: 38.55 x 1.6 = 61.7 um of 59.9
+  CHECK(likely.level == 1);
+  CHECK_FALSE(likely.open);
+  b.mode().drops = given(std::vector<Volume>{picolitres(10), picolitres(20)});
+  const Arrangement maybe = b.at_required();  // 20 pL: 53.9 um; 10 pL at 2.4: 64.2 um
+  CHECK(maybe.level == 0);
+  CHECK(maybe.open);
+}
+
+TEST_CASE("edges, a dead nozzle and a line: 62 um dots 42.33 um apart") {
+  // Closed forms: 62 - 42.333; 2 x 42.333 - 62; sqrt(84.667^2 + 42.333^2).
+  Bench b;
+  b.mode().drops = given(std::vector<Volume>{picolitres(10)});
+  b.mode().frequency = given(std::vector<Frequency>{kilohertz(30)});
+  const ChannelDots measured = b.only().dots.front();
+  CHECK(in_um(measured.edge_gain) == doctest::Approx(19.667).epsilon(1e-4));
+  CHECK(measured.bar_reduction_dots == 0);
+  CHECK(in_um(measured.dead_nozzle_gap) == doctest::Approx(22.667).epsilon(1e-4));
+  CHECK(in_um(measured.hiding_dot) == doctest::Approx(94.66).epsilon(1e-4));
+  CHECK_FALSE(measured.finer_than_dot);
+  CHECK_FALSE(measured.scalloped.has_value());
+  b.request.substrate.contact_angle = given(pi / 3);
+  CHECK(b.only().dots.front().scalloped.has_value());
+  b.request.substrate.dot_diameter = given(micrometres(86));
+  const ChannelDots wide = b.only().dots.front();
+  CHECK(wide.bar_reduction_dots == 1);
+  CHECK(wide.finer_than_dot);
 }
 
 TEST_CASE("four colours on heads of two colours take two positions") {

@@ -76,7 +76,6 @@ TEST_CASE("totals are the sum of the lines and items are numbered in order") {
   int unpriced = 0;
   for (std::size_t i = 0; i < s.bom.size(); ++i) {
     CHECK(s.bom[i].item == static_cast<int>(i) + 1);
-    CHECK_FALSE(s.bom[i].serves.empty());
     if (s.bom[i].extended_price) sum = sum + *s.bom[i].extended_price;
     if (!s.bom[i].extended_price) ++unpriced;
   }
@@ -174,12 +173,106 @@ TEST_CASE("data rate of a board asks for more boards") {
 TEST_CASE("heads and boards the catalogue does not tie together are listed on request") {
   StationCase c;
   c.catalogue.heads.front().board.reset();
-  c.catalogue.heads.front().supply = exactly(std::string("missing"));
+  c.catalogue.supplies.front().families = exactly(std::vector{InkFamily::solvent});
   const Station s = station_of(c);
   REQUIRE(coded(s, "drive_board").item > 0);
   CHECK(coded(s, "drive_board").quantity == 4);
   CHECK_FALSE(coded(s, "drive_board").unit_price);
   CHECK(coded(s, "ink_supply").item > 0);
+}
+
+TEST_CASE("no supply stands on the bill that does not take the channel's ink family") {
+  StationCase c;
+  Supply& first = c.catalogue.supplies.front();
+  first.families = exactly(std::vector{InkFamily::solvent});
+  Supply dear = first;
+  dear.name = "S-2";
+  dear.price = support::euro(900);
+  dear.families = exactly(std::vector{InkFamily::uv});
+  c.catalogue.supplies.push_back(dear);
+  CHECK(line_with(station_of(c), "supply.S-1").item == 0);  // though the head names it
+  CHECK(line_with(station_of(c), "supply.S-2").item > 0);
+  // Of two that take the family the one the head names, dearer or not, wherever it stands.
+  c.catalogue.supplies.front().families = exactly(std::vector{InkFamily::uv});
+  c.catalogue.heads.front().supply = exactly(std::string("S-2"));
+  CHECK(line_with(station_of(c), "supply.S-2").item > 0);
+  c.catalogue.heads.front().supply = exactly(std::string("S-3"));
+  CHECK(line_with(station_of(c), "supply.S-1").item > 0);  // the cheapest
+  for (Supply& supply : c.catalogue.supplies) {
+    supply.families = exactly(std::vector{InkFamily::oil});
+  }
+  CHECK(coded(station_of(c), "ink_supply").item > 0);
+  CHECK_FALSE(coded(station_of(c), "ink_supply").unit_price);
+}
+
+TEST_CASE("a line that has its encoder is not sold one") {
+  StationCase c;
+  CHECK(coded(station_of(c), "encoder").item > 0);
+  c.request.line.encoder = exactly(std::string("measuring wheel"));
+  CHECK(coded(station_of(c), "encoder").item == 0);
+}
+
+TEST_CASE("a line serves only what the request states, or what stands behind it") {
+  StationCase c;
+  const auto state = [&](const char* key) {
+    Input input;
+    input.key = key;
+    c.request.inputs.push_back(input);
+  };
+  CHECK(line_with(station_of(c), "head.H-1").serves.empty());
+  state("line.throughput");
+  state("substrate.width");
+  state("image.smallest_text");
+  state("image.viewing_distance");
+  state("ink.black.family");
+  c.job.required.governed_by = "text";
+  using Keys = std::vector<std::string>;
+  CHECK(line_with(station_of(c), "head.H-1").serves ==
+        Keys{"substrate.width", "image.smallest_text", "line.throughput"});
+  CHECK(line_with(station_of(c), "supply.S-1").serves ==
+        Keys{"ink.black.family", "line.throughput"});
+  state("image.resolution");
+  state("line.speed");
+  CHECK(line_with(station_of(c), "head.H-1").serves ==
+        Keys{"substrate.width", "image.resolution", "line.speed"});
+}
+
+TEST_CASE("what is unpriced is named, heads above all") {
+  StationCase c;
+  Station s = station_of(c);
+  CHECK_FALSE(s.heads_unpriced);
+  CHECK_FALSE(s.cost.heads_unpriced);
+  const auto named = [&](const char* name) {
+    return std::count(s.unpriced_items.begin(), s.unpriced_items.end(), name);
+  };
+  CHECK(named("controller") == 1);
+  CHECK(named("head of the test") == 0);
+  c.catalogue.heads.front().price.reset();
+  s = station_of(c);
+  CHECK(s.heads_unpriced);
+  CHECK(s.cost.heads_unpriced);
+  CHECK(s.cost.heads_per_year.minor == 0);
+  CHECK(named("head of the test") == 1);  // heads and their spares are one item
+}
+
+TEST_CASE("the lead time says how many parts state none") {
+  StationCase c;
+  // Only the head states one: board, cable, supply, mount, lamp and the 13 without price do not.
+  CHECK(station_of(c).lead_time->lead_time_unknown == 18);
+  c.catalogue.lamps.front().lead_time = exactly(days(7));
+  CHECK(station_of(c).lead_time->lead_time_unknown == 17);
+}
+
+TEST_CASE("ink with a flash point below 23 degrees asks for exhaust whatever its family") {
+  StationCase c;
+  c.set_family(InkFamily::oil);
+  CHECK(coded(station_of(c), "exhaust").item == 0);
+  c.request.inks.front().flash_point = exactly(Temperature::celsius(22));
+  CHECK(coded(station_of(c), "exhaust").item > 0);
+  c.request.inks.front().flash_point = exactly(Temperature::celsius(23));
+  CHECK(coded(station_of(c), "exhaust").item == 0);
+  c.set_family(InkFamily::solvent);
+  CHECK(coded(station_of(c), "exhaust").item > 0);
 }
 
 TEST_CASE("heater and chiller by jetting temperature") {

@@ -57,14 +57,16 @@ TEST_CASE("acceptance figures come from the calculation") {
   fill_everything(c);
   const std::vector<Check> list = checks_of(c);
   CHECK(*find(list, "compatibility").acceptance == doctest::Approx(45));
-  CHECK(find(list, "compatibility").subject == "black / H-1");
+  CHECK(find(list, "compatibility").subject == "black / H-1");  // one ink in both channels
   CHECK(*find(list, "viscosity").acceptance == doctest::Approx(10));
   CHECK(*find(list, "drop_watching").acceptance == doctest::Approx(50));
   CHECK(*find(list, "frequency").acceptance == doctest::Approx(5));
   CHECK(*find(list, "dot_diameter").acceptance == doctest::Approx(90));
   CHECK(*find(list, "solid_cover").acceptance == doctest::Approx(97));
+  CHECK(find(list, "solid_cover").subject == "black, cyan");
   CHECK(*find(list, "film").acceptance == doctest::Approx(10));
-  CHECK(*find(list, "dead_nozzles").acceptance == doctest::Approx(1));
+  CHECK(*find(list, "dead_nozzles").acceptance == 1);
+  CHECK(find(list, "dead_nozzles").unit == "of 1000 nozzles");
   CHECK(*find(list, "registration").acceptance == doctest::Approx(25400.0 / 360));
   CHECK(*find(list, "stitch").acceptance == doctest::Approx(12700.0 / 360));
   CHECK(*find(list, "wetting").acceptance == doctest::Approx(38));
@@ -75,6 +77,36 @@ TEST_CASE("acceptance figures come from the calculation") {
   CHECK(*find(list, "throw_trial").acceptance == doctest::Approx(2.41960798));
   CHECK(*find(list, "ink_consumption").acceptance == doctest::Approx(556.2));
   CHECK_FALSE(find(list, "migration").acceptance);
+}
+
+TEST_CASE("channels that ask the same share a check, others keep theirs") {
+  StationCase c;
+  fill_everything(c);
+  Ink blue = c.request.inks.front();
+  blue.name = "blue";
+  c.request.inks.push_back(blue);  // moves the inks
+  c.job.channels[0].ink = &c.request.inks[0];
+  c.job.channels[1].ink = &c.request.inks[1];
+  std::vector<Check> list = checks_of(c);
+  CHECK(find(list, "compatibility").subject == "black, blue / H-1");
+  const auto count = [&](const char* code) {
+    return std::count_if(list.begin(), list.end(), [&](const Check& k) { return k.code == code; });
+  };
+  CHECK(count("dot_diameter") == 1);
+  c.groups.front().dots.back().dot_diameter = micrometres(80);
+  list = checks_of(c);
+  CHECK(count("dot_diameter") == 2);
+  CHECK(count("drop_watching") == 1);
+}
+
+TEST_CASE("cover is accepted at what was calculated, never above, and whole as closed solids") {
+  StationCase c;
+  double& cover = c.groups.front().dots.front().cover_fraction;
+  cover = 0.93199;
+  CHECK(*find(checks_of(c), "solid_cover").acceptance == doctest::Approx(93.1));
+  cover = 1;
+  CHECK(find(checks_of(c), "solid_cover").code.empty());
+  CHECK(*find(checks_of(c), "solids_close").acceptance == 100);
 }
 
 TEST_CASE("a joint seen from close by must be finer than half a pitch") {
@@ -102,6 +134,7 @@ TEST_CASE("every check code is produced, in the order of the list") {
     return std::find(codes.begin(), codes.end(), a.code) <
            std::find(codes.begin(), codes.end(), b.code);
   }));
+  c.groups.front().dots.front().cover_fraction = 1;
   for (const InkFamily family : {InkFamily::aqueous, InkFamily::solvent, InkFamily::oil}) {
     c.set_family(family);
     for (const Check& check : checks_of(c)) seen.push_back(check);

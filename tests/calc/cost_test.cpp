@@ -55,6 +55,20 @@ TEST_CASE("an ink without price is left out of the running cost and said so") {
   CHECK(s.bom_unpriced == 14);
 }
 
+// 0.5 mL/h of flush over 4000 h are 2 L of 20 a year; a fluid with a life of its own wears instead.
+TEST_CASE("flushing fluid is a cost of cleaning, not of ink") {
+  StationCase c;
+  CHECK(cost_of(c).flush_unpriced);
+  c.catalogue.parts.push_back(support::part("FS-1", PartKind::flush, Per::channel, 20));
+  CHECK(cost_of(c).cleaning_per_year.minor == 4000);
+  CHECK(cost_of(c).ink_per_year.minor == 11124000);
+  CHECK_FALSE(cost_of(c).flush_unpriced);
+  c.job.parameters.set(P::flush_bottle_l, 2);
+  CHECK(cost_of(c).cleaning_per_year.minor == 2000);
+  c.catalogue.parts.back().life = exactly(seconds(1000 * 3600.0));
+  CHECK(cost_of(c).cleaning_per_year.minor == 4 * 2000);
+}
+
 TEST_CASE("parts that wear are bought again over their life") {
   StationCase c;
   c.catalogue.parts.push_back(support::part("F-1", PartKind::filter, Per::supply, 30));

@@ -113,7 +113,7 @@ const std::vector<CodeRow>& reason_rows() {
       {"cover", [](Request& r, Catalogue&) { r.substrate.dot_diameter = given(micrometres(5)); }},
       {"feature",
        [](Request& r, Catalogue&) { r.image.smallest_feature = given(millimetres(0.03)); }},
-      {"film", [](Request& r, Catalogue&) { r.colours.front().film = given(micrometres(400)); }},
+      {"film", [](Request& r, Catalogue&) { r.colours.front().film = given(micrometres(900)); }},
       {"bar_code",
        [](Request& r, Catalogue&) {
          r.image.barcode_symbol = given(std::string(barcode_symbols().front().key));
@@ -151,7 +151,8 @@ const std::vector<CodeRow>& condition_rows() {
        }},
       {"high_use",
        [](Request& r, Catalogue& c) {
-         mode(c).frequency = given(std::vector<Frequency>(3, kilohertz(25)));
+         mode(c).drops = given(std::vector<Volume>{picolitres(10)});
+         mode(c).frequency = given(std::vector<Frequency>{kilohertz(25)});
          r.line.speed = given(metres_per_second(24.9e3 * 0.0254 / 600));
        }},
       {"rating_from_binary",
@@ -271,8 +272,7 @@ const std::vector<CodeRow>& warning_rows() {
          r.substrate.dot_diameter.reset();
          r.substrate.contact_angle = given(0.1);
        }},
-      {"overspray",
-       [](Request& r, Catalogue&) { r.substrate.width = given(millimetres(190)); }},
+      {"overspray", [](Request& r, Catalogue&) { r.substrate.width = given(millimetres(190)); }},
       {"particle_size",
        [](Request& r, Catalogue& c) {
          head(c).nozzle_diameter = given(micrometres(20));
@@ -286,6 +286,8 @@ const std::vector<CodeRow>& warning_rows() {
        }},
       {"speed_below_throughput",
        [](Request& r, Catalogue&) { r.line.throughput_area = given(AreaRate::from_si(10)); }},
+      {"throughput_below_speed",
+       [](Request& r, Catalogue&) { r.line.throughput_area = given(AreaRate::from_si(0.05)); }},
       {"symbol_too_wide",
        [](Request& r, Catalogue&) {
          const auto symbols = barcode_symbols();
@@ -388,12 +390,92 @@ TEST_CASE("all failing gates of a head stand together") {
 }
 
 TEST_CASE("an unfit band of frequencies is stepped over by one more head in line") {
-  const Case before([](Request&, Catalogue&) {});
-  const Case after([](Request&, Catalogue& c) {
+  const auto one_drop = [](Catalogue& c) {
+    mode(c).drops = given(std::vector<Volume>{picolitres(10)});
+    mode(c).frequency = given(std::vector<Frequency>{kilohertz(30)});
+  };
+  const Case before([&](Request&, Catalogue& c) { one_drop(c); });
+  const Case after([&](Request&, Catalogue& c) {
+    one_drop(c);
     head(c).avoid = made::between(kilohertz(11), kilohertz(12.5));
   });
   CHECK(before.answer.selection.chosen.front().stack == 1);
   CHECK(after.answer.selection.chosen.front().stack == 2);
+}
+
+TEST_CASE("an uncertainty is no demand: the nominal is gated, the ends alone are a condition") {
+  const auto throw_of = [](Spread spread) {
+    return [spread](Request& r, Catalogue&) {
+      Value<Length> v = exactly(millimetres(1.5), r.line.throw_distance->origin);
+      v.low = millimetres(0.6);
+      v.high = millimetres(2.4);
+      v.spread = spread;
+      r.line.throw_distance = v;
+    };
+  };
+  const Case demand(throw_of(Spread::demand));
+  CHECK(reasons_of(demand.answer.selection).count("throw") == 1);
+  const Case uncertain(throw_of(Spread::uncertain));
+  REQUIRE(!uncertain.answer.selection.chosen.empty());
+  CHECK(uncertain.answer.decision.verdict == Verdict::conditional);
+  const std::vector<Notice>& all = uncertain.answer.decision.conditions;
+  const auto edge = std::find_if(all.begin(), all.end(), [](const Notice& n) {
+    return n.code == "assumption_edge" && n.field == "line.throw_distance";
+  });
+  REQUIRE(edge != all.end());
+  CHECK(std::get<double>(edge->args.front().value) == doctest::Approx(0.6));
+  CHECK(edge->where.size() == 1);
+}
+
+TEST_CASE("thickness narrows the least gap always, the greatest grows by it on a cylinder only") {
+  const auto job = [](Form form) {
+    return [form](Request& r, Catalogue& c) {
+      r.product.form = given(form);
+      r.product.diameter = given(millimetres(400));
+      r.product.thickness_variation = given(millimetres(0.4));
+      r.line.throw_distance = given(millimetres(1.5));
+      head(c).throw_most = given(millimetres(2));
+      mode(c).drops = given(std::vector<Volume>{picolitres(10)});
+      mode(c).frequency = given(std::vector<Frequency>{kilohertz(30)});
+    };
+  };
+  CHECK(!Case(job(Form::flat)).answer.selection.chosen.empty());  // 1.5 + 0.2 = 1.7 mm
+  const Case body(job(Form::cylinder));                           // 1.5 + 0.4 + 0.2 = 2.1 mm
+  CHECK(reasons_of(body.answer.selection).count("throw") == 1);
+  const Case near([&](Request& r, Catalogue& c) {
+    job(Form::flat)(r, c);
+    r.line.throw_distance = given(millimetres(1));  // 1 - 0.4 - 0.2 = 0.4 mm
+  });
+  CHECK(reasons_of(near.answer.selection).count("throw") == 1);
+}
+
+TEST_CASE("a rate that no stack reaches names the stack tried") {
+  const Case c([](Request& r, Catalogue&) { r.line.speed = given(metres_per_second(30)); });
+  const RejectedHead& row = c.answer.selection.rejected.front();
+  const auto of_rate = [](const Reason& r) { return r.code == "frequency"; };
+  const auto reason = std::find_if(row.reasons.begin(), row.reasons.end(), of_rate);
+  REQUIRE(reason != row.reasons.end());
+  CHECK(reason->subject == "6 stacked");
+}
+
+TEST_CASE("groups on like lattices warn once") {
+  const Case c([](Request& r, Catalogue&) {
+    r.substrate.dot_diameter = given(micrometres(120));
+    r.image.smallest_feature = given(millimetres(0.13));
+    Colour white;
+    white.name = "white";
+    white.kind = given(ColourKind::white);
+    white.film = given(micrometres(5));
+    r.colours.push_back(white);
+    r.inks.push_back(r.inks.front());
+    r.inks.back().name = "white";
+  });
+  REQUIRE(c.answer.selection.chosen.size() == 2);
+  const std::vector<Notice>& all = c.answer.selection.warnings;
+  const auto across = std::count_if(all.begin(), all.end(), [](const Notice& n) {
+    return n.code == "line_deviation" && std::get<std::string>(n.args.front().value) == "across";
+  });
+  CHECK(across == 1);
 }
 
 TEST_CASE("fixed groups pass their own job again, and say what a moved one breaks") {

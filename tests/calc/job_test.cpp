@@ -134,8 +134,40 @@ TEST_CASE("speed follows from throughput, both ends kept") {
   CHECK(job.speed->high.si() == doctest::Approx(0.24));
   r.line.speed = given(metres_per_second(0.1));
   job = job_of(r);
-  CHECK(job.speed->high.si() == doctest::Approx(0.1));
-  CHECK(find(job.warnings, "speed_below_throughput") != nullptr);
+  CHECK(job.speed->high.si() == doctest::Approx(0.24));
+  CHECK(job.speed->low.si() == doctest::Approx(0.1));
+  REQUIRE(find(job.warnings, "speed_below_throughput") != nullptr);
+  CHECK(find(job.warnings, "speed_below_throughput")->where.size() == 2);
+}
+
+TEST_CASE("speed and throughput that agree to 1 % warn of nothing, else the greater is served") {
+  Request r = made::plain_request();
+  r.product.pitch = given(millimetres(100));
+  r.line.speed = given(metres_per_second(0.5));
+  r.line.throughput_parts = given(hertz(5.04));
+  CHECK(job_of(r).warnings.empty());
+  r.line.throughput_parts = given(hertz(4));
+  const Job job = job_of(r);
+  CHECK(job.speed->high.si() == doctest::Approx(0.5));
+  REQUIRE(find(job.warnings, "throughput_below_speed") != nullptr);
+  CHECK(find(job.warnings, "throughput_below_speed")->where.size() == 2);
+}
+
+TEST_CASE("without a mode a carriage is looked at only where the line is said to index") {
+  Request r = made::plain_request();
+  Job job = job_of(r);
+  CHECK_FALSE(job.scanning);
+  const auto of_mode = [](const Assumption& a) { return a.field == "line.mode"; };
+  CHECK(std::any_of(job.assumptions.begin(), job.assumptions.end(), of_mode));
+  const auto of_indexing = [](const Question& q) { return q.code == "q_indexing"; };
+  CHECK(std::any_of(job.questions.begin(), job.questions.end(), of_indexing));
+  r.line.indexing = given(true);
+  job = job_of(r);
+  CHECK(job.scanning);
+  CHECK(job.single_pass);
+  CHECK(std::none_of(job.assumptions.begin(), job.assumptions.end(), of_mode));
+  r.line.indexing = given(false);
+  CHECK_FALSE(job_of(r).scanning);
 }
 
 TEST_CASE("a cylinder gives its circumference as length and pitch") {
@@ -258,6 +290,11 @@ TEST_CASE("each question code of a job is asked by one of a few incomplete reque
   collect(r);
   r.inks.front().family.reset();
   collect(r);
+  const auto symbols = barcode_symbols();
+  const auto matrix = std::find_if(symbols.begin(), symbols.end(),
+                                   [](const BarcodeSymbol& b) { return b.two_dimensional; });
+  r.image.barcode_symbol = given(std::string(matrix->key));
+  collect(r);
   for (const std::string_view code : question_codes()) {
     // Asked of a head once it is chosen: gates_test.cpp.
     if (code == "q_head_data") continue;
@@ -268,4 +305,21 @@ TEST_CASE("each question code of a job is asked by one of a few incomplete reque
     const auto codes = question_codes();
     CHECK(std::find(codes.begin(), codes.end(), code) != codes.end());
   }
+}
+
+TEST_CASE("a symbol as wide as its data asks for its size, one of fixed width does not") {
+  Request r = made::plain_request();
+  const auto asks = [&](bool fixed) {
+    const auto symbols = barcode_symbols();
+    const auto found = std::find_if(symbols.begin(), symbols.end(), [&](const BarcodeSymbol& s) {
+      return (s.modules > 0) == fixed;
+    });
+    REQUIRE(found != symbols.end());
+    r.image.barcode_symbol = given(std::string(found->key));
+    const Job job = job_of(r);
+    return std::any_of(job.questions.begin(), job.questions.end(),
+                       [](const Question& q) { return q.code == "q_symbol_size"; });
+  };
+  CHECK(asks(false));
+  CHECK_FALSE(asks(true));
 }

@@ -71,21 +71,22 @@ TEST_CASE("a quote equals the station's own capital, ownership, unpriced lines a
 }
 
 // 0.1 m x 1 m/s x 10 mL/m2 x 15 % = 540 mL/h; waste 3 % = 16.2 mL/h, above 4 heads x 2 mL x 2
-// purges over 16 h = 1 mL/h. Worked by hand.
+// purges over 16 h = 1 mL/h; flush 4 heads x 1 mL x 2 over 16 h = 0.5 mL/h. Worked by hand.
 TEST_CASE("consumption is printed ink and the greater of the maintenance share and the purges") {
   StationCase c;
   c.job.pitch = exactly(millimetres(200));  // 18 000 parts an hour
   Consumption use = station_of(c).consumption.front();
   CHECK(use.channel == "black");
   CHECK(use.printed_ml_per_hour == doctest::Approx(540));
-  CHECK(use.waste_ml_per_hour == doctest::Approx(16.2));
-  CHECK(use.ml_per_hour == doctest::Approx(556.2));
-  CHECK(use.l_per_year == doctest::Approx(2224.8));
-  CHECK(use.l_per_month == doctest::Approx(185.4));
-  CHECK(*use.ml_per_thousand == doctest::Approx(30.9));
+  CHECK(use.flush_ml_per_hour == doctest::Approx(0.5));
+  CHECK(use.waste_ml_per_hour == doctest::Approx(16.7));
+  CHECK(use.ml_per_hour == doctest::Approx(556.7));
+  CHECK(use.l_per_year == doctest::Approx(2226.8));
+  CHECK(use.l_per_month == doctest::Approx(2226.8 / 12));
+  CHECK(*use.ml_per_thousand == doctest::Approx(556.7 / 18));
   c.catalogue.heads.front().purge = exactly(Volume::from_si(100e-6));
   use = station_of(c).consumption.front();
-  CHECK(use.waste_ml_per_hour == doctest::Approx(4 * 100 * 2 / 16.0));
+  CHECK(use.waste_ml_per_hour == doctest::Approx(4 * 100 * 2 / 16.0 + 0.5));
 }
 
 TEST_CASE("printed share and cover scale consumption") {
@@ -120,6 +121,28 @@ TEST_CASE("lamps: rows by dose, one dose for all channels, least sum wins") {
   CHECK(station_of(c).stages.front().equipment == "L-1");
 }
 
+// 6 lamps of 500 and 1 kW against 4 arc lamps of 400: over 5 years at 8 % and 4000 h x 0.20 a kWh,
+// 800 a year each kW. Annuity 3.99271004: 3000 + 4800 x 3.9927 = 22165. Worked by hand.
+TEST_CASE("lamps are chosen by price and energy over the years, not by price alone") {
+  StationCase c;
+  Lamp arc = c.catalogue.lamps.front();
+  arc.name = "L-2";
+  arc.price = support::euro(400);
+  arc.electrical = exactly(Power::from_si(1300));
+  c.catalogue.lamps.push_back(arc);
+  // 6 of 400 and 1.3 kW: 2400 + 6240 x 3.9927 = 27315.
+  CHECK(station_of(c).stages.front().equipment == "L-1");
+  c.catalogue.lamps.back().electrical = exactly(Power::from_si(1020));  // 2400 + 19548 = 21948
+  CHECK(station_of(c).stages.front().equipment == "L-2");
+  // An arc lamp brings its exhaust: on request it is a line more without price.
+  c.catalogue.lamps.back().mercury = exactly(true);
+  CHECK(station_of(c).stages.front().equipment == "L-1");
+  c.catalogue.parts.push_back(support::part("E-1", PartKind::exhaust, Per::station, 200));
+  CHECK(station_of(c).stages.front().equipment == "L-2");
+  c.catalogue.parts.back().price = support::euro(300);
+  CHECK(station_of(c).stages.front().equipment == "L-1");
+}
+
 // Closed form: 0.8 x 80 kW/m2 x 20 mm / 1 m/s x 60 mm / 50 mm = 1536 J/m2 a lamp, 2 lit for 3000,
 // on either side of the carriage.
 TEST_CASE("lamps on a carriage") {
@@ -128,7 +151,21 @@ TEST_CASE("lamps on a carriage") {
   const Stage stage = station_of(c).stages.front();
   CHECK(*stage.rows == 2);
   CHECK(*stage.units == 4);
-  CHECK(*stage.length_m == 0);
+  CHECK_FALSE(stage.length_m);
+  CHECK(*stage.lamps_lit == 2);
+  CHECK(*stage.dose_stroke_mj_per_cm2 == doctest::Approx(128));
+  CHECK(*stage.strokes_over_point == doctest::Approx(1.2));
+  CHECK(*stage.dose_given_mj_per_cm2 == doctest::Approx(307.2));
+  // A window shorter than the advance leaves strips: three of 20 mm reach over 50 mm.
+  c.catalogue.lamps.front().window_across = exactly(millimetres(20));
+  c.request.inks.front().cure_dose = exactly(Dose::from_si(100));
+  CHECK(*station_of(c).stages.front().lamps_lit == 3);
+}
+
+TEST_CASE("the dose of the rows on a line, never below what is asked") {
+  const StationCase c;
+  CHECK(*station_of(c).stages.front().dose_given_mj_per_cm2 == doctest::Approx(3 * 128));
+  CHECK_FALSE(station_of(c).stages.front().strokes_over_point);
 }
 
 TEST_CASE("a lamp that would need more than a hundred rows is no answer") {
@@ -173,6 +210,15 @@ TEST_CASE("drying of an aqueous ink") {
   CHECK(*stage.electrical_kw == doctest::Approx(*stage.heat_kw / 0.45));
   CHECK(*stage.units == 3);
   CHECK(stage.equipment == "D-1");
+  CHECK(*stage.installed_length_m == doctest::Approx(1.5));
+  CHECK(s.footprint.si() == doctest::Approx(0.2 + 1.5 + 0.6));
+  // Two abreast take the line once.
+  c.catalogue.dryers.front().width = exactly(millimetres(60));
+  CHECK(*station_of(c).stages.front().units == 6);
+  CHECK(*station_of(c).stages.front().installed_length_m == doctest::Approx(1.5));
+  c.catalogue.dryers.clear();
+  CHECK_FALSE(station_of(c).stages.front().installed_length_m);
+  CHECK(station_of(c).footprint.si() == doctest::Approx(0.2 + 1.10565 + 0.6));
 }
 
 TEST_CASE("process colours together are dried at their limit, not as a sum of solids") {
@@ -203,7 +249,12 @@ TEST_CASE("spares for the lead time, and one more where a body may strike") {
   CHECK(station_of(c).spares.front().quantity == 9);
   c.request.product.form.reset();
   c.request.product.thickness_variation = exactly(millimetres(1));
+  CHECK(station_of(c).spares.front().quantity == 8);  // of a web
+  c.request.product.thickness = exactly(millimetres(18));
   CHECK(station_of(c).spares.front().quantity == 9);
+  c.request.product.thickness_variation = exactly(millimetres(0));
+  CHECK(station_of(c).spares.front().quantity == 8);
+  c.request.product.thickness_variation = exactly(millimetres(1));
   c.catalogue.heads.front().lead_time.reset();
   s = station_of(c);
   CHECK(s.spares.front().quantity == 2);

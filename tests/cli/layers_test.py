@@ -12,7 +12,7 @@ INCLUDE = re.compile(r'^\s*#\s*include\s*(?:"([^"]+)"|<([^>]+)>)', re.MULTILINE)
 
 # What calc may take from the standard library: nothing that reaches files, clock, locale, streams.
 CALC_STANDARD = set(
-    "algorithm array charconv cmath compare cstddef cstdint functional initializer_list iterator limits map "
+    "algorithm array charconv cmath compare cstddef cstdint deque functional initializer_list iterator limits map "
     "memory numbers numeric optional set span stdexcept string string_view tuple type_traits unordered_map "
     "utility variant vector".split())
 

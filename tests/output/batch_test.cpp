@@ -279,7 +279,8 @@ TEST_CASE("markup becomes plain text") {
 
 TEST_CASE("lines are wrapped at blanks") {
   CHECK(output::wrapped("one two three", 2, 9) == "  one two\n  three\n");
-  CHECK(output::wrapped("longerthanthewidth a", 0, 5) == "longerthanthewidth\na\n");
+  CHECK(output::wrapped("abcdefgh a", 0, 5) == "abcde\nfgh a\n");
+  CHECK(output::wrapped("x sum(a,b,c,d)", 2, 9) == "  x\n  sum(a,\n  b,c,d)\n");
   CHECK(output::wrapped("", 2) == "  \n");
 }
 

@@ -123,12 +123,12 @@ TEST_CASE("a language without templates falls back to English and says so") {
   CHECK(output::parse_markup(markup(made)).get("language") == "en");
 }
 
-TEST_CASE("United States units stand behind the metric ones") {
+TEST_CASE("United States units stand before the metric ones") {
   Case made = hand_made::feasible();
   made.request.request.units = calc::exactly(calc::UnitSystem::us);
   // 1.27 m/s is 76.2 m/min and 250 ft/min: 76.2 / 0.3048, exactly.
-  CHECK(markup(made).find("76.2\xC2\xA0m/min (250\xC2\xA0"
-                          "ft/min)") != std::string::npos);
+  CHECK(markup(made).find("250\xC2\xA0"
+                          "ft/min (76.2\xC2\xA0m/min)") != std::string::npos);
 }
 
 TEST_CASE("one changed input changes the text of its section") {
@@ -188,4 +188,38 @@ TEST_CASE("a code without words is a fault, not a blank") {
   Case made = hand_made::feasible();
   made.spec.questions[0].code = "none_such";
   CHECK_THROWS_AS(markup(made), std::out_of_range);
+}
+
+TEST_CASE("no document claims what no arrangement shows") {
+  const std::string none =
+      section(output::parse_markup(markup(hand_made::infeasible())), "s-requirement");
+  CHECK(none.find("not shown: no arrangement passes") != std::string::npos);
+  CHECK(none.find("the heads allow") == std::string::npos);
+  Case slow = hand_made::infeasible();
+  slow.spec.rejected.back().reasons = {{"frequency", "process", "rating", 17.5, 12, "kHz", false}};
+  const std::string missed = section(output::parse_markup(markup(slow)), "s-requirement");
+  CHECK(missed.find("not met: 17.5\xC2\xA0kHz against 12\xC2\xA0kHz") != std::string::npos);
+  Case open = hand_made::infeasible();
+  open.spec.verdict = calc::Verdict::incomplete;
+  CHECK(section(output::parse_markup(markup(open)), "s-requirement").find("not answered") !=
+        std::string::npos);
+}
+
+TEST_CASE("without a price of the heads page one prints no band") {
+  Case made = hand_made::feasible();
+  made.spec.station->heads_unpriced = true;
+  const std::string front = section(output::parse_markup(markup(made)), "front");
+  CHECK(front.find("Price of the printheads on request") != std::string::npos);
+  CHECK(front.find("between") == std::string::npos);
+  CHECK(front.find("Drive board") != std::string::npos);
+}
+
+TEST_CASE("what two groups fail alike is said once") {
+  Case made = hand_made::infeasible();
+  calc::Reason reason{"resolution", "process", "across", 180, 254, "dpi", true};
+  made.spec.rejected.back().reasons = {reason, reason};
+  made.spec.rejected.back().reasons.back().group = "white";
+  const std::string heads = section(output::parse_markup(markup(made)), "s-heads");
+  CHECK(heads.find("(both groups)") != std::string::npos);
+  CHECK(heads.find("(group white)") == std::string::npos);
 }

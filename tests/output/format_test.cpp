@@ -90,3 +90,20 @@ TEST_CASE("what is not finite is a fault, never printed") {
   CHECK_THROWS_AS(output::fixed(std::numeric_limits<double>::infinity(), 1), std::invalid_argument);
   CHECK_THROWS_AS(output::exact(-std::numeric_limits<double>::infinity()), std::invalid_argument);
 }
+
+TEST_CASE("United States units stand first, with the metric ones behind") {
+  // Exact by definition: 1 in = 25.4 mm, 1 ft = 0.3048 m, 1 gal = 3.785411784 L, degF = 1.8 degC
+  // + 32.
+  CHECK(output::with_units(25.4, "mm", 4, true) == "1" + nbsp + "in (25.4" + nbsp + "mm)");
+  CHECK(output::with_units(20, "degC", 3, true) ==
+        "68" + nbsp + "\xC2\xB0\x46 (20" + nbsp + "\xC2\xB0\x43)");
+  CHECK(output::with_units(25.4, "mm", 4, false) == "25.4" + nbsp + "mm");
+  CHECK(output::with_units(5, "kHz", 4, true) == "5" + nbsp + "kHz");
+  CHECK(output::range_with_units(30.48, 60.96, "m/min", 4, true, " to ") ==
+        "100 to 200" + nbsp + "ft/min (30.48 to 60.96" + nbsp + "m/min)");
+}
+
+TEST_CASE("a long name is cut to characters, not bytes") {
+  CHECK(output::shortened("abcd", 4) == "abcd");
+  CHECK(output::shortened("\xC5\xA0\xC5\xA0\xC5\xA0", 2) == "\xC5\xA0\xE2\x80\xA6");
+}

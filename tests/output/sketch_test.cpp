@@ -149,3 +149,16 @@ TEST_CASE("the strip shows one box for the signal, each group and each stage") {
   CHECK(count(strip, "rect") == 4 + 8 + 2);
   CHECK(stays_inside(strip));
 }
+
+TEST_CASE("groups placed over one another are drawn one behind the other") {
+  const output::Templates templates;
+  const hand_made::Case apart = hand_made::feasible();
+  hand_made::Case over = apart;
+  for (calc::HeadPlace& place : over.spec.chosen[1].places) place.y -= calc::millimetres(340);
+  const auto height = [&](const hand_made::Case& made) {
+    return std::stod(std::string(
+        drawing_of(output::sketch_plan(output::Context(made.spec, made.request, templates)))
+            .get("height")));
+  };
+  CHECK(height(over) == doctest::Approx(height(apart)).epsilon(0.1));
+}

@@ -42,6 +42,7 @@ ChannelDots dots(std::string channel, double dot_um, double cover) {
   d.dot_diameter = micrometres(dot_um);
   d.cover_fraction = cover;
   d.laydown = 7.8e-6;
+  d.edge_gain = micrometres(17.8);
   d.spread_from = "class";
   return d;
 }
@@ -125,19 +126,38 @@ BomLine line(int item, std::string designation, double quantity, std::optional<M
   return l;
 }
 
+Consumption consumption(std::string channel, double used, double printed) {
+  Consumption c;
+  c.channel = std::move(channel);
+  c.ml_per_hour = used;
+  c.printed_ml_per_hour = printed;
+  c.waste_ml_per_hour = used - printed;
+  c.l_per_month = used * 0.17;
+  c.l_per_year = used * 2.04;
+  return c;
+}
+
 Station station() {
   Station s;
   s.currency = "EUR";
   s.data_rate_bit_per_s = 1.7e9;
   s.boards = 8;
-  s.consumption = {{"cyan", 210.5, 35.8, 429, 190, 20.5, 12.5},
-                   {"white", 903, 153, 1842, 850, 53, std::nullopt}};
-  s.stages = {{"uv", "L-395", 240, 2, 8, 14.2, std::nullopt, std::nullopt, std::nullopt}};
+  s.consumption = {consumption("cyan", 210.5, 190), consumption("white", 903, 850)};
+  s.consumption.front().ml_per_thousand = 12.5;
+  Stage uv;
+  uv.kind = "uv";
+  uv.equipment = "L-395";
+  uv.dose_mj_per_cm2 = 240;
+  uv.dose_given_mj_per_cm2 = 264;
+  uv.rows = 2;
+  uv.units = 8;
+  uv.electrical_kw = 14.2;
+  s.stages = {uv};
   s.bom = {line(1, "Printhead Q-64", 32, Money{240000}), line(2, "", 16, std::nullopt)};
   s.bom.back().code = "drive_board";
   s.bom_total = Money{7680000};
   s.bom_unpriced = 1;
-  s.lead_time = LeadTime{56, "Printhead Q-64"};
+  s.lead_time = LeadTime{56, "Printhead Q-64", 0};
   s.cost.capital = Money{7680000};
   s.cost.running_per_year = Money{2150000};
   s.cost.ownership = Money{16264400};
@@ -324,8 +344,13 @@ Case scanning() {
   g.places = {{millimetres(32), millimetres(0), 0, "white", 0, 0},
               {millimetres(96), millimetres(0), 0, "white", 0, 0}};
   c.spec.chosen = {g};
-  c.spec.station->stages = {
-      {"drying", "", std::nullopt, std::nullopt, std::nullopt, 8.1, 4.2, 2.2, 1.4}};
+  Stage drying;
+  drying.kind = "drying";
+  drying.electrical_kw = 8.1;
+  drying.water_kg_per_h = 4.2;
+  drying.heat_kw = 2.2;
+  drying.length_m = 1.4;
+  c.spec.station->stages = {drying};
   return c;
 }
 

@@ -53,9 +53,8 @@ Case case_of(std::string_view changes) {
   Case made{read_request(changed(plain_request(), lines(changes, false))),
             read_catalogue(changed(plain_catalogue(), lines(changes, true))),
             {}};
-  made.specification =
-      output::specify(made.request, {made.catalogue, templates(), fonts()},
-                      date_of(made.request.request));
+  made.specification = output::specify(made.request, {made.catalogue, templates(), fonts()},
+                                       date_of(made.request.request));
   return made;
 }
 

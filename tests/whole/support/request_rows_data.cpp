@@ -15,7 +15,6 @@ const std::string aqueous =
 const std::string solvent =
     "ink.black.family = solvent\nink.cyan.family = solvent\nhead.A.families = solvent\n"
     "-ink.black.cure_dose\n-ink.cyan.cure_dose\n";
-const std::string cylinder = "product.form = cylinder\nproduct.diameter = 80 mm\n";
 const std::string by_area = "-line.speed\nline.throughput = 300 m2/h\n";
 const std::string scanning =
     "line.mode = scanning\nline.indexing = yes\nimage.length = 500 mm\nline.speed = 0.2 m/min\n";
@@ -29,7 +28,7 @@ std::vector<FieldRow> head_rows() {
       {"request.revision", "A", "B", "request", "", ""},
       {"request.date", "2026-11-20", "2026-11-21", "request", "", ""},
       {"request.currency", "EUR", "USD", "currency", "-ink.black.price\n-ink.cyan.price\n", ""},
-      {"request.region", "EU", "US", "", "", ""},
+      {"request.region", "EU", "US", "safety", "", ""},
       {"request.units", "si", "us", "", "", ""},
       {"request.language", "en", "fr", "", "", ""},
       {"request.notes", "a remark", "another remark", "", "", ""},
@@ -56,7 +55,7 @@ std::vector<FieldRow> image_rows() {
       {"image.smallest_text", "4 pt", "6 pt", "required", no_resolution, ""},
       {"image.typeface", "regular", "bold", "required", small_text, ""},
       {"image.text_quality", "legible", "good", "required", small_text, ""},
-      {"image.barcode_symbol", "ean-13-retail", "itf-14-corrugated", "tests", bar_code, ""},
+      {"image.barcode_symbol", "ean-13-retail", "ean-8-retail", "tests", bar_code, ""},
       {"image.barcode_module", "0.33 mm", "0.38 mm", "required", bar_code, ""},
       {"image.barcode_direction", "across", "along", "required", bar_code, ""},
       {"image.viewing_distance", "300 mm", "600 mm", "required", no_resolution, ""},
@@ -83,15 +82,14 @@ std::vector<FieldRow> ink_rows() {
       {"ink.NAME.settles", "no", "yes", "chosen", "", ""},
       {"ink.NAME.cure_dose", "200 mJ/cm2", "400 mJ/cm2", "stages", "", ""},
       {"ink.NAME.water_share", "60 %", "80 %", "stages", aqueous, ""},
-      {"ink.NAME.solvent", "ethanol", "butanone", "", solvent, ""},
+      {"ink.NAME.solvent", "", "butanone", "safety", "", ""},
       {"ink.NAME.solvent_share", "0 %", "30 %", "safety", "", ""},
       {"ink.NAME.flash_point", "105 degC", "40 degC", "safety", "", ""},
       {"ink.NAME.exposure_limit", "200 ppm", "50 ppm", "safety", solvent, ""},
       {"ink.NAME.price", "60 EUR/L", "80 EUR/L", "cost", "", ""},
       {"ink.NAME.jetting_temperature", "42 degC", "48 degC", "ink",
        "ink.cyan.jetting_temperature = 45 degC\n", ""},
-      {"ink.NAME.limit", "100 %", "240 %", "bom",
-       third_colour + "supply.IS.flow = 10 mL/min\n", ""},
+      {"ink.NAME.limit", "100 %", "240 %", "stages", aqueous + third_colour, ""},
   };
 }
 
@@ -122,7 +120,7 @@ std::vector<FieldRow> line_rows() {
       {"line.throw_distance", "1 mm", "1.5 mm", "safety", "", ""},
       {"line.throw_variation", "0.2 mm", "0.3 mm", "safety", "", ""},
       {"line.weave", "0 mm", "30 mm", "chosen", "", ""},
-      {"line.encoder", "on the drum", "on the belt", "", "", ""},
+      {"line.encoder", "", "on the drum", "bom", "", ""},
       {"line.air_temperature", "25 degC", "45 degC", "ink", "", ""},
   };
 }
@@ -147,8 +145,8 @@ std::vector<FieldRow> wish_rows() {
 
 std::vector<FieldRow> request_rows() {
   std::vector<FieldRow> all;
-  for (const auto& part : {head_rows(), image_rows(), ink_rows(), substrate_rows(), line_rows(),
-                           wish_rows()}) {
+  for (const auto& part :
+       {head_rows(), image_rows(), ink_rows(), substrate_rows(), line_rows(), wish_rows()}) {
     all.insert(all.end(), part.begin(), part.end());
   }
   return all;

@@ -58,7 +58,7 @@ void set(Entries& entries, const Entry& entry) {
   }
 }
 
-void apply(Entries& entries, const std::string& line) {
+void apply_line(Entries& entries, const std::string& line) {
   const std::size_t equals = line.find('=');
   if (line.empty()) return;
   if (line.front() == '-') {
@@ -116,7 +116,7 @@ std::string all(const intake::Diagnostics& findings) {
 Entries changed(Entries entries, std::string_view changes) {
   while (!changes.empty()) {
     const std::size_t end = changes.find('\n');
-    apply(entries, trimmed(changes.substr(0, end)));
+    apply_line(entries, trimmed(changes.substr(0, end)));
     changes = end == std::string_view::npos ? std::string_view() : changes.substr(end + 1);
   }
   return entries;

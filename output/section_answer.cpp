@@ -1,0 +1,242 @@
+/// What the design answers to each requirement: a figure, a shortfall, or how it shall be shown.
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <optional>
+#include <string_view>
+#include <utility>
+
+#include "output/compose_text.h"
+#include "output/format.h"
+#include "output/section_list.h"
+
+namespace output {
+namespace {
+
+/// The gate that judges a requirement; a row more for each further gate.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 19> gates{{
+    {"product.diameter", "slope"},
+    {"product.thickness_variation", "throw"},
+    {"image.resolution", "resolution"},
+    {"image.smallest_feature", "feature"},
+    {"image.smallest_feature", "resolution"},
+    {"image.smallest_text", "resolution"},
+    {"image.barcode_symbol", "bar_code"},
+    {"image.barcode_module", "bar_code"},
+    {"image.barcode_module", "resolution"},
+    {"image.viewing_distance", "resolution"},
+    {"image.levels", "levels"},
+    {"colour.NAME.film", "film"},
+    {"line.speed", "frequency"},
+    {"line.throughput", "frequency"},
+    {"line.throw_distance", "throw"},
+    {"limits.heads", "heads"},
+    {"limits.budget", "budget"},
+    {"limits.lead_time", "lead_time"},
+    {"limits.space", "space"},
+}};
+
+std::string figure(const Context& c, double value, const std::string& unit) {
+  if (unit == "1") return with_unit(value * 100, "%", 4);
+  return unit.empty() ? number(value, 9) : c.measure(value, unit, 4);
+}
+
+/// Where nothing passes: what the nearest head misses.
+std::string shortfall(const Context& c, const std::string& pattern) {
+  const calc::RejectedHead* const nearest = nearest_head(c.spec);
+  if (nearest == nullptr) return c.words("answer.not_shown");
+  for (const calc::Reason& reason : nearest->reasons) {
+    const bool concerns = std::any_of(gates.begin(), gates.end(), [&](const auto& gate) {
+      return gate.first == pattern && gate.second == reason.code;
+    });
+    if (!concerns) continue;
+    return c.words("answer.not_met", {{"VALUE", figure(c, reason.value, reason.unit)},
+                                      {"LIMIT", figure(c, reason.limit, reason.unit)}});
+  }
+  return c.words("answer.not_shown");
+}
+
+/// A number the calculation states in its checks or its notes on safety.
+std::optional<double> check_figure(const Context& c, std::string_view code,
+                                   const std::string& subject = {}) {
+  for (const calc::Check& check : c.spec.tests) {
+    const bool of_it = subject.empty() || check.subject == subject;
+    if (check.code == code && of_it && check.acceptance) return check.acceptance;
+  }
+  return std::nullopt;
+}
+
+std::optional<double> note_figure(const Context& c, std::string_view code, std::string_view name) {
+  for (const calc::Notice& note : c.spec.safety) {
+    if (note.code != code) continue;
+    for (const calc::Arg& arg : note.args) {
+      const auto* const value = std::get_if<double>(&arg.value);
+      if (arg.name == name && value != nullptr) return *value;
+    }
+  }
+  return std::nullopt;
+}
+
+std::string gap_answer(const Context& c) {
+  const auto most = check_figure(c, "throw_trial");
+  if (!most) return {};
+  const auto least = note_figure(c, "head_strike", "gap");
+  return least ? c.words("answer.gap", {{"LEAST", c.measure(*least, "mm", 3)},
+                                        {"MOST", c.measure(*most, "mm", 3)}})
+               : c.words("answer.gap_most", {{"MOST", c.measure(*most, "mm", 3)}});
+}
+
+std::string width_answer(const Context& c) {
+  const calc::Group& group = c.spec.chosen.front();
+  if (group.scan) {
+    return c.words("answer.machine_width",
+                   {{"VALUE", length_text(c, group.scan->machine_width, 4)}});
+  }
+  const calc::Length width = group.head_pitch * (group.heads_across - 1) + group.swath;
+  return c.words("answer.width", {{"VALUE", length_text(c, width, 4)}});
+}
+
+std::string length_answer(const Context& c) {
+  const calc::Group& group = c.spec.chosen.front();
+  if (!group.scan) return {};
+  return c.words("answer.strokes", {{"COUNT", count_text(group.scan->strokes)}});
+}
+
+/// The resolution of the coarsest group.
+std::string lattice_answer(const Context& c) {
+  const auto coarsest = std::min_element(
+      c.spec.chosen.begin(), c.spec.chosen.end(), [](const calc::Group& a, const calc::Group& b) {
+        return a.resolution_across.si() * a.resolution_along.si() <
+               b.resolution_across.si() * b.resolution_along.si();
+      });
+  return escaped(lattice_text(coarsest->resolution_across, coarsest->resolution_along));
+}
+
+std::string module_answer(const Context& c) {
+  for (const calc::Group& group : c.spec.chosen) {
+    if (group.barcodes.empty()) continue;
+    const calc::BarcodeFit& fit = group.barcodes.front();
+    return c.words("answer.module", {{"VALUE", length_text(c, fit.module_printed, 4)},
+                                     {"COUNT", std::to_string(fit.dots)}});
+  }
+  return {};
+}
+
+std::string levels_answer(const Context& c) {
+  int least = 0;
+  for (const calc::Group& group : c.spec.chosen) {
+    for (const calc::ChannelDots& dots : group.dots) {
+      least = least == 0 ? dots.levels_used : std::min(least, dots.levels_used);
+    }
+  }
+  return least == 0 ? std::string() : c.words("answer.levels", {{"COUNT", std::to_string(least)}});
+}
+
+std::string registration_answer(const Context& c) {
+  const calc::Group& group = c.spec.chosen.front();
+  return c.words("answer.registration",
+                 {{"ACROSS", with_unit(1e6 / group.resolution_across.si(), "um", 3)},
+                  {"ALONG", with_unit(1e6 / group.resolution_along.si(), "um", 3)}});
+}
+
+std::string film_answer(const Context& c, const std::string& channel) {
+  for (const calc::Group& group : c.spec.chosen) {
+    for (const calc::ChannelDots& dots : group.dots) {
+      if (dots.channel != channel) continue;
+      return c.words("answer.film", {{"VALUE", c.measure(dots.laydown * 1e6, "um", 3)}});
+    }
+  }
+  return {};
+}
+
+std::string dose_answer(const Context& c) {
+  if (!c.spec.station) return {};
+  for (const calc::Stage& stage : c.spec.station->stages) {
+    if (stage.dose_given_mj_per_cm2) {
+      return c.words("answer.dose_given",
+                     {{"VALUE", with_unit(*stage.dose_given_mj_per_cm2, "mJ/cm2", 3)}});
+    }
+    if (!stage.dose_mj_per_cm2) continue;
+    return c.words("answer.dose", {{"VALUE", with_unit(*stage.dose_mj_per_cm2, "mJ/cm2", 3)}});
+  }
+  return {};
+}
+
+std::string rate_answer(const Context& c) {
+  const auto slowest = std::min_element(
+      c.spec.chosen.begin(), c.spec.chosen.end(),
+      [](const calc::Group& a, const calc::Group& b) { return a.speed_limit < b.speed_limit; });
+  return slowest->scan
+             ? c.words("answer.throughput",
+                       {{"VALUE", c.measure(slowest->scan->throughput.si() * 3600, "m2/h", 3)}})
+             : c.words("answer.speed", {{"LIMIT", speed_limit_text(c, slowest->speed_limit)}});
+}
+
+/// Figures of the station rather than of the heads.
+std::string station_answer(const Context& c, const std::string& key) {
+  if (!c.spec.station) return {};
+  const calc::Station& station = *c.spec.station;
+  if (key == "limits.budget") {
+    return station.bom_unpriced > 0
+               ? c.words("answer.budget_unpriced",
+                         {{"VALUE", rough_amount(station.currency, station.cost.capital.major())}})
+               : escaped(rough_amount(station.currency, station.cost.capital.major()));
+  }
+  if (key == "limits.lead_time" && station.lead_time) {
+    return escaped(with_unit(station.lead_time->days, "d", 3));
+  }
+  if (key == "limits.space") return escaped(length_text(c, station.footprint));
+  return {};
+}
+
+std::string figure_answer(const Context& c, const std::string& key) {
+  const std::string pattern = Context::pattern(key);
+  if (pattern == "colour.NAME.film") return film_answer(c, Context::name(key));
+  if (pattern == "ink.NAME.cure_dose") return dose_answer(c);
+  using Answer = std::string (*)(const Context&);
+  constexpr std::array<std::pair<std::string_view, Answer>, 13> answers{{
+      {"image.width", width_answer},
+      {"image.length", length_answer},
+      {"image.resolution", lattice_answer},
+      {"image.smallest_feature", lattice_answer},
+      {"image.smallest_text", lattice_answer},
+      {"image.viewing_distance", lattice_answer},
+      {"image.barcode_module", module_answer},
+      {"image.levels", levels_answer},
+      {"image.registration", registration_answer},
+      {"line.speed", rate_answer},
+      {"line.throughput", rate_answer},
+      {"line.throw_distance", gap_answer},
+      {"product.thickness_variation", gap_answer},
+  }};
+  for (const auto& [name, answer] : answers) {
+    if (name == key) return answer(c);
+  }
+  if (key == "limits.heads") {
+    return c.counted("answer.heads", static_cast<std::size_t>(c.spec.heads_total),
+                     {{"COUNT", count_text(c.spec.heads_total)}});
+  }
+  return station_answer(c, key);
+}
+
+}  // namespace
+
+const calc::RejectedHead* nearest_head(const calc::Specification& spec) {
+  const auto nearest =
+      std::min_element(spec.rejected.begin(), spec.rejected.end(),
+                       [](const calc::RejectedHead& a, const calc::RejectedHead& b) {
+                         return a.reasons.size() < b.reasons.size();
+                       });
+  return nearest == spec.rejected.end() ? nullptr : &*nearest;
+}
+
+std::string requirement_answer(const Context& c, const std::string& key) {
+  const std::string pattern = Context::pattern(key);
+  if (c.spec.verdict == calc::Verdict::incomplete) return c.words("answer.none");
+  if (c.spec.chosen.empty()) return shortfall(c, pattern);
+  std::string answer = figure_answer(c, key);
+  return answer.empty() ? c.words("answer.to_be_shown", {{"BY", c.words("verify." + pattern)}})
+                        : answer;
+}
+
+}  // namespace output

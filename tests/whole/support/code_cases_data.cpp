@@ -1,0 +1,116 @@
+#include "tests/whole/support/code_cases.h"
+
+namespace whole {
+namespace {
+
+const std::string no_dot = "-substrate.dot_diameter\n-substrate.dot_volume\n";
+const std::string no_dose = "-ink.black.cure_dose\n-ink.cyan.cure_dose\n";
+const std::string solvent = no_dose +
+                            "ink.black.family = solvent\nink.cyan.family = solvent\n"
+                            "head.A.families = solvent\n";
+const std::string aqueous = no_dose + "ink.black.family = aqueous\nink.cyan.family = aqueous\n";
+const std::string oil =
+    no_dose + "ink.black.family = oil\nink.cyan.family = oil\nhead.A.families = oil\n";
+const std::string scanning =
+    "line.mode = scanning\nimage.length = 500 mm\nline.speed = 0.2 m/min\n";
+const std::string white =
+    "colour.white.kind = white\ncolour.white.ink = white\nink.white.family = uv\n";
+const std::string bar_code =
+    "-image.resolution\nimage.barcode_symbol = ean-13-retail\nimage.barcode_module = 0.33 mm\n";
+
+}  // namespace
+
+std::vector<std::string> code_cases() {
+  return {
+      // Nearly nothing is said.
+      "-image.width",
+      "-line.speed",
+      "-line.speed\nline.throughput = 100 parts/min",
+      "-line\n-image.resolution\n-image.registration",
+      "-substrate",
+      "-colour",
+      "-ink.black.viscosity\n-ink.black.surface_tension\n-ink.black.density\n"
+      "-ink.black.particle_size\n-ink.black.price\n-ink.black.cure_dose\n"
+      "-colour.black.cover_mean\n-substrate.surface_energy\n-substrate.temperature_limit\n",
+      "ink.black.viscosity = 20 mPa.s at 25 degC\n",
+      "-ink.black.family\nink.cyan.family = aqueous\ncolour.green.ink = green\n"
+      "ink.green.family = uv\n",
+      "-ink.black.family\n-ink.cyan.family",
+      "-substrate.absorbency\n" + no_dot,
+      // The image.
+      white,
+      bar_code + "image.width = 30 mm",
+      bar_code + "image.width = 30 mm\nimage.barcode_module = 0.1 mm",
+      "image.smallest_feature = 0.05 mm\nimage.viewing_distance = 3 m",
+      "-image.resolution\nimage.smallest_feature = 0.079 mm",
+      "image.smallest_feature = 0.02 mm\nsubstrate.dot_diameter = 130 um",
+      "image.resolution = 1200 dpi\nimage.smallest_feature = 0.08 mm\nimage.levels = 4\n"
+      "substrate.dot_diameter = 100 um\nline.speed = 10 m/min",
+      "image.levels = 200",
+      "image.resolution = 9000 dpi",
+      "colour.green.kind = process\ncolour.green.ink = cyan",
+      "colour.black.film = 500 um",
+      "substrate.width = 180 mm",
+      // Dot, drop and ink on the substrate.
+      no_dot,
+      no_dot + "substrate.contact_angle = 5 deg",
+      "substrate.dot_diameter = 20 um",
+      "substrate.dot_diameter = 160 um",
+      "substrate.surface_energy = 30 mN/m",
+      "substrate.food_contact = yes",
+      "ink.black.particle_size = 20 um",
+      "ink.black.settles = yes\nhead.A.recirculates = no\nhead.B.recirculates = no",
+      "ink.black.surface_tension = 60 mN/m",
+      "ink.black.jetting_temperature = 90 degC",
+      "ink.black.viscosity = 200 mPa.s at 25 degC; 100 mPa.s at 50 degC",
+      "ink.black.flash_point = 30 degC",
+      // Families and stages.
+      solvent,
+      solvent + "ink.black.flash_point = 20 degC\nink.black.exposure_limit = 50 ppm\n",
+      aqueous,
+      aqueous + "substrate.absorbency = high",
+      oil + "substrate.absorbency = high",
+      oil,
+      "lamp.LED.mercury = yes",
+      "-lamp",
+      "-lamp.LED.electrical",
+      // Line and bodies.
+      scanning + "line.indexing = yes",
+      scanning + "line.indexing = no",
+      scanning,
+      "line.speed = 70 m/min",
+      "line.speed = 2000 m/min",
+      "line.throughput = 4000 m2/h",
+      "line.throughput = 10 m2/h",
+      "line.air_temperature = 45 degC",
+      "ink.black.jetting_temperature = 27 degC\nink.black.viscosity = 10 mPa.s at 27 degC\n"
+      "ink.cyan.jetting_temperature = 27 degC\nink.cyan.viscosity = 10 mPa.s at 27 degC\n",
+      "line.throw_distance = 9 mm",
+      "product.form = cylinder\nproduct.diameter = 16 mm",
+      "product.form = cylinder\nproduct.diameter = 8 mm",
+      "product.form = cylinder\nproduct.diameter = 80 mm",
+      // Limits and wishes.
+      "limits.heads = 2",
+      "limits.space = 100 mm",
+      "limits.budget = 10 EUR",
+      "limits.budget = 900000 EUR",
+      "limits.lead_time = 5 day",
+      "limits.lead_time = 900 day\n-head.A.lead_time\n-head.B.lead_time\n-board.DB.lead_time\n"
+      "-supply.IS.lead_time\n-lamp.LED.lead_time\n-part.FL.lead_time\n",
+      "service.serviceable = must\nservice.waveform = must\nservice.driver_sources = must\n"
+      "head.A.serviceable = none\nhead.A.waveform = maker\nhead.A.driver_sources = 1\n"
+      "head.B.waveform = limited",
+      // The catalogue.
+      "head.A.mode.grey.frequency = 40 kHz\nimage.levels = 3\n-head.B\n-part",
+      "-head.A.throw_most\n-head.A.tension_window",
+      "head.A.overlap = 100 mm",
+      "head.A.price_date = 2024-01-01\nhead.A.price = 2000 USD\nhead.B.price_date = 2024-01-01\n",
+      "board.DB.price_date = 2024-01-01",
+      "board.DB.price = 900 USD",
+      "-head.A.designation\n-board.DB.designation\n-supply.IS.designation\n"
+      "-lamp.LED.designation\n-part\npart.GA.kind = alignment\n",
+      aqueous + "-dryer.DR.designation",
+  };
+}
+
+}  // namespace whole
