@@ -10,13 +10,11 @@
 namespace calc {
 namespace {
 
-/// The smallest level that closes solids at its likely dot, else at the upper end of a guess. None
-/// if no level does.
+/// The smallest level whose dot closes solids, of a guessed spread at its upper end: a bigger drop
+/// is never picked on a guess alone. None if no level does.
 std::optional<std::size_t> closing_level(const ModeFacts& f, Length pn, Length pm) {
-  for (const auto end : {&DotEstimate::diameter, &DotEstimate::high}) {
-    for (std::size_t i = 0; i < f.levels; ++i) {
-      if (closes(f.dots.at(i).*end, pn, pm)) return i;
-    }
+  for (std::size_t i = 0; i < f.levels; ++i) {
+    if (closes(f.dots.at(i).high, pn, pm)) return i;
   }
   return std::nullopt;
 }

@@ -177,19 +177,19 @@ TEST_CASE("every drop size gives the motion at which it closes, likely and at th
   CHECK(at_600[2] == doctest::Approx(897.7).epsilon(1e-3));
 }
 
-TEST_CASE("the drop is the smallest that closes likely, else the smallest that may") {
+TEST_CASE("a bigger drop is never picked on a guessed spread alone") {
   Bench b;
   b.request.substrate.dot_diameter.reset();
   b.request.substrate.dot_volume.reset();
   b.mode().drops = given(std::vector<Volume>{picolitres(10), picolitres(30)});
   b.mode().frequency = given(std::vector<Frequency>{kilohertz(30), kilohertz(30)});
-  const Arrangement likely = b.at_required();  // 30 pL: 38.55 x 1.6 = 61.7 um of 59.9
-  CHECK(likely.level == 1);
-  CHECK_FALSE(likely.open);
-  b.mode().drops = given(std::vector<Volume>{picolitres(10), picolitres(20)});
-  const Arrangement maybe = b.at_required();  // 20 pL: 53.9 um; 10 pL at 2.4: 64.2 um
-  CHECK(maybe.level == 0);
-  CHECK(maybe.open);
+  const Arrangement guessed = b.at_required();  // 10 pL: 42.8 um, at 2.4: 64.2 um of 59.9
+  CHECK(guessed.level == 0);
+  CHECK(guessed.open);
+  b.request.substrate.spread_factor = given(1.6);
+  const Arrangement measured = b.at_required();  // 30 pL: 38.55 x 1.6 = 61.7 um
+  CHECK(measured.level == 1);
+  CHECK_FALSE(measured.open);
 }
 
 TEST_CASE("edges, a dead nozzle and a line: 62 um dots 42.33 um apart") {

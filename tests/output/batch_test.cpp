@@ -269,7 +269,7 @@ TEST_CASE("every code of a finding is there once, in order") {
 TEST_CASE("text for terminals cannot steer them") {
   CHECK(output::terminal_safe("a\x1B[31m\tb\x7F") == "a\\x1B[31m\\x09b\\x7F");
   CHECK(output::terminal_safe("\xC2\x9B"
-                          "2J \xC3\x9F") == "\\x9B2J \xC3\x9F");
+                              "2J \xC3\x9F") == "\\x9B2J \xC3\x9F");
 }
 
 TEST_CASE("markup becomes plain text") {

@@ -39,8 +39,12 @@ const std::map<std::string, Scene>& scenes() {
   static const std::map<std::string, Scene> all{
       {"E0301", {Exit::no_input, [](BrokenOs& os) { os.files.erase("q.ini"); }}},
       {"E0302",
-       {Exit::no_input, [](BrokenOs& os) { os.files["q.ini"] = os.files.at("catalogue.xml"); }}},
-      {"E0303", {Exit::io, [](BrokenOs& os) { os.fail("read", 1, EACCES); }}},
+       {Exit::no_input, [](BrokenOs& os) { os.files["q.xml"] = os.files.at("catalogue.xml"); }}},
+      {"E0303",
+       {Exit::io,
+        [](BrokenOs& os) {
+          os.fail("read", 2, EACCES);  // SHA256SUMS is read first
+        }}},
       {"E0304", {Exit::no_input, [](BrokenOs& os) { os.files.erase("catalogue.xml"); }}},
       {"E0305",
        {Exit::data,
