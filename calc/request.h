@@ -115,10 +115,10 @@ struct Limits {
   Given<Length> space;  ///< along the line, for the whole station
 };
 struct Costs {
-  Given<Price> labour;     ///< per hour
-  Given<Price> energy;     ///< per kilowatt hour
+  Given<Price> labour;           ///< per hour
+  Given<Price> energy;           ///< per kilowatt hour
   Given<double> energy_per_kwh;  ///< the same with parts of a cent, in major units
-  Given<double> discount;  ///< per year
+  Given<double> discount;        ///< per year
   Given<int> years;
 };
 

@@ -13,8 +13,10 @@ std::string sentence(const Context& c, const calc::Group& group) {
                           : group.stack > 1 ? "frequency.stacked"
                                             : "frequency.single";
   const calc::Speed carriage = group.scan ? group.scan->carriage_speed : calc::Speed();
+  // The carriage moves across the line: there the dots of a column follow one another across.
+  const calc::Resolution motion = group.scan ? group.resolution_across : group.resolution_along;
   return c.words(key, {{"GROUP", group.name},
-                       {"ALONG", with_unit(in_dpi(group.resolution_along), "dpi", 4)},
+                       {"ALONG", with_unit(in_dpi(motion), "dpi", 4)},
                        {"COLUMN", with_unit(in_khz(group.frequency_needed), "kHz", 4)},
                        {"NOZZLE", with_unit(in_khz(group.frequency_per_nozzle), "kHz", 4)},
                        {"STACK", std::to_string(group.stack)},

@@ -106,8 +106,7 @@ void equal(const calc::Specification& spec, const std::string& id, double figure
 TEST_CASE("every step of every sample is reproduced from its printed inputs") {
   int steps = 0;
   for (const auto& request : whole::sample_requests()) {
-    const auto spec =
-        calc::calculate(request.request, whole::sample_catalogue(), "2026-11-20");
+    const auto spec = calc::calculate(request.request, whole::sample_catalogue(), "2026-11-20");
     CAPTURE(spec.id);
     for (const calc::Step& step : spec.trace) check(step);
     check_references(spec);
@@ -118,8 +117,7 @@ TEST_CASE("every step of every sample is reproduced from its printed inputs") {
 
 TEST_CASE("the trace equals the search's figures bit for bit") {
   for (const auto& request : whole::sample_requests()) {
-    const auto spec =
-        calc::calculate(request.request, whole::sample_catalogue(), "2026-11-20");
+    const auto spec = calc::calculate(request.request, whole::sample_catalogue(), "2026-11-20");
     CAPTURE(spec.id);
     for (std::size_t i = 0; i < spec.chosen.size(); ++i) {
       const calc::Group& group = spec.chosen[i];
