@@ -50,7 +50,9 @@ const std::string stem = "Q-1_rA_2026-01-02";
 void check_sums_are_true(const MemoryOs& os) {
   const auto file = os.files.find("out/SHA256SUMS");
   if (file == os.files.end()) return;
-  for (const auto& [name, digest] : output::read_sums(file->second)) {
+  for (const auto& entry : output::read_sums(file->second)) {
+    const std::string name = entry.first;  // doctest's lambda cannot capture a structured binding
+    const std::string digest = entry.second;
     CAPTURE(name);
     REQUIRE(os.files.contains("out/" + name));
     CHECK(output::sha256(os.files.at("out/" + name)) == digest);

@@ -107,7 +107,9 @@ TEST_CASE("the next revision comes after") {
                                                                        {"0", "1"},
                                                                        {"A.", "A.1"},
                                                                        {"ZZ", "AAA"}}};
-  for (const auto& [revision, next] : cases) {
+  for (const auto& row : cases) {
+    const std::string revision(row.first);  // doctest's lambda cannot capture a structured binding
+    const std::string next(row.second);
     CAPTURE(revision);
     REQUIRE(output::next_revision(revision).has_value());
     CHECK(*output::next_revision(revision) == next);
