@@ -187,7 +187,7 @@ std::string joined(const std::string& all, const std::string& next) {
   const bool one_head = tail != std::string::npos && next_tail != std::string::npos &&
                         all.substr(tail) == next.substr(next_tail);
   const std::string list = ", " + (one_head ? all.substr(0, tail) : all) + ", ";
-  const std::string name = one_head ? next.substr(0, next_tail) : next;
+  std::string name = one_head ? next.substr(0, next_tail) : next;
   if (name.empty() || list.find(", " + name + ", ") != std::string::npos) return all;
   if (all.empty()) return name;
   return one_head ? all.substr(0, tail) + ", " + name + all.substr(tail) : all + ", " + name;

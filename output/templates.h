@@ -47,6 +47,8 @@ class Templates {
   ~Templates();
   Templates(const Templates&) = delete;
   Templates& operator=(const Templates&) = delete;
+  Templates(Templates&&) = delete;
+  Templates& operator=(Templates&&) = delete;
 
   /// Expands `name` ("en/document.tpl"). Throws std::runtime_error, with file and line, on a marker
   /// nobody set, on markup in a marker that escapes and on text in one that does not.

@@ -127,7 +127,7 @@ TEST_CASE("a file that is missing makes the stem free") {
 
 TEST_CASE("JSON that is none of ours under the stem is never taken for the same") {
   for (const char* text :
-       {"", "{", "[]", "{\"verdict\":1}", "{\"verdict\":\"feasible\"}", "\xFF"}) {
+       {"", "{", "[]", R"({"verdict":1})", R"({"verdict":"feasible"})", "\xFF"}) {
     CAPTURE(text);
     MemoryOs os;
     Archive archive(os, "out");
