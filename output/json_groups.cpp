@@ -52,12 +52,6 @@ Json dots_json(const calc::ChannelDots& dots) {
   Json object{{"channel", dots.channel}};
   set_dots(object, dots);
   object["spread_from"] = dots.spread_from;
-  object["edge_gain_um"] = json_number(in_um(dots.edge_gain));
-  object["bar_reduction_dots"] = dots.bar_reduction_dots;
-  object["dead_nozzle_gap_um"] = json_number(in_um(dots.dead_nozzle_gap));
-  object["hiding_dot_um"] = json_number(in_um(dots.hiding_dot));
-  object["finer_than_dot"] = dots.finer_than_dot;
-  if (dots.scalloped) object["scalloped"] = *dots.scalloped;
   return object;
 }
 
