@@ -35,7 +35,9 @@ std::vector<std::string> served(const Context& c, const calc::BomLine& line) {
 /// Where a line goes and what it serves, set below it.
 void add_use(const Context& c, Values& row, const calc::BomLine& line) {
   const std::vector<std::string> keys = served(c, line);
-  if (line.reference.empty() && keys.empty()) return;
+  const bool follows = !line.reference.empty() || !keys.empty();
+  row.set("KEEP", follows ? "yes" : "no");
+  if (!follows) return;
   std::string text = escaped(line.reference);
   if (!keys.empty()) {
     text += (text.empty() ? "" : "; ") + c.words("bill.serves") + " " + fields_text(c, keys);

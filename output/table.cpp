@@ -14,6 +14,7 @@ constexpr double pad = 2.1;          // pt, above and below a row's text
 constexpr double strong_rule = 0.9;  // above and below the table
 constexpr double fine_rule = 0.45;   // under the head, over a total
 constexpr double room = 8;           // above and below the table
+constexpr std::size_t lines_of_low_row = 4;
 
 struct Cell {
   Range text;
@@ -175,11 +176,18 @@ class TableSetter {
     context_.end_slice(height);
   }
 
-  /// A head with its first row, a total with what it sums up, two lines of a row that is split.
+  /// A head with its first row, a row that asks for it, a total with what it sums up, two lines of
+  /// a row that is split; and no low row of several alone at the foot or the top of a page.
   bool stands_with_next(std::size_t index, bool begins, bool ends) const {
     if (rows_[index].is_head || (begins && !ends)) return true;
-    return ends && index + 1 < rows_.size() && rows_[index + 1].is_total;
+    if (!ends || index + 1 == rows_.size()) return false;
+    if (flag_of(*rows_[index].node, "keep") || rows_[index + 1].is_total) return true;
+    const bool is_first = index == 0 || rows_[index - 1].is_head;
+    const bool is_last_but_one = index + 2 == rows_.size();
+    return (is_first || is_last_but_one) && is_low(index) && is_low(index + 1);
   }
+
+  bool is_low(std::size_t index) const { return rows_[index].line_count <= lines_of_low_row; }
 
   void emit_rules(std::size_t index, bool begins, bool ends, double height) {
     const Row& row = rows_[index];

@@ -3,8 +3,8 @@
 <table columns="r:9 l:* l:24 r:13 l:10 r:21 r:23 r:15" caption="{{CAPTION:none}}" wide="yes">
 <head><cell>Item</cell><cell>Designation and technical data</cell><cell>Part number</cell><cell>Qty</cell><cell>Unit</cell><cell>Unit price</cell><cell>Price</cell><cell>Lead, d</cell></head>
 {{#ROW}}
-{{#PART_OF_BILL}}<row><cell/><cell span="7"><b>{{TEXT:none}}</b></cell></row>{{/PART_OF_BILL}}
-<row id="{{ANCHOR}}"><cell>{{ITEM}}</cell><cell><b>{{DESIGNATION:none}}</b>{{#DATA}}; {{TEXT}}{{/DATA}}</cell><cell>{{PART}}</cell><cell>{{QUANTITY}}</cell><cell>{{UNIT:none}}</cell><cell>{{PRICE:none}}</cell><cell>{{EXTENDED:none}}</cell><cell>{{LEAD}}</cell></row>
+{{#PART_OF_BILL}}<row keep="yes"><cell/><cell span="7"><b>{{TEXT:none}}</b></cell></row>{{/PART_OF_BILL}}
+<row id="{{ANCHOR}}" keep="{{KEEP}}"><cell>{{ITEM}}</cell><cell><b>{{DESIGNATION:none}}</b>{{#DATA}}; {{TEXT}}{{/DATA}}</cell><cell>{{PART}}</cell><cell>{{QUANTITY}}</cell><cell>{{UNIT:none}}</cell><cell>{{PRICE:none}}</cell><cell>{{EXTENDED:none}}</cell><cell>{{LEAD}}</cell></row>
 {{#USE}}<row><cell/><cell span="7"><i>{{TEXT:none}}</i></cell></row>{{/USE}}
 {{/ROW}}
 <row total="yes"><cell span="6">{{TOTAL_LABEL:none}}</cell><cell>{{TOTAL}}</cell><cell>{{LEAD}}</cell></row>

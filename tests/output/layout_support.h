@@ -22,6 +22,9 @@ std::vector<output::TextRun> runs(const output::Page& page);
 /// The text of a page, runs of one baseline joined, lines by their height, separated by newlines.
 std::string text(const output::Page& page);
 
+/// Whether a run begins so.
+bool has_run(const output::Page& page, std::string_view beginning);
+
 /// The first run that begins so; fails the test when there is none.
 output::TextRun run_of(const output::Page& page, std::string_view beginning);
 

@@ -138,6 +138,30 @@ TEST_CASE("table: a total is bold and stands with the row before it") {
   }
 }
 
+TEST_CASE("table: a row that asks for it stands with the next") {
+  for (int count = 38; count < 52; ++count) {
+    CAPTURE(count);
+    const std::string pair =
+        "<row keep='yes'><cell>Item</cell><cell/></row><row><cell>Serves</cell><cell/></row>";
+    const auto list = set(table(rows(count, 2) + pair + rows(5, 2)));
+    int together = 0;
+    for (const output::Page& page : list.pages) {
+      together += layout_test::has_run(page, "Item") && layout_test::has_run(page, "Serves");
+    }
+    CHECK(together == 1);
+  }
+}
+
+TEST_CASE("table: no low row of several stands alone on a page") {
+  for (int count = 38; count < 52; ++count) {
+    CAPTURE(count);
+    const output::Page last = set(table(rows(count, 2))).pages.back();
+    if (layout_test::has_run(last, "row " + std::to_string(count - 1) + ".")) {
+      CHECK(layout_test::has_run(last, "row " + std::to_string(count - 2) + "."));
+    }
+  }
+}
+
 TEST_CASE("table: rows that do not fit the columns are faults that name the row") {
   CHECK_THROWS_WITH_AS(set("<table id='t' columns='l:* l:*'><row><cell/></row></table>"),
                        "markup: <table id=\"t\"> row 1: fewer cells than columns", MarkupError);

@@ -41,6 +41,13 @@ std::string text(const output::Page& page) {
   return joined;
 }
 
+bool has_run(const output::Page& page, std::string_view beginning) {
+  const std::vector<output::TextRun> all = runs(page);
+  return std::any_of(all.begin(), all.end(), [beginning](const output::TextRun& run) {
+    return run.text.starts_with(beginning);
+  });
+}
+
 output::TextRun run_of(const output::Page& page, std::string_view beginning) {
   for (const output::TextRun& run : runs(page)) {
     if (run.text.starts_with(beginning)) return run;
