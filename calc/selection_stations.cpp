@@ -74,6 +74,17 @@ std::vector<const Candidate*> shortlist(const Stations& stations,
   return kept;
 }
 
+/// The candidate that ranks first by itself; null for none.
+const Candidate* first_of(const Stations& stations, const std::vector<Candidate>& accepted) {
+  std::vector<Option> own;
+  own.reserve(accepted.size());
+  for (const Candidate& c : accepted) own.push_back(stations.make({&c}));
+  const auto best = std::min_element(own.begin(), own.end(), [](const Option& a, const Option& b) {
+    return before(a.key, b.key);
+  });
+  return best == own.end() ? nullptr : best->parts.front();
+}
+
 /// All combinations of one candidate per list, the first lists' first entries first, capped.
 std::vector<std::vector<const Candidate*>> product(
     const std::vector<std::vector<const Candidate*>>& lists) {
@@ -88,6 +99,20 @@ std::vector<std::vector<const Candidate*>> product(
       }
     }
     out = std::move(next);
+  }
+  return out;
+}
+
+/// Each head by itself for every group: what shares one carriage without regard to others.
+std::vector<std::vector<const Candidate*>> alike(const Stations& stations, const Field& field) {
+  std::vector<std::vector<const Candidate*>> out;
+  for (std::size_t head = 0; head < field.front().size(); ++head) {
+    std::vector<const Candidate*> parts;
+    for (const auto& tries : field) {
+      const Candidate* best = first_of(stations, tries[head].accepted);
+      if (best != nullptr) parts.push_back(best);
+    }
+    if (parts.size() == field.size()) out.push_back(std::move(parts));
   }
   return out;
 }
@@ -166,8 +191,9 @@ void carriage_gate(const Search& s, const std::vector<Group>& groups,
   if (!on_carriage(groups)) return;
   const Speed feed = groups.front().speed_limit;
   if (!at_least(feed, s.fastest)) {
-    failures.push_back(
-        {"frequency", "throughput", feed.si(), s.fastest.si(), "m/s", true, {}, {}, {}});
+    // No feed at all: no advance is whole rows of every group's lattice.
+    const char* what = feed > Speed{} ? "throughput" : "advance";
+    failures.push_back({"frequency", what, feed.si(), s.fastest.si(), "m/s", true, {}, {}, {}});
   }
   if (conditions == nullptr) return;
   const double high = s.job->parameters[P::high_use];
@@ -289,6 +315,7 @@ std::vector<Option> combine(const Search& search, const Stations& stations, cons
   lists.reserve(search.groups.size());
   for (const auto& tries : field) lists.push_back(shortlist(stations, tries));
   for (auto& parts : product(lists)) options.push_back(stations.make(std::move(parts)));
+  for (auto& parts : alike(stations, field)) options.push_back(stations.make(std::move(parts)));
   return options;
 }
 

@@ -44,7 +44,41 @@ void verify(const calc::Request& request, const calc::Catalogue& catalogue, Seen
   seen.alternatives += static_cast<int>(spec.alternatives.size());
 }
 
+/// The catalogue with one head only.
+calc::Catalogue only(const calc::Head& head) {
+  calc::Catalogue catalogue = whole::sample_catalogue();
+  catalogue.heads = {head};
+  return catalogue;
+}
+
+/// Whether a head is left out for another reason than being beaten.
+bool fails_a_gate(const calc::Specification& spec, const std::string& head) {
+  for (const calc::RejectedHead& row : spec.rejected) {
+    if (row.head != head) continue;
+    for (const calc::Reason& reason : row.reasons) {
+      if (reason.code != "lost") return true;
+    }
+  }
+  return false;
+}
+
 }  // namespace
+
+TEST_CASE("a head that makes a station by itself is at most beaten among the others") {
+  int alone = 0;
+  for (const intake::ReadRequest& read : whole::sample_requests()) {
+    const calc::Catalogue& all = whole::sample_catalogue();
+    const calc::Specification spec = calc::calculate(read.request, all, date);
+    for (const calc::Head& head : all.heads) {
+      if (calc::calculate(read.request, only(head), date).chosen.empty()) continue;
+      CAPTURE(spec.id);
+      CAPTURE(head.name);
+      CHECK_FALSE(fails_a_gate(spec, head.name));
+      ++alone;
+    }
+  }
+  CHECK(alone > 30);
+}
 
 TEST_CASE("heads left out and arrangements chosen for the samples hold by the tests' own rules") {
   Seen seen;
