@@ -14,6 +14,7 @@ constexpr std::string_view times = "\xC2\xA0\xC3\x97\xC2\xA0";       // U+00A0 U
 constexpr std::string_view plus_minus = "\xC2\xA0\xC2\xB1\xC2\xA0";  // U+00A0 U+00B1 U+00A0
 constexpr double minute = 60;
 constexpr int as_given_digits = 6, converted_digits = 4;
+constexpr std::size_t most_named = 4;  // channels named one by one
 
 bool is_digit(char byte) { return byte >= '0' && byte <= '9'; }
 
@@ -76,10 +77,21 @@ std::string joined(const Context& context, const std::vector<std::string>& piece
   return text;
 }
 
-std::string channels_text(const Context& context, const std::vector<std::string>& names) {
+std::string names_text(const Context& context, const std::vector<std::string>& names) {
+  const auto& groups = context.spec.chosen;
+  const auto whole = std::find_if(groups.begin(), groups.end(),
+                                  [&](const calc::Group& g) { return g.channels == names; });
+  if (names.size() > most_named && whole != groups.end()) {
+    return context.words("channels_of",
+                         {{"GROUP", whole->name}, {"COUNT", std::to_string(names.size())}});
+  }
   std::vector<std::string> pieces;
   for (const std::string& name : names) pieces.push_back(escaped(name));
-  return joined(context, pieces) + (names.size() > 1 ? ", " + context.words("each") : "");
+  return joined(context, pieces);
+}
+
+std::string channels_text(const Context& context, const std::vector<std::string>& names) {
+  return names_text(context, names) + (names.size() > 1 ? ", " + context.words("each") : "");
 }
 
 std::string input_text(const Context& context, const calc::Input& input) {

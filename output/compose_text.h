@@ -33,6 +33,9 @@ std::string percent_down(double share);
 std::string count_text(double count);
 /// "a, b and c" of pieces that are already markup.
 std::string joined(const Context& context, const std::vector<std::string>& pieces);
+/// "black, cyan and magenta" as markup; the many channels of a whole group as "process (6
+/// channels)".
+std::string names_text(const Context& context, const std::vector<std::string>& names);
 /// "black, cyan and magenta, each", or the one name, as markup.
 std::string channels_text(const Context& context, const std::vector<std::string>& names);
 /// A value with its range: "45 m/min", "30 to 60 m/min", "2 ± 0.3 mm", text as it is.

@@ -27,7 +27,8 @@ void set_section(LayoutContext& context, const Column& column, const Node& secti
   set_blocks(context, inner, section);
 }
 
-void set_block(LayoutContext& context, const Column& column, const Node& node) {
+/// `introduces`: a table or figure follows, which its text stays with.
+void set_block(LayoutContext& context, const Column& column, const Node& node, bool introduces) {
   if (node.name == "section") {
     set_section(context, column, node);
     return;
@@ -36,7 +37,7 @@ void set_block(LayoutContext& context, const Column& column, const Node& node) {
   if (node.name == "p") {
     context.leave(paragraph_room);
     set_paragraph(context, column, node.children, body_style(context),
-                  {node.get("id"), node.get("key"), {}, 0, false});
+                  {node.get("id"), node.get("key"), {}, 0, introduces});
     context.leave(paragraph_room);
   } else if (node.name == "list") {
     set_list(context, column, node);
@@ -66,7 +67,12 @@ Range marker_of(LayoutContext& context, bool ordered, int number) {
 }  // namespace
 
 void set_blocks(LayoutContext& context, const Column& column, const Node& parent) {
-  for (const Node& node : parent.children) set_block(context, column, node);
+  const std::vector<Node>& all = parent.children;
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    const bool introduces =
+        i + 1 < all.size() && (all[i + 1].name == "table" || all[i + 1].name == "figure");
+    set_block(context, column, all[i], introduces);
+  }
 }
 
 void set_mixed(LayoutContext& context, const Column& column, const Node& node,

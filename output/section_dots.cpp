@@ -59,10 +59,8 @@ void add_row(const Context& c, Values& values, const Alike& alike) {
 
 std::string sentence(const Context& c, const Alike& alike) {
   const calc::ChannelDots& dots = *alike.dots;
-  std::vector<std::string> names;
-  for (const std::string& channel : alike.channels) names.push_back(escaped(channel));
   Values values;
-  values.set_markup("CHANNEL", joined(c, names));
+  values.set_markup("CHANNEL", names_text(c, alike.channels));
   values.set("DOT", with_unit(in_um(dots.dot_diameter), "um", 3));
   values.set("COVER", percent_down(dots.cover_fraction) + "\xC2\xA0%");
   values.set("GAIN", with_unit(in_um(dots.edge_gain), "um", 3));

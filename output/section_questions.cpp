@@ -24,11 +24,11 @@ std::string assumed_once(const Context& c, const calc::Question& question) {
 std::string names_of(const Context& c, const AlikeQuestions& alike) {
   std::vector<std::string> names;
   for (const calc::Question* question : alike) {
-    std::string name = escaped(Context::name(question->field));
+    std::string name = Context::name(question->field);
     const bool known = std::find(names.begin(), names.end(), name) != names.end();
     if (!name.empty() && !known) names.push_back(std::move(name));
   }
-  return joined(c, names);
+  return names_text(c, names);
 }
 
 /// What is taken meanwhile; values that differ with the names they are taken for.

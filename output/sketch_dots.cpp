@@ -108,7 +108,7 @@ std::string sketch_dots(const Context& c) {
   for (std::size_t i = 0; i < shown; ++i) {
     const Size size = size_of(list[i]);
     const Spot corner{panel * static_cast<double>(i) + 1, head_room};
-    sketch.label({corner.x, 5}, "start", 8, joined(c, list[i].channels), true);
+    sketch.label({corner.x, 5}, "start", 8, names_text(c, list[i].channels), true);
     draw_lattice(c, sketch, size, scale.factor, corner);
     draw_sizes(c, sketch, size, scale.factor, corner);
   }
