@@ -288,6 +288,7 @@ std::vector<Reason> failing_gates(const Job& job, const Catalogue& catalogue,
   const bool carriage = anew.front().group.scan.has_value();
   if (!carriage && !any_limit(job.request->limits)) return out;
   std::vector<const Candidate*> parts;
+  parts.reserve(anew.size());
   for (const Candidate& c : anew) parts.push_back(&c);
   const std::vector<Group> together = groups_of(search, parts);
   const Stations stations(search);

@@ -237,7 +237,7 @@ const Candidate* Stations::longer(std::size_t group, const Candidate& shorter) c
   Arrangement a = arrange(*search_, search_->groups[group], *facts, shape, unused);
   a.jetting = shorter.arrangement.jetting;
   Group written = to_group(*search_, search_->groups[group], *facts, a, false);
-  longer_.push_back({std::move(a), std::move(written)});
+  longer_.push_back({a, std::move(written)});
   known = &longer_.back();
   return known;
 }

@@ -98,7 +98,7 @@ class Attempts {
       fewest_.offer(scratch_.failures);
       return;
     }
-    accepted_.push_back({std::move(a), facts_.size() - 1});
+    accepted_.push_back({a, facts_.size() - 1});
   }
 
   void keep(HeadTry& result) {
@@ -107,7 +107,7 @@ class Attempts {
     for (Accepted& one : accepted_) {
       one.arrangement.jetting = jetting;
       Group group = to_group(search_, need_, facts_[one.facts], one.arrangement, false);
-      result.accepted.push_back({std::move(one.arrangement), std::move(group)});
+      result.accepted.push_back({one.arrangement, std::move(group)});
     }
   }
 
