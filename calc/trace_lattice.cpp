@@ -124,6 +124,14 @@ double beyond(double dot, double pitch) {
   return dot * dot / 4 * std::acos(share) - pitch / 2 * root;
 }
 
+void beyond_step(TraceWriter& w, const std::string& axis, Length dot, Length pitch_along,
+                 const std::string& g, const std::string& c) {
+  w.formula(c + ".beyond_" + axis, "A_" + axis,
+            "D^2/4*acos(min(1,p/D))-p/2*sqrt(max(0,D^2/4-p^2/4))",
+            {w.step("D", c + ".dot"), w.step("p", g + ".pitch_" + axis)},
+            beyond(in_um(dot), in_um(pitch_along)), "um2", geometry);
+}
+
 void cover(TraceWriter& w, const Group& group, const ChannelDots& dots, const std::string& g,
            const std::string& c) {
   const Length p_n = pitch(nozzle_axis(group));
@@ -134,13 +142,8 @@ void cover(TraceWriter& w, const Group& group, const ChannelDots& dots, const st
               {"plane geometry", SourceTag::computed, "dot not below the diagonal: solids close"});
     return;
   }
-  const std::string beyond_formula = "D^2/4*acos(min(1,p/D))-p/2*sqrt(max(0,D^2/4-p^2/4))";
-  for (const std::string axis : {"n", "m"}) {
-    const double p = in_um(axis == "n" ? p_n : p_m);
-    w.formula(c + ".beyond_" + axis, "A_" + axis, beyond_formula,
-              {w.step("D", c + ".dot"), w.step("p", g + ".pitch_" + axis)},
-              beyond(in_um(dots.dot_diameter), p), "um2", geometry);
-  }
+  beyond_step(w, "n", dots.dot_diameter, p_n, g, c);
+  beyond_step(w, "m", dots.dot_diameter, p_m, g, c);
   w.formula(c + ".cover", "F", "(pi*D^2/4-2*A_n-2*A_m)/(p_n*p_m)",
             {constant("pi", pi, ""), w.step("D", c + ".dot"), w.step("A_n", c + ".beyond_n"),
              w.step("A_m", c + ".beyond_m"), w.step("p_n", g + ".pitch_n"),

@@ -144,7 +144,7 @@ void speed(TraceWriter& w, const Group& group, const std::string& g) {
     const Group& other = w.spec.chosen[i];
     const std::string f = numbered("f", i);
     const std::string r = numbered("R", i);
-    list += ",q*" + f + "*25.4/" + r;
+    list.append(",q*").append(f).append("*25.4/").append(r);
     inputs.push_back(&other == &group ? w.step(f, g + ".usable")
                                       : chosen(f, in_khz(other.frequency_allowed), "kHz"));
     inputs.push_back(chosen(r, in_dpi(motion_axis(other)), "dpi"));

@@ -64,14 +64,14 @@ std::string nozzle_axis_step(const Group& group, const std::string& prefix);
 
 /// The parts, each in its file.
 void trace_required(TraceWriter& writer);
-/// One group of the chosen arrangement; `prefix` starts its steps' ids ("g1").
-void trace_lattice(TraceWriter& writer, const Group& group, const std::string& prefix);
-void trace_frequency(TraceWriter& writer, const Group& group, const std::string& prefix);
+/// One group of the chosen arrangement; `g` starts its steps' ids ("g1").
+void trace_lattice(TraceWriter& writer, const Group& group, const std::string& g);
+void trace_frequency(TraceWriter& writer, const Group& group, const std::string& g);
 /// Width to print, image and margins.
-void trace_width(TraceWriter& writer, const std::string& prefix);
-void trace_across(TraceWriter& writer, const Group& group, const std::string& prefix);
-void trace_scan(TraceWriter& writer, const Group& group, const std::string& prefix);
-void trace_ink(TraceWriter& writer, const Group& group, const std::string& prefix);
+void trace_width(TraceWriter& writer, const std::string& g);
+void trace_across(TraceWriter& writer, const Group& group, const std::string& g);
+void trace_scan(TraceWriter& writer, const Group& group, const std::string& g);
+void trace_ink(TraceWriter& writer, const Group& group, const std::string& g);
 void trace_station(TraceWriter& writer);
 
 }  // namespace calc

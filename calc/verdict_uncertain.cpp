@@ -7,7 +7,7 @@ namespace {
 
 /// How a field is written: its unit, and a number in it from one in SI.
 struct Unit {
-  const char* name;
+  const char* name = "";
   double per_si = 1;
   double offset = 0;
 };
