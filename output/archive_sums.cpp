@@ -30,7 +30,7 @@ Sums read_sums(std::string_view text) {
 
 std::string write_sums(const Sums& sums) {
   std::string text;
-  for (const auto& [name, digest] : sums) text += digest + "  " + name + "\n";
+  for (const auto& [name, digest] : sums) text.append(digest).append("  ").append(name).append("\n");
   return text;
 }
 

@@ -18,7 +18,7 @@ std::string joined(const std::vector<std::string_view>& words) {
 
 std::string spread_text(const intake::FieldInfo& field) {
   if (field.spread == "uncertain") return "may be uncertain (2 +- 0.3)";
-  const std::string range =
+  std::string range =
       "may be a range (30..60), of which the " + std::string(field.governing) + " end governs";
   if (field.spread == "demand") return range;
   return field.spread == "both" ? range + ", or uncertain (2 +- 0.3)" : "";

@@ -102,6 +102,7 @@ std::string number_or_null(const std::optional<double>& value) {
 
 std::string numbers(const std::vector<double>& values) {
   std::vector<std::string> texts;
+  texts.reserve(values.size());
   for (const double value : values) texts.push_back(number_json(value));
   return array_json(texts);
 }

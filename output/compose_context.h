@@ -20,8 +20,8 @@ using Arguments = std::initializer_list<std::pair<std::string_view, std::string>
 
 class Context {
  public:
-  Context(const calc::Specification& spec, const calc::Request& request,
-          const Templates& templates);
+  Context(const calc::Specification& specification, const calc::Request& source,
+          const Templates& house);
 
   const calc::Specification& spec;
   const calc::Request& request;

@@ -86,6 +86,7 @@ std::string names_text(const Context& context, const std::vector<std::string>& n
                          {{"GROUP", whole->name}, {"COUNT", std::to_string(names.size())}});
   }
   std::vector<std::string> pieces;
+  pieces.reserve(names.size());
   for (const std::string& name : names) pieces.push_back(escaped(name));
   return joined(context, pieces);
 }
@@ -145,6 +146,7 @@ std::string fields_text(const Context& context, const std::vector<std::string>& 
     entry.second.push_back(key);
   }
   std::vector<std::string> pieces;
+  pieces.reserve(patterns.size());
   for (const auto& [pattern, members] : patterns) {
     pieces.push_back(context.field(pattern, members));
   }

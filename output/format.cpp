@@ -179,7 +179,7 @@ std::string money(calc::Money amount) {
 }
 
 std::string with_unit(double value, std::string_view unit, int digits) {
-  const std::string text = number(value, digits);
+  std::string text = number(value, digits);
   if (unit.empty() || unit == "1") return text;
   if (unit == "deg") return text + pretty_unit(unit);  // ISO 80000-1: no space before ° ′ ″
   return text + std::string(no_break) + pretty_unit(unit);
