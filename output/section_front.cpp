@@ -11,8 +11,9 @@
 namespace output {
 namespace {
 
-constexpr std::size_t most_conditions = 6;
-constexpr std::size_t most_questions = 5;
+// What page one holds below the price, in lines of text of about so many characters.
+constexpr std::size_t lines_of_lists = 14, lines_of_conditions = 10, line_length = 82;
+constexpr std::size_t most_questions = 5, least_shown = 2;
 // Class of estimate of a preliminary design: common practice, no source.
 constexpr double estimate_below = 20, estimate_above = 40;  ///< [%]
 
@@ -184,22 +185,37 @@ void add_more(Values& list, std::size_t all, std::size_t shown) {
   if (all > shown) list.add("MORE").set("COUNT", std::to_string(all - shown));
 }
 
-void add_conditions(const Context& c, Values& values) {
+/// How many of the texts fit so many lines, at least two; `lines` becomes what they leave.
+std::size_t fitting(const std::vector<std::string>& texts, std::size_t& lines) {
+  std::size_t shown = 0, left = lines;
+  for (; shown < texts.size(); ++shown) {
+    const std::size_t need = 1 + texts[shown].size() / line_length;
+    if (need > left && shown >= least_shown) break;
+    left -= std::min(need, left);
+  }
+  lines = left;
+  return shown;
+}
+
+/// Yields the lines of page one that the conditions take.
+std::size_t add_conditions(const Context& c, Values& values) {
   const std::vector<calc::Notice>& conditions = c.spec.conditions;
-  if (conditions.empty()) return;
+  if (conditions.empty()) return 0;
   Values& list = values.add("CONDITIONS");
   std::vector<std::size_t> first;
   const std::vector<std::string> texts = c.notices("condition", conditions, &first);
-  const std::size_t shown = std::min(texts.size(), most_conditions);
+  std::size_t left = lines_of_conditions;
+  const std::size_t shown = fitting(texts, left);
   for (std::size_t i = 0; i < shown; ++i) {
     Values& item = list.add("CONDITION");
     item.set("KEY", place_keys(conditions[first[i]].where));
     item.set_markup("TEXT", texts[i]);
   }
   add_more(list, texts.size(), shown);
+  return lines_of_conditions - left + (texts.size() > shown ? 1 : 0);
 }
 
-void add_questions(const Context& c, Values& values) {
+void add_questions(const Context& c, std::size_t lines, Values& values) {
   // Of an incomplete request only those to which nothing can be assumed either, all of them.
   const bool incomplete = c.spec.verdict == calc::Verdict::incomplete;
   const std::vector<AlikeQuestions> all = grouped_questions(c);
@@ -209,9 +225,13 @@ void add_questions(const Context& c, Values& values) {
   if (groups.empty()) return;
   Values& list = values.add("QUESTIONS");
   list.set_markup("HEADING", c.words(incomplete ? "front.least" : "front.ask"));
-  const std::size_t shown = std::min(groups.size(), most_questions);
+  std::vector<std::string> texts;
+  texts.reserve(groups.size());
+  for (const AlikeQuestions& group : groups) texts.push_back(question_text(c, group));
+  const std::size_t most = incomplete ? texts.size() : most_questions;
+  const std::size_t shown = std::min(fitting(texts, lines), most);
   for (std::size_t i = 0; i < shown; ++i) {
-    list.add("QUESTION").set_markup("TEXT", question_text(c, groups[i]));
+    list.add("QUESTION").set_markup("TEXT", texts[i]);
   }
   add_more(list, all.size(), shown);
 }
@@ -223,8 +243,8 @@ std::string front_page(const Context& c) {
   add_verdict(c, values);
   add_station(c, values);
   add_nearest(c, values);
-  add_conditions(c, values);
-  add_questions(c, values);
+  const std::size_t taken = add_conditions(c, values);
+  add_questions(c, lines_of_lists - std::min(taken, lines_of_lists), values);
   return c.expand("front", values);
 }
 

@@ -78,6 +78,16 @@ class Samples(unittest.TestCase):
             for word in ("Requirement as understood", "Safety", "PRELIMINARY", "Calculation trace"):
                 self.assertIn(word, text, path)
 
+    def test_the_answer_stands_on_page_one(self):
+        checked = 0
+        for path in self.pdfs:
+            pages = text_of(path).split("\f")
+            contents = [i for i, page in enumerate(pages) if page.startswith("Contents")]
+            if contents:
+                self.assertEqual(contents, [1], path)
+                checked += 1
+        self.assertGreater(checked, 8)
+
     def test_no_page_is_blank_or_clipped(self):
         for path in self.pdfs[:4]:
             for number, (width, height, dots) in enumerate(grey_pages(path, self.store.name), 1):
