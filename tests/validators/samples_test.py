@@ -21,10 +21,14 @@ def issue(folder, *options):
     return done.stdout
 
 
-def text_of(path):
+def page_texts(path):
     done = subprocess.run(["pdftotext", "-raw", "-enc", "UTF-8", path, "-"],
                           capture_output=True, text=True, check=True)
-    return re.sub(r"\s+", " ", done.stdout)
+    return done.stdout.split("\f")
+
+
+def text_of(path):
+    return re.sub(r"\s+", " ", " ".join(page_texts(path)))
 
 
 def grey_pages(path, folder):
@@ -81,7 +85,7 @@ class Samples(unittest.TestCase):
     def test_the_answer_stands_on_page_one(self):
         checked = 0
         for path in self.pdfs:
-            pages = text_of(path).split("\f")
+            pages = page_texts(path)
             contents = [i for i, page in enumerate(pages) if page.startswith("Contents")]
             if contents:
                 self.assertEqual(contents, [1], path)
