@@ -1,9 +1,13 @@
-"""Runs a clang tool over the files of a compilation database, two at a time.
+"""Runs a clang tool over the files of a compilation database, one a core.
 
 usage: compiled.py syntax|tidy BUILD [FILE...]    no FILE: every file of the tree in the database
+A file that clang-tidy found clean is not looked at again while its preprocessed text, the settings
+and the tool stay the same (BUILD/tidy.clean).
 Exits 1 when the tool finds fault with any file, 2 when there is nothing to look at.
 """
 import concurrent.futures
+import glob
+import hashlib
 import json
 import os
 import shlex
@@ -34,30 +38,65 @@ def syntax_command(entry):
     return ["clang++-14", "-fsyntax-only", "-Wno-unknown-warning-option"] + words[1:]
 
 
+def run(command, directory):
+    return subprocess.run(command, cwd=directory, capture_output=True, text=True, check=False)
+
+
+def state_of(entry):
+    """What a verdict of clang-tidy on this file rests on, as a digest; empty when it is unknown."""
+    words = syntax_command(entry)
+    words[words.index("-fsyntax-only")] = "-E"
+    words.append("-C")  # a comment may silence a check
+    text = run(words, entry["directory"])
+    if text.returncode:
+        return ""
+    settings = [run(["clang-tidy-14", "--version"], ROOT).stdout]
+    for path in sorted(glob.glob(os.path.join(ROOT, "**", ".clang-tidy"), recursive=True)):
+        with open(path, encoding="utf-8") as file:
+            settings.append(file.read())
+    return hashlib.sha256("\0".join([text.stdout, *settings]).encode()).hexdigest()
+
+
 def check(task):
-    command, directory, path = task
-    done = subprocess.run(command, cwd=directory, capture_output=True, text=True, check=False)
-    return path, done.returncode, done.stdout + (done.stderr if done.returncode else "")
+    """(path, faults found, text, state), the state of a file found clean by clang-tidy."""
+    kind, build, entry, path, clean = task
+    if kind == "syntax":
+        done = run(syntax_command(entry), entry["directory"])
+        return path, done.returncode, done.stdout + done.stderr * bool(done.returncode), ""
+    state = state_of(entry)
+    if state and state in clean:
+        return path, 0, "", state
+    done = run(["clang-tidy-14", "--quiet", "--extra-arg=-Wno-unknown-warning-option", "-p", build,
+                path], entry["directory"])
+    text = done.stdout + done.stderr * bool(done.returncode)
+    return path, done.returncode, text, "" if done.returncode else state
+
+
+def read_clean(store):
+    if not os.path.exists(store):
+        return set()
+    with open(store, encoding="ascii") as file:
+        return set(file.read().split())
 
 
 def main(kind, build, wanted):
     wanted = {os.path.realpath(path) for path in wanted}
-    tasks = {}
-    for path, entry in entries(build):
-        if wanted and path not in wanted:
-            continue
-        command = ["clang-tidy-14", "--quiet", "--extra-arg=-Wno-unknown-warning-option", "-p",
-                   build, path] if kind == "tidy" else syntax_command(entry)
-        tasks[path] = (command, entry["directory"], path)
+    store = os.path.join(build, "tidy.clean")
+    clean = read_clean(store)
+    tasks = [(kind, build, entry, path, clean) for path, entry in dict(entries(build)).items()
+             if not wanted or path in wanted]
     if not tasks:
         print("no file to check")
         return 2
     faults = 0
     with concurrent.futures.ThreadPoolExecutor(os.cpu_count()) as pool:
-        for path, code, text in pool.map(check, tasks.values()):
+        for path, code, text, state in pool.map(check, tasks):
             if code:
                 faults += 1
-                print(os.path.relpath(path, ROOT), text, sep="\n")
+                print(os.path.relpath(path, ROOT), text, sep="\n", flush=True)
+            elif state and state not in clean:
+                with open(store, "a", encoding="ascii") as file:
+                    file.write(state + "\n")
     print(f"{kind}: {len(tasks)} files, {faults} with faults")
     return 1 if faults else 0
 
