@@ -1,0 +1,98 @@
+/// Time of the search: catalogues made by number at 1,000 heads, and the sample requests with their
+/// own catalogue. A measurement, not a test.
+#include <algorithm>
+#include <chrono>
+#include <cstdio>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+#include <string>
+#include <vector>
+
+#include "calc/selection.h"
+#include "calc/verdict.h"
+#include "intake/read.h"
+#include "tests/calc/support/catalogue_maker.h"
+
+namespace {
+
+constexpr const char* date = "2026-11-25";
+constexpr int repeats = 5;
+
+/// Least time of several runs [ms], for the machine may be busy.
+template <class Work>
+double milliseconds(Work work) {
+  using Clock = std::chrono::steady_clock;
+  double least = 1e300;
+  for (int i = 0; i < repeats; ++i) {
+    const auto begin = Clock::now();
+    work();
+    least =
+        std::min(least, std::chrono::duration<double, std::milli>(Clock::now() - begin).count());
+  }
+  return least;
+}
+
+struct Times {
+  std::vector<double> search, decision;
+  void add(const calc::Request& request, const calc::Catalogue& catalogue) {
+    const calc::Job job = calc::resolve(request, catalogue, date);
+    calc::Selection selection;
+    search.push_back(milliseconds([&] { selection = calc::select(job, catalogue); }));
+    decision.push_back(milliseconds([&] { calc::decide(job, catalogue, selection); }));
+  }
+};
+
+void print(const char* what, std::vector<double> times) {
+  std::sort(times.begin(), times.end());
+  double sum = 0;
+  for (const double t : times) sum += t;
+  std::printf("%-26s %.2f ms median, %.2f mean, %.2f most   (%zu requests)\n", what,
+              times[times.size() / 2], sum / static_cast<double>(times.size()), times.back(),
+              times.size());
+}
+
+void print(const std::string& of, const Times& times) {
+  print(("search, " + of).c_str(), times.search);
+  print(("decision, " + of).c_str(), times.decision);
+}
+
+std::string text_of(const std::filesystem::path& path) {
+  std::ostringstream text;
+  text << std::ifstream(path, std::ios::binary).rdbuf();
+  return text.str();
+}
+
+Times of_samples(const std::filesystem::path& folder) {
+  const auto catalogue = intake::read_catalogue("", text_of(folder / "catalogue.xml"));
+  Times times;
+  for (const auto& entry : std::filesystem::directory_iterator(folder)) {
+    const std::string extension = entry.path().extension().string();
+    if (extension != ".ini" && extension != ".xml") continue;
+    const std::string name = entry.path().filename().string();
+    for (const auto& read : intake::read_requests(name, text_of(entry.path())).requests) {
+      if (read.usable) times.add(read.request, catalogue.catalogue);
+    }
+  }
+  return times;
+}
+
+Times of_made(std::size_t heads, std::uint64_t requests) {
+  Times times;
+  for (std::uint64_t i = 0; i < requests; ++i) {
+    times.add(made::request(i), made::catalogue(i, heads));
+  }
+  return times;
+}
+
+}  // namespace
+
+int main(int count, char** arguments) {
+  if (count != 2) {
+    std::fputs("usage: bench_search SAMPLES\n", stderr);
+    return 64;
+  }
+  print("1,000 heads", of_made(1000, 40));
+  print("the samples", of_samples(arguments[1]));
+  return 0;
+}
