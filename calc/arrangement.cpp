@@ -290,7 +290,7 @@ std::vector<Shape> shapes_of(const Search& search, const GroupNeed& need, const 
 }
 
 Arrangement arrange(const Search& search, const GroupNeed& need, const ModeFacts& facts,
-                    const Shape& shape, Findings& findings) {
+                    const Shape& shape, Findings& findings, std::size_t bound) {
   const Job& job = *search.job;
   const bool scanning = shape.scanning;
   const AxisDemand nozzle = nozzle_demand(job, scanning);
@@ -303,8 +303,11 @@ Arrangement arrange(const Search& search, const GroupNeed& need, const ModeFacts
   resolution_gate(a.nozzle_axis, nozzle, scanning ? "along" : "across", findings);
   resolution_gate(shape.motion_axis, motion_demand(job, scanning), scanning ? "across" : "along",
                   findings);
+  if (findings.failures.size() >= bound) return a;
   choose_drop(search, need, facts, a, findings);
+  if (findings.failures.size() >= bound) return a;
   check_barcode(job, across, along, findings);
+  if (findings.failures.size() >= bound) return a;
   a.allowed = usable_rating(search, facts, a);
   if (a.from_binary) {
     findings.conditions.push_back(

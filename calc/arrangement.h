@@ -3,6 +3,7 @@
 
 #include <array>
 #include <cstddef>
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -65,9 +66,12 @@ struct Arrangement {
   std::optional<Scan> scan;
 };
 
-/// Works a shape out and appends every gate that fails and every condition (arrangement.cpp).
+inline constexpr std::size_t no_bound = static_cast<std::size_t>(-1);
+
+/// Works a shape out and appends every gate that fails and every condition (arrangement.cpp). Once
+/// `bound` gates fail, the rest is left out and the arrangement unfinished.
 Arrangement arrange(const Search& search, const GroupNeed& need, const ModeFacts& facts,
-                    const Shape& shape, Findings& findings);
+                    const Shape& shape, Findings& findings, std::size_t bound = no_bound);
 
 /// Drop, dot, film. The solid drop is the smallest that closes at its likely dot; where none does,
 /// the smallest that closes at the upper end of a guess, on condition `measure_dot`. Fills level,
@@ -112,12 +116,22 @@ Speed shared_speed(const Parameters& parameters, const std::vector<Rider>& rider
 /// the riders where their lattices agree. None where no advance suits all. riders not empty.
 std::optional<Length> shared_advance(const std::vector<Rider>& riders);
 
+/// shared_advance() of many carriages whose lattices recur: remembers up to how many rows of the
+/// least rider no advance suits.
+class Advances {
+ public:
+  std::optional<Length> of(const std::vector<Rider>& riders);
+
+ private:
+  std::map<std::vector<double>, int> barren_;  ///< by the lattices and which of them is the least
+};
+
 /// Puts the groups of a station, one arrangement each in the job's order, on one carriage: one
 /// speed, advance, length, stroke and throughput for all (arrangement_scan.cpp). Their rows of
 /// heads and, with UV ink, the catalogue's deepest lamp on either side make its length; the speed
 /// is kept to the share of the rating that counts as high if the line is served so. Zero throughput
 /// where no advance suits all. Precondition: all scan.
-void ride_together(const Search& search, std::vector<Arrangement>& riders);
+void ride_together(const Search& search, std::vector<Arrangement>& riders, Advances& advances);
 
 /// Takes the figures that sharing a carriage changes over into a group.
 void refresh(const Arrangement& a, Group& group);
@@ -140,6 +154,10 @@ AxisDemand motion_demand(const Job& job, bool scanning);
 /// rest being enough to price it (arrangement_group.cpp).
 Group to_group(const Search& search, const GroupNeed& need, const ModeFacts& facts,
                const Arrangement& a, bool with_places);
+
+/// Moves the places of the heads behind those of the groups before them, as far along the line as
+/// the station's length counts for these; where that is not known, by the gap between rows.
+void stand_in_line(const Job& job, std::vector<Group>& groups);
 
 /// The bar code on the lattice of an arrangement, one entry for each axis that carries edges.
 std::vector<BarcodeFit> fit_barcode(const Job& job, Resolution across, Resolution along);

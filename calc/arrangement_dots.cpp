@@ -72,6 +72,14 @@ void film_gate(const GroupNeed& need, const Arrangement& a, Findings& out) {
       {"film", need.group->name, in_um(a.laydown), in_um(need.film), "um", true, {}, {}, {}});
 }
 
+/// What one process colour lays at its peak is within the limit of all together. One solid is one
+/// drop a place: each head in line for laydown adds one.
+void limit_gate(const Search& s, const GroupNeed& need, const Arrangement& a, Findings& out) {
+  const double solids = a.shape.film_heads * need.peak;
+  if (at_most(solids, s.process_limit)) return;
+  out.failures.push_back({"film", "limit", solids, s.process_limit, "1", false, {}, {}, {}});
+}
+
 void levels_gate(const Search& s, const ModeFacts& f, Findings& out) {
   const int has = static_cast<int>(f.levels) + 1;
   if (has >= s.job->levels) return;
@@ -107,6 +115,7 @@ void choose_drop(const Search& search, const GroupNeed& need, const ModeFacts& f
   if (search.job->solids) cover_gate(search, a.dot, pn, pm, findings);
   feature_gate(search, facts, findings);
   film_gate(need, a, findings);
+  limit_gate(search, need, a, findings);
 }
 
 Frequency usable_rating(const Search& search, const ModeFacts& facts, Arrangement& a) {

@@ -179,6 +179,19 @@ Group to_group(const Search& search, const GroupNeed& need, const ModeFacts& fac
   return g;
 }
 
+void stand_in_line(const Job& job, std::vector<Group>& groups) {
+  const Length gap = millimetres(job.parameters[P::row_gap_mm]);
+  Length start;
+  for (Group& group : groups) {
+    Length next = start + group.footprint;
+    for (HeadPlace& place : group.places) {
+      place.y += start;
+      next = std::max(next, place.y + gap);
+    }
+    start = next;
+  }
+}
+
 std::vector<BarcodeFit> fit_barcode(const Job& job, Resolution across, Resolution along) {
   std::vector<BarcodeFit> fits;
   if (!job.module || job.symbol == nullptr) return fits;

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <utility>
 
 #include "calc/across.h"
 #include "calc/arrangement.h"
@@ -55,9 +56,9 @@ int most_steps(const std::vector<Rider>& riders) {
 }
 
 /// The carriage of these riders; at high use of the rating only where the line asks for it.
-std::optional<Carriage> carriage_of(const Search& s, const std::vector<Rider>& riders, bool lamps) {
+std::optional<Carriage> carriage_of(const Search& s, const std::vector<Rider>& riders,
+                                    std::optional<Length> advance, bool lamps) {
   const Parameters& p = s.job->parameters;
-  const std::optional<Length> advance = shared_advance(riders);
   if (!advance) return std::nullopt;
   Carriage c;
   c.scan.advance = *advance;
@@ -109,11 +110,13 @@ void take(const Search& s, const Carriage& c, const Rider& r, int heads, Arrange
 void least_carriage(const Search& s, const ModeFacts& f, bool lamps, Arrangement& a) {
   const int from = a.shape.carriage_heads > 0 ? a.shape.carriage_heads : 1;
   const int to = a.shape.carriage_heads > 0 ? from : most_carriage_heads;
+  std::vector<Rider> alone(1);
   for (int heads = from; heads <= to; ++heads) {
     a.across = heads;
     const std::optional<Rider> rider = rider_of(s, f, a, heads);
     if (!rider) continue;
-    const std::optional<Carriage> c = carriage_of(s, {*rider}, lamps);
+    alone.front() = *rider;
+    const std::optional<Carriage> c = carriage_of(s, alone, shared_advance(alone), lamps);
     if (!c) continue;
     take(s, *c, *rider, heads, a);
     if (at_least(a.speed_limit, s.fastest)) break;
@@ -121,12 +124,25 @@ void least_carriage(const Search& s, const ModeFacts& f, bool lamps, Arrangement
   a.shape.carriage_heads = a.across;
 }
 
-/// Whether an advance is whole rows of a rider's lattice that leave none out.
-bool suits(const Rider& r, Length advance) {
-  const double rows = advance * r.nozzle_axis;
-  const double whole = std::round(rows);
-  if (whole < 1 || std::abs(rows - whole) > 1e-6) return false;
-  return std::gcd(static_cast<int>(whole), r.steps) == 1;
+/// The nearest whole number of rows of a rider's lattice in an advance.
+int nearest_rows(const Rider& r, Length advance) {
+  return static_cast<int>(std::lround(advance * r.nozzle_axis));
+}
+
+bool is_whole(const Rider& r, Length advance) {
+  const int rows = nearest_rows(r, advance);
+  return rows >= 1 && std::abs(advance * r.nozzle_axis - rows) <= 1e-6;
+}
+
+/// Whether an advance is whole rows of every rider's lattice that leave none out. Of the many tried
+/// most are not whole, which is quickly seen.
+bool suits_all(const std::vector<Rider>& riders, Length advance) {
+  for (const Rider& r : riders) {
+    if (!is_whole(r, advance)) return false;
+  }
+  return std::all_of(riders.begin(), riders.end(), [&](const Rider& r) {
+    return std::gcd(nearest_rows(r, advance), r.steps) == 1;
+  });
 }
 
 Rider rider_from(const Search& s, const Arrangement& a) {
@@ -160,28 +176,53 @@ Speed shared_speed(const Parameters& parameters, const std::vector<Rider>& rider
   return v;
 }
 
-std::optional<Length> shared_advance(const std::vector<Rider>& riders) {
-  const Rider& least =
-      *std::min_element(riders.begin(), riders.end(),
-                        [](const Rider& a, const Rider& b) { return a.advance < b.advance; });
-  for (int rows = least.rows; rows >= 1; --rows) {
-    const Length advance =
-        rows == least.rows ? least.advance : static_cast<double>(rows) / least.nozzle_axis;
-    const bool all = std::all_of(riders.begin(), riders.end(),
-                                 [&](const Rider& r) { return suits(r, advance); });
-    if (all) return advance;
+namespace {
+
+std::size_t least_of(const std::vector<Rider>& riders) {
+  const auto least =
+      std::min_element(riders.begin(), riders.end(),
+                       [](const Rider& a, const Rider& b) { return a.advance < b.advance; });
+  return static_cast<std::size_t>(least - riders.begin());
+}
+
+/// The same where it is known that so many rows of the least rider or fewer suit nobody.
+std::optional<Length> advance_above(const std::vector<Rider>& riders, const Rider& least,
+                                    int barren) {
+  if (suits_all(riders, least.advance)) return least.advance;
+  for (int rows = least.rows - 1; rows > barren; --rows) {
+    const Length advance = static_cast<double>(rows) / least.nozzle_axis;
+    if (suits_all(riders, advance)) return advance;
   }
   return std::nullopt;
 }
 
-void ride_together(const Search& search, std::vector<Arrangement>& riders) {
+}  // namespace
+
+std::optional<Length> shared_advance(const std::vector<Rider>& riders) {
+  return advance_above(riders, riders[least_of(riders)], 0);
+}
+
+std::optional<Length> Advances::of(const std::vector<Rider>& riders) {
+  const std::size_t least = least_of(riders);
+  std::vector<double> lattices{static_cast<double>(least)};
+  for (const Rider& r : riders) {
+    lattices.push_back(static_cast<double>(r.steps));
+    lattices.push_back(r.nozzle_axis.si());
+  }
+  int& barren = barren_[std::move(lattices)];
+  const std::optional<Length> found = advance_above(riders, riders[least], barren);
+  if (!found) barren = std::max(barren, riders[least].rows - 1);
+  return found;
+}
+
+void ride_together(const Search& search, std::vector<Arrangement>& riders, Advances& advances) {
   std::vector<Rider> all;
   bool lamps = false;
   for (std::size_t i = 0; i < riders.size(); ++i) {
     all.push_back(rider_from(search, riders[i]));
     lamps = lamps || search.groups[i].group->family == InkFamily::uv;
   }
-  const std::optional<Carriage> c = carriage_of(search, all, lamps);
+  const std::optional<Carriage> c = carriage_of(search, all, advances.of(all), lamps);
   for (std::size_t i = 0; i < riders.size(); ++i) {
     if (c) {
       take(search, *c, all[i], riders[i].scan->heads_per_colour, riders[i]);

@@ -65,6 +65,7 @@ class Needs {
   /// Adds a quantity of a part; `once`: a station has only one whoever asks.
   void add(PartCode code, const PricedRow& item, double quantity, bool once = false);
   void add(const Need& need) { list_.push_back(need); }
+  void clear() { list_.clear(); }
   const std::vector<Need>& list() const { return list_; }
 
  private:

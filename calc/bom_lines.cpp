@@ -58,39 +58,29 @@ constexpr std::array<StandIn, 2> stand_ins{{
     {"line.speed", {"line.throughput"}},
 }};
 
-struct GoverningField {
-  std::string_view demand, key;
-};
-constexpr std::array<GoverningField, 4> governing{{{"feature", "image.smallest_feature"},
-                                                   {"text", "image.smallest_text"},
-                                                   {"bar_code", "image.barcode_module"},
-                                                   {"viewing", "image.viewing_distance"}}};
-
 bool is_given(const Job& job, std::string_view key) {
   const std::vector<Input>& inputs = job.request->inputs;
   return std::any_of(inputs.begin(), inputs.end(), [&](const Input& i) { return i.key == key; });
 }
 
 /// The key of the request that stands behind a requirement; empty where the request has none.
-std::string_view given_key(const Job& job, std::string_view key) {
-  if (is_given(job, key)) return key;
+std::string given_key(const Job& job, std::string_view key) {
+  if (is_given(job, key)) return std::string(key);
   for (const StandIn& row : stand_ins) {
     if (row.key != key) continue;
     for (const std::string_view from : row.from) {
-      if (!from.empty() && is_given(job, from)) return from;
+      if (!from.empty() && is_given(job, from)) return std::string(from);
     }
   }
   if (key != "image.resolution") return {};
-  for (const GoverningField& row : governing) {
-    if (row.demand == job.required.governed_by && is_given(job, row.key)) return row.key;
-  }
-  return {};
+  std::string governing = governing_field(job);
+  return is_given(job, governing) ? governing : std::string();
 }
 
 void add_given(const Job& job, std::string_view key, std::vector<std::string>& to) {
-  const std::string_view given = given_key(job, key);
+  std::string given = given_key(job, key);
   if (given.empty() || std::find(to.begin(), to.end(), given) != to.end()) return;
-  to.emplace_back(given);
+  to.push_back(std::move(given));
 }
 
 /// A key of a repeated section names the sections concerned: "ink.family" is "ink.black.family".

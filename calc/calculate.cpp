@@ -121,6 +121,7 @@ Specification calculate(const Request& request, const Catalogue& catalogue,
   spec.warnings = job.warnings;
   append(selection.warnings, spec.warnings);
   if (!selection.chosen.empty()) add_chosen(job, catalogue, selection, spec);
+  place(request, spec.warnings);
   std::vector<Question> questions = job.questions;
   append(selection.questions, questions);
   spec.questions = ranked(questions);

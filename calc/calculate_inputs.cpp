@@ -148,6 +148,17 @@ bool any_aqueous(const Job& job, bool (*test)(const Ink*)) {
   });
 }
 
+/// Whether flushing fluid is bought by the bottle, at a price; one that states its life wears
+/// instead.
+bool buys_flush(const Catalogue& catalogue, const Station& station) {
+  return std::any_of(catalogue.parts.begin(), catalogue.parts.end(), [&](const Part& part) {
+    if (!part.kind || part.kind->value != PartKind::flush || part.life) return false;
+    return std::any_of(station.bom.begin(), station.bom.end(), [&](const BomLine& line) {
+      return line.source == "part." + part.name && line.unit_price;
+    });
+  });
+}
+
 void drying_parameters(const Job& job, const Catalogue& catalogue, const Stage& stage,
                        std::vector<P>& to) {
   to.push_back(P::dryer_efficiency);
@@ -160,6 +171,15 @@ void drying_parameters(const Job& job, const Catalogue& catalogue, const Stage& 
   }
   if (any_aqueous(job, [](const Ink* ink) { return ink == nullptr || !ink->density; })) {
     to.push_back(P::ink_density);
+  }
+}
+
+/// The place of the section that a field is of.
+template <class T>
+void add_section(const std::vector<T>& sections, std::string_view kind, Notice& warning) {
+  for (const T& section : sections) {
+    const std::string start = std::string(kind) + "." + section.name + ".";
+    if (warning.field.starts_with(start)) warning.where.push_back(section.where);
   }
 }
 
@@ -188,11 +208,23 @@ std::vector<Input> catalogue_inputs(const Catalogue& catalogue, const Specificat
   return inputs;
 }
 
+void place(const Request& request, std::vector<Notice>& warnings) {
+  for (Notice& warning : warnings) {
+    if (!warning.where.empty() || warning.field.empty()) continue;
+    for (const Input& input : request.inputs) {
+      if (input.key == warning.field) warning.where.push_back(input.origin);
+    }
+    if (warning.where.empty()) add_section(request.inks, "ink", warning);
+    if (warning.where.empty()) add_section(request.colours, "colour", warning);
+  }
+}
+
 std::vector<Assumption> station_assumptions(const Job& job, const Catalogue& catalogue,
                                             const std::vector<Group>& groups,
                                             const Station& station) {
-  std::vector<P> used{P::uptime,      P::purge_share,      P::purges_per_day,
-                      P::alignment_h, P::spare_confidence, P::service_access_mm};
+  std::vector<P> used{P::uptime,           P::purge_share,       P::purges_per_day, P::alignment_h,
+                      P::spare_confidence, P::service_access_mm, P::flush_ml};
+  if (buys_flush(catalogue, station)) used.push_back(P::flush_bottle_l);
   if (any_head(catalogue, groups, [](const Head& h) { return !h.purge; })) {
     used.push_back(P::purge_ml);
   }
@@ -205,7 +237,7 @@ std::vector<Assumption> station_assumptions(const Job& job, const Catalogue& cat
   }
   std::vector<Assumption> list;
   list.reserve(used.size());
-  for (const P id : used) list.push_back(to_assumption(job.parameters, id));
+  for (const P id : used) list.push_back(to_assumption(job, id));
   return list;
 }
 

@@ -20,4 +20,7 @@ std::vector<Assumption> station_assumptions(const Job& job, const Catalogue& cat
                                             const std::vector<Group>& groups,
                                             const Station& station);
 
+/// Gives warnings without a place that of their field, or of the section it is missing from.
+void place(const Request& request, std::vector<Notice>& warnings);
+
 }  // namespace calc

@@ -155,6 +155,18 @@ void of_substrate(Writer& w) {
   }
 }
 
+/// All channels are weighed at once. Flushing fluid is no ink and is not weighed with it.
+void of_consumption(Writer& w, const Station& station) {
+  if (station.consumption.empty()) return;
+  double sum = 0;
+  std::string channels;
+  for (const Consumption& use : station.consumption) {
+    sum += use.ml_per_hour - use.flush_ml_per_hour;
+    channels += (channels.empty() ? "" : ", ") + use.channel;
+  }
+  w.add("ink_consumption", sum, "mL/h", channels);
+}
+
 void of_stages(Writer& w, const Station& station) {
   for (const Stage& stage : station.stages) {
     if (stage.kind == "uv") w.add("cure_at_speed", stage.dose_mj_per_cm2, "mJ/cm2");
@@ -164,10 +176,7 @@ void of_stages(Writer& w, const Station& station) {
   if (w.job.speed) speed = w.job.speed->high.si() * 60;
   if (has_family(w.job, InkFamily::solvent)) w.add("solvent_dry", speed, "m/min");
   if (has_family(w.job, InkFamily::oil)) w.add("absorption", speed, "m/min");
-  for (const Consumption& use : station.consumption) {
-    // Flushing fluid is no ink and is not weighed with it.
-    w.add("ink_consumption", use.ml_per_hour - use.flush_ml_per_hour, "mL/h", use.channel);
-  }
+  of_consumption(w, station);
 }
 
 bool same(const std::optional<double>& a, const std::optional<double>& b) {

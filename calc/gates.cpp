@@ -48,6 +48,9 @@ GroupNeed group_need(const Job& job, const ChannelGroup& group) {
     if (channel.film) {
       need.film = std::max(need.film, channel.film->high);
     }
+    if (channel.kind == ColourKind::process) {
+      need.peak = std::max(need.peak, channel.cover_peak.high);
+    }
   }
   return need;
 }
@@ -162,6 +165,7 @@ Search prepare(const Job& job, const Catalogue& catalogue) {
   s.evidence = evidence_of(job);
   s.spread = spread_range(job, spread_parameter(job.absorbency));
   s.reserve = job.parameters[P::reserve];
+  s.process_limit = process_limit(job);
   for (const Lamp& lamp : catalogue.lamps) {
     if (lamp.depth) s.lamp_depth = std::max(s.lamp_depth, lamp.depth->value);
   }

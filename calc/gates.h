@@ -46,7 +46,8 @@ struct GroupNeed {
   const ChannelGroup* group = nullptr;
   std::vector<InkNeed> inks;  ///< one per channel
   int channels = 1;
-  Length film;  ///< the greatest wet film asked for; zero for none
+  Length film;      ///< the greatest wet film asked for; zero for none
+  double peak = 0;  ///< greatest peak cover of its process colours [1]; zero for none
 };
 
 /// The job as the search needs it, worked out once. Leads into the job and the catalogue.
@@ -59,7 +60,8 @@ struct Search {
   DotEvidence evidence;
   SpreadRange spread;  ///< of the substrate's class; a value moved off its default is exact
   double reserve = 0;
-  Length lamp_depth;  ///< of the catalogue's deepest lamp, along the line
+  double process_limit = 0;  ///< of process colours, in solids
+  Length lamp_depth;         ///< of the catalogue's deepest lamp, along the line
 };
 
 /// Precondition: nothing is missing from the job.

@@ -7,12 +7,19 @@
 
 namespace calc {
 
-Assumption to_assumption(const Parameters& parameters, P id) {
+std::string unit_of(const Job& job, P id) {
+  constexpr std::string_view money = "money";
+  const std::string_view unit = parameter(id).unit;
+  if (!unit.starts_with(money)) return std::string(unit);
+  return job.currency + std::string(unit.substr(money.size()));
+}
+
+Assumption to_assumption(const Job& job, P id) {
   const Parameter& row = parameter(id);
   Assumption a;
   a.field = row.key;
-  a.value = parameters[id];
-  a.unit = row.unit;
+  a.value = job.parameters[id];
+  a.unit = unit_of(job, id);
   if (row.low < row.high) {
     a.low = row.low;
     a.high = row.high;
@@ -26,7 +33,7 @@ double assume(Job& job, P id) {
   const std::string_view key = parameter(id).key;
   const bool known = std::any_of(job.assumptions.begin(), job.assumptions.end(),
                                  [&](const Assumption& a) { return a.field == key; });
-  if (!known) job.assumptions.push_back(to_assumption(job.parameters, id));
+  if (!known) job.assumptions.push_back(to_assumption(job, id));
   return job.parameters[id];
 }
 

@@ -87,8 +87,19 @@ struct Job {
   std::vector<std::string> missing;  ///< keys without which nothing can be answered
 };
 
+/// Unit of a default as it is written; of a rate of money in the job's currency.
+std::string unit_of(const Job& job, P id);
 /// One row of the table of defaults as an assumption, with the value in force.
-Assumption to_assumption(const Parameters& parameters, P id);
+Assumption to_assumption(const Job& job, P id);
+
+/// Key of the request whose demand governs the resolution; empty where it is assumed.
+std::string governing_field(const Job& job);
+
+/// Most that the process colours lay together [1, of one solid]: the least limit that an ink of
+/// theirs states, else the default.
+double process_limit(const Job& job);
+/// The ink that states it; null where none does.
+const Ink* limiting_ink(const Job& job);
 
 /// The job of a request under given parameters. Never fails: what is missing stands in `missing`.
 Job resolve(const Request& request, const Catalogue& catalogue, const std::string& date,

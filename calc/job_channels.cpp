@@ -127,6 +127,19 @@ void resolve_groups(Job& job) {
   }
 }
 
+/// Whether the process colours could lay more than their limit: three solids, or a film that takes
+/// several heads in line.
+bool may_reach_limit(const Job& job) {
+  int processes = 0;
+  bool film = false;
+  for (const Channel& c : job.channels) {
+    if (c.kind != ColourKind::process) continue;
+    ++processes;
+    film = film || c.film;
+  }
+  return processes > 2 || film;
+}
+
 }  // namespace
 
 void resolve_channels(Job& job) {
@@ -136,11 +149,22 @@ void resolve_channels(Job& job) {
     c.family = c.ink != nullptr && c.ink->family ? std::optional(c.ink->family->value) : common;
     job.channels.push_back(std::move(c));
   }
-  const auto processes =
-      std::count_if(job.channels.begin(), job.channels.end(),
-                    [](const Channel& c) { return c.kind == ColourKind::process; });
-  if (processes > 2) assume(job, P::process_limit);
+  if (may_reach_limit(job) && limiting_ink(job) == nullptr) assume(job, P::process_limit);
   resolve_groups(job);
+}
+
+const Ink* limiting_ink(const Job& job) {
+  const Ink* least = nullptr;
+  for (const Channel& c : job.channels) {
+    if (c.kind != ColourKind::process || c.ink == nullptr || !c.ink->limit) continue;
+    if (least == nullptr || c.ink->limit->value < least->limit->value) least = c.ink;
+  }
+  return least;
+}
+
+double process_limit(const Job& job) {
+  const Ink* ink = limiting_ink(job);
+  return ink != nullptr ? ink->limit->value : job.parameters[P::process_limit];
 }
 
 }  // namespace calc

@@ -177,6 +177,12 @@ void fill_required(Job& job) {
 
 }  // namespace
 
+std::string governing_field(const Job& job) {
+  const std::string& name = job.required.governed_by;
+  if (name == "explicit") return "image.resolution";
+  return name.empty() || name == "assumed" ? std::string() : demand_field(name);
+}
+
 void resolve_demands(Job& job) {
   const Image& image = job.request->image;
   job.levels = image.levels ? image.levels->value : 2;

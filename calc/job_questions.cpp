@@ -30,7 +30,7 @@ void add(Job& job, const char* code, std::string field, P stands_in, double weig
   Question& q = job.questions.back();
   q.effect = row.effect;
   q.assumed = job.parameters[stands_in];
-  q.unit = row.unit;
+  q.unit = unit_of(job, stands_in);
   if (row.low < row.high) {
     q.low = row.low;
     q.high = row.high;
@@ -187,9 +187,7 @@ void ask_channels(Job& job) {
   const auto processes =
       std::count_if(job.channels.begin(), job.channels.end(),
                     [](const Channel& c) { return c.kind == ColourKind::process; });
-  const bool limited = std::any_of(r.inks.begin(), r.inks.end(),
-                                   [](const Ink& ink) { return ink.limit.has_value(); });
-  if (processes > 2 && !limited) {
+  if (processes > 2 && limiting_ink(job) == nullptr) {
     add(job, "q_ink_limit", "ink.NAME.limit", P::process_limit, detail);
   }
 }

@@ -80,7 +80,7 @@ struct Parameter {
   P id;
   std::string_view
       key;  ///< "assume.feature_dots"; the request field's own key when it stands in for one
-  std::string_view unit;
+  std::string_view unit;    ///< "money/h" of a rate in the currency of the job
   double value, low, high;  ///< low = high = value when no range is claimed
   std::string_view effect;  ///< key of the figure it moves most
   std::string_view source;

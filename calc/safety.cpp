@@ -13,12 +13,36 @@ std::size_t rank(const std::string& code) {
   return static_cast<std::size_t>(std::find(codes.begin(), codes.end(), code) - codes.begin());
 }
 
-/// Equal in everything but the ink they name.
-bool same_but_ink(const Notice& a, const Notice& b) {
-  if (a.code != b.code || a.args.size() != b.args.size()) return false;
-  return std::equal(a.args.begin(), a.args.end(), b.args.begin(), [](const Arg& x, const Arg& y) {
-    return x.name == y.name && (x.name == "ink" || (x.value == y.value && x.unit == y.unit));
-  });
+/// How a figure stands in a note that several inks share: the one that asks for more care.
+enum class Care { equal, least, most };
+Care care_of(const std::string& argument) {
+  if (argument == "flash_point") return Care::least;
+  return argument == "temperature" ? Care::most : Care::equal;
+}
+
+bool same_arg(const Arg& x, const Arg& y) {
+  if (x.name != y.name || x.unit != y.unit) return false;
+  return x.name == "ink" || care_of(x.name) != Care::equal || x.value == y.value;
+}
+
+/// Equal in everything but the ink they name and the figures of which one stands for all.
+bool may_share(const Notice& a, const Notice& b) {
+  return a.code == b.code &&
+         std::equal(a.args.begin(), a.args.end(), b.args.begin(), b.args.end(), same_arg);
+}
+
+void take_care(const Notice& from, Notice& to) {
+  for (std::size_t i = 0; i < to.args.size(); ++i) {
+    const Care care = care_of(to.args[i].name);
+    auto& value = to.args[i].value;
+    if (care == Care::least) value = std::min(value, from.args[i].value);
+    if (care == Care::most) value = std::max(value, from.args[i].value);
+  }
+}
+
+/// "black, blue", each once.
+void add_name(const std::string& name, std::string& all) {
+  if ((", " + all + ", ").find(", " + name + ", ") == std::string::npos) all += ", " + name;
 }
 
 Arg* ink_of(Notice& note) {
@@ -28,19 +52,19 @@ Arg* ink_of(Notice& note) {
   return nullptr;
 }
 
-/// Inks that share a note's values share the note, which names them all.
+/// Inks of which a note says the same share it, and it names them all.
 std::vector<Notice> merged(std::vector<Notice> notes) {
   std::vector<Notice> result;
   for (Notice& note : notes) {
     const auto known = std::find_if(result.begin(), result.end(),
-                                    [&](const Notice& n) { return same_but_ink(n, note); });
+                                    [&](const Notice& n) { return may_share(n, note); });
     Arg* const name = ink_of(note);
     if (known == result.end() || name == nullptr) {
       result.push_back(std::move(note));
       continue;
     }
-    Arg& all = *ink_of(*known);
-    all.value = std::get<std::string>(all.value) + ", " + std::get<std::string>(name->value);
+    add_name(std::get<std::string>(name->value), std::get<std::string>(ink_of(*known)->value));
+    take_care(note, *known);
     known->where.insert(known->where.end(), note.where.begin(), note.where.end());
   }
   return result;

@@ -114,7 +114,7 @@ class Run {
 
   std::vector<Group> groups(const Option& option) const {
     std::vector<Group> out;
-    const std::vector<Arrangement> parts = arrangements_of(search_, option.parts);
+    const std::vector<Arrangement> parts = stations_.arrangements(option.parts);
     for (std::size_t g = 0; g < parts.size(); ++g) {
       const Arrangement& a = parts[g];
       const Head& head = search_.catalogue->heads[a.shape.head];
@@ -122,6 +122,7 @@ class Run {
       const auto facts = mode_facts(search_, head, head.modes[a.shape.mode], unused);
       out.push_back(to_group(search_, search_.groups[g], *facts, a, true));
     }
+    stand_in_line(*search_.job, out);
     return out;
   }
 
@@ -290,8 +291,8 @@ std::vector<Reason> failing_gates(const Job& job, const Catalogue& catalogue,
   std::vector<const Candidate*> parts;
   parts.reserve(anew.size());
   for (const Candidate& c : anew) parts.push_back(&c);
-  const std::vector<Group> together = groups_of(search, parts);
   const Stations stations(search);
+  const std::vector<Group> together = groups_of(parts, stations.arrangements(parts));
   for (const Finding& f : stations.gate(together, stations.sized(together), nullptr)) {
     out.push_back(to_reason(f, {}));
   }

@@ -13,7 +13,7 @@ constexpr std::array<std::string_view, 24> reasons{
     "resolution", "cover",      "feature",       "film",        "bar_code",       "frequency",
     "indexing",   "heads",      "space",         "budget",      "lead_time",      "lost"};
 
-constexpr std::array<std::string_view, 23> conditions{
+constexpr std::array<std::string_view, 24> conditions{
     "soft_demand",        "high_use",
     "rating_from_binary", "measure_dot",
     "aqueous_on_none",    "pretreatment",
@@ -25,7 +25,7 @@ constexpr std::array<std::string_view, 23> conditions{
     "waveform_limited",   "indexing_unknown",
     "head_data_unknown",  "unpriced_budget",
     "currency_budget",    "lead_time_unknown",
-    "assumption_edge"};
+    "assumption_edge",    "ink_limit"};
 
 }  // namespace
 

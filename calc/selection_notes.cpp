@@ -8,6 +8,7 @@
 #include "calc/fluid.h"
 #include "calc/lattice.h"
 #include "calc/selection_parts.h"
+#include "calc/station_load.h"
 
 namespace calc {
 namespace {
@@ -54,6 +55,22 @@ void job_conditions(const Search& search, std::vector<Finding>& all) {
   if (!job.request->substrate.absorbency && dot_is_guess(search)) {
     all.push_back(unknown("absorbency_assumed", "substrate", {}, "absorbency"));
   }
+}
+
+/// The peaks stated for the process colours are more than they may lay together.
+void ink_limit_condition(const Job& job, const std::vector<Group>& groups,
+                         std::vector<Finding>& all) {
+  const ProcessFilm film = process_film(job, channel_loads(job, groups));
+  if (at_most(film.given, film.limit)) return;
+  Finding finding{"ink_limit", {},       film.given,      film.limit, "1",
+                  false,       "assume", "process_limit", nullptr};
+  if (const Ink* ink = limiting_ink(job)) {
+    finding.subject = ink->name;
+    finding.section = "ink";
+    finding.field = "limit";
+    finding.where = &ink->limit->origin;
+  }
+  all.push_back(finding);
 }
 
 void warn_slope(const Search& s, const Head& head, std::vector<Notice>& out) {
@@ -123,7 +140,7 @@ void warn_dots(const Search& s, const GroupNeed& need, const Arrangement& a,
                    {{"group", need.group->name, ""},
                     {"dot", in_um(a.dot.diameter), "um"},
                     {"pitch", in_um(std::max(pn, pm)), "um"}},
-                   {},
+                   governing_field(*s.job),
                    {}});
   }
   warn_line(s, pn, a.dot.diameter, a.shape.scanning ? "along" : "across", out);
@@ -164,10 +181,11 @@ void annotate(const Search& search, const Stations& stations,
               const std::vector<const Candidate*>& chosen, Selection& selection) {
   std::vector<Finding> conditions;
   job_conditions(search, conditions);
-  const std::vector<Group> groups = groups_of(search, chosen);
+  const std::vector<Group> groups = groups_of(chosen, stations.arrangements(chosen));
   for (std::size_t g = 0; g < chosen.size(); ++g) {
     annotate_part(search, search.groups[g], *chosen[g], conditions, selection.warnings);
   }
+  ink_limit_condition(*search.job, groups, conditions);
   drop_repeated(selection.warnings);
   std::vector<Finding> of_station;
   stations.gate(groups, stations.sized(groups), &of_station);
@@ -177,7 +195,7 @@ void annotate(const Search& search, const Stations& stations,
     add_question(selection.conditions.back(), selection);
   }
   for (const P id : defaults_used(*search.job, *search.catalogue, groups)) {
-    selection.assumptions.push_back(to_assumption(search.job->parameters, id));
+    selection.assumptions.push_back(to_assumption(*search.job, id));
   }
 }
 

@@ -15,6 +15,8 @@
 
 namespace calc {
 
+struct Sizing;
+
 /// One accepted arrangement for one group, complete enough to be priced.
 struct Candidate {
   Arrangement arrangement;
@@ -57,6 +59,8 @@ class Stations {
   Stations& operator=(Stations&&) = delete;
   /// Of several groups on a carriage, arrays too short for all together are made longer first.
   Option make(std::vector<const Candidate*> parts) const;
+  /// The arrangements of a station's parts; those of a carriage ride together.
+  std::vector<Arrangement> arrangements(const std::vector<const Candidate*>& parts) const;
   Sized sized(const std::vector<Group>& groups) const;
   /// Gates on the whole station, the shared carriage among them; conditions only where `conditions`
   /// is not null.
@@ -65,20 +69,21 @@ class Stations {
 
  private:
   const Candidate* longer(std::size_t group, const Candidate& shorter) const;
-  std::vector<const Candidate*> long_enough(std::vector<const Candidate*> parts) const;
+  /// The arrangements of the parts, of which those on a carriage are made long enough first.
+  std::vector<Arrangement> lengthen(std::vector<const Candidate*>& parts) const;
 
   const Search* search_;
   std::unique_ptr<const PriceBook> book_;
+  std::unique_ptr<Sizing> scratch_;  ///< overwritten by every sized()
   // Only a store of what was worked out before: const calls give the same whatever it holds.
+  mutable Advances advances_;
   mutable std::deque<Candidate> longer_;
   mutable std::map<std::pair<std::size_t, const Candidate*>, const Candidate*> longer_of_;
 };
 
-/// The arrangements of a station's parts; those of a carriage ride together.
-std::vector<Arrangement> arrangements_of(const Search& search,
-                                         const std::vector<const Candidate*>& parts);
-/// The groups of a station's parts, without the places of their heads.
-std::vector<Group> groups_of(const Search& search, const std::vector<const Candidate*>& parts);
+/// The groups of a station's parts with these arrangements, without the places of their heads.
+std::vector<Group> groups_of(const std::vector<const Candidate*>& parts,
+                             const std::vector<Arrangement>& arrangements);
 
 /// Whether any gate on the whole station needs its price, lead time or size.
 bool any_limit(const Limits& limits);

@@ -206,23 +206,22 @@ void carriage_gate(const Search& s, const std::vector<Group>& groups,
 
 }  // namespace
 
-std::vector<Arrangement> arrangements_of(const Search& search,
-                                         const std::vector<const Candidate*>& parts) {
-  std::vector<Arrangement> list;
-  list.reserve(parts.size());
-  for (const Candidate* part : parts) list.push_back(part->arrangement);
-  if (list.size() > 1 && list.front().shape.scanning) ride_together(search, list);
-  return list;
-}
-
-std::vector<Group> groups_of(const Search& search, const std::vector<const Candidate*>& parts) {
+std::vector<Group> groups_of(const std::vector<const Candidate*>& parts,
+                             const std::vector<Arrangement>& arrangements) {
   std::vector<Group> groups;
   groups.reserve(parts.size());
   for (const Candidate* part : parts) groups.push_back(part->group);
   if (parts.size() < 2 || !on_carriage(groups)) return groups;
-  const std::vector<Arrangement> riders = arrangements_of(search, parts);
-  for (std::size_t i = 0; i < groups.size(); ++i) refresh(riders[i], groups[i]);
+  for (std::size_t i = 0; i < groups.size(); ++i) refresh(arrangements[i], groups[i]);
   return groups;
+}
+
+std::vector<Arrangement> Stations::arrangements(const std::vector<const Candidate*>& parts) const {
+  std::vector<Arrangement> list;
+  list.reserve(parts.size());
+  for (const Candidate* part : parts) list.push_back(part->arrangement);
+  if (list.size() > 1 && list.front().shape.scanning) ride_together(*search_, list, advances_);
+  return list;
 }
 
 /// One head more end to end, worked out once.
@@ -243,17 +242,16 @@ const Candidate* Stations::longer(std::size_t group, const Candidate& shorter) c
 }
 
 /// Heads are added one by one where the advance is least, for that one holds the others back.
-std::vector<const Candidate*> Stations::long_enough(std::vector<const Candidate*> parts) const {
-  if (parts.size() < 2 || !parts.front()->arrangement.shape.scanning) return parts;
+std::vector<Arrangement> Stations::lengthen(std::vector<const Candidate*>& parts) const {
   for (;;) {
-    if (at_least(arrangements_of(*search_, parts).front().speed_limit, search_->fastest)) {
-      return parts;
-    }
+    std::vector<Arrangement> riders = arrangements(parts);
+    const bool alone = parts.size() < 2 || !parts.front()->arrangement.shape.scanning;
+    if (alone || at_least(riders.front().speed_limit, search_->fastest)) return riders;
     std::size_t least = 0;
     for (std::size_t i = 1; i < parts.size(); ++i) {
       if (parts[i]->arrangement.scan->advance < parts[least]->arrangement.scan->advance) least = i;
     }
-    if (parts[least]->arrangement.shape.carriage_heads >= most_carriage_heads) return parts;
+    if (parts[least]->arrangement.shape.carriage_heads >= most_carriage_heads) return riders;
     parts[least] = longer(least, *parts[least]);
   }
 }
@@ -264,18 +262,18 @@ bool any_limit(const Limits& limits) {
 
 Stations::Stations(const Search& search)
     : search_(&search),
-      book_(std::make_unique<const PriceBook>(*search.catalogue, search.job->currency)) {}
+      book_(std::make_unique<const PriceBook>(*search.catalogue, search.job->currency)),
+      scratch_(std::make_unique<Sizing>()) {}
 Stations::~Stations() = default;
 
 Sized Stations::sized(const std::vector<Group>& groups) const {
   const Job& job = *search_->job;
-  const Sizing sizing = size(job, *book_, groups);
+  Sizing& sizing = *scratch_;
+  size_again(job, *book_, groups, sizing);
   Sized result;
   result.quote = {sizing.bill.priced, sizing.ownership, sizing.bill.unpriced,
                   sizing.bill.lead_days};
-  result.footprint = millimetres(job.parameters[P::service_access_mm]) + sizing.curing.along +
-                     sizing.drying.length;
-  for (const Group& group : groups) result.footprint += group.footprint;
+  result.footprint = station_footprint(job, groups, sizing);
   return result;
 }
 
@@ -295,11 +293,11 @@ std::vector<Finding> Stations::gate(const std::vector<Group>& groups, const Size
 }
 
 Option Stations::make(std::vector<const Candidate*> parts) const {
-  parts = long_enough(std::move(parts));
-  const std::vector<Group> groups = groups_of(*search_, parts);
+  const std::vector<Arrangement> arrangements = lengthen(parts);
+  const std::vector<Group> groups = groups_of(parts, arrangements);
   const Sized size = sized(groups);
   Option option;
-  option.key = key_of(*search_, arrangements_of(*search_, parts), size.quote);
+  option.key = key_of(*search_, arrangements, size.quote);
   option.failures = gate(groups, size, nullptr);
   option.parts = std::move(parts);
   return option;

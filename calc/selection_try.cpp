@@ -39,10 +39,12 @@ void drop_beaten(std::vector<Accepted>& all) {
 class Fewest {
  public:
   void offer(const std::vector<Finding>& failures) {
-    if (any_ && failures.size() >= least_.size()) return;
+    if (failures.size() >= bound()) return;
     least_ = failures;
     any_ = true;
   }
+  /// As many failures as this, and an attempt is no longer of interest.
+  std::size_t bound() const { return any_ ? least_.size() : no_bound; }
   const std::vector<Finding>& failures() const { return least_; }
 
  private:
@@ -62,7 +64,8 @@ class Attempts {
     Findings own;
     check_head(search_, need_, head, own);
     if (head.modes.empty()) fewest_.offer({refused("head_data", "mode")});
-    for (std::size_t m = 0; m < head.modes.size(); ++m) try_mode(head, m);
+    one_is_enough_ = !own.failures.empty();
+    for (std::size_t m = 0; m < head.modes.size() && !done(); ++m) try_mode(head, m);
     if (own.failures.empty() && !accepted_.empty()) {
       keep(result);
       return result;
@@ -76,6 +79,9 @@ class Attempts {
   }
 
  private:
+  /// Of a head that fails by itself it only matters whether any attempt passes.
+  bool done() const { return one_is_enough_ && !accepted_.empty(); }
+
   void try_mode(const Head& head, std::size_t mode) {
     scratch_.clear();
     const std::optional<ModeFacts> facts = mode_facts(search_, head, head.modes[mode], scratch_);
@@ -88,12 +94,16 @@ class Attempts {
     first.head = index_;
     first.mode = mode;
     first.scanning = scanning_;
-    for (const Shape& shape : shapes_of(search_, need_, *facts, first)) try_shape(shape);
+    for (const Shape& shape : shapes_of(search_, need_, *facts, first)) {
+      try_shape(shape);
+      if (done()) return;
+    }
   }
 
   void try_shape(const Shape& shape) {
     scratch_.clear();
-    Arrangement a = arrange(search_, need_, facts_.back(), shape, scratch_);
+    const std::size_t bound = accepted_.empty() ? fewest_.bound() : 1;
+    Arrangement a = arrange(search_, need_, facts_.back(), shape, scratch_, bound);
     if (!scratch_.failures.empty()) {
       fewest_.offer(scratch_.failures);
       return;
@@ -115,6 +125,7 @@ class Attempts {
   const GroupNeed& need_;
   std::size_t index_;
   bool scanning_;
+  bool one_is_enough_ = false;
   Findings scratch_;
   Fewest fewest_;
   std::vector<ModeFacts> facts_;

@@ -50,7 +50,9 @@ struct Scan {
 };
 
 struct HeadPlace {
-  Length x, y;  ///< centre of the nozzle field: x along the nozzle axis, y along the motion axis
+  /// Centre of the nozzle field: x along the nozzle axis, y along the motion axis from the front of
+  /// the station's first head, each group behind the one before.
+  Length x, y;
   double rotation_deg = 0;
   std::string channel;  ///< the channels it prints, joined by "+"
   int position = 0;     ///< colour position, from 0

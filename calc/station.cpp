@@ -98,16 +98,33 @@ void warn_of_inks(const Job& job, const Sizing& sizing, Station& station) {
     if (ink != nullptr && price_in(ink->price, job.currency)) continue;
     const std::string name = ink == nullptr ? channel.name : ink->name;
     if (!seen.insert(name).second) continue;
-    Notice notice{"ink_unpriced", {{"ink", name, ""}}, "ink." + name + ".price", {}};
+    const std::string field = ink == nullptr ? "colour." + name + ".ink" : "ink." + name + ".price";
+    Notice notice{"ink_unpriced", {{"ink", name, ""}}, field, {}};
     if (ink != nullptr && ink->price) notice.where.push_back(ink->price->origin);
     station.warnings.push_back(std::move(notice));
   }
 }
 
-void warn_of_stages(const Sizing& sizing, Station& station) {
+/// The inks that do not state their dose, else the doses no lamp gives.
+Notice cure_unsized(const Job& job, const Sizing& sizing) {
+  Notice notice{"cure_unsized", {}, "ink.NAME.cure_dose", {}};
+  const bool stated = sizing.curing.dose.has_value();
+  std::set<const Ink*> seen;
+  for (const ChannelLoad& load : sizing.loads) {
+    const Channel& channel = job.channels[load.channel];
+    if (channel.family != InkFamily::uv || channel.ink == nullptr) continue;
+    const Ink& ink = *channel.ink;
+    if (ink.cure_dose.has_value() != stated || !seen.insert(&ink).second) continue;
+    if (notice.where.empty()) notice.field = "ink." + ink.name + ".cure_dose";
+    notice.where.push_back(stated ? ink.cure_dose->origin : ink.where);
+  }
+  return notice;
+}
+
+void warn_of_stages(const Job& job, const Sizing& sizing, Station& station) {
   const Curing& curing = sizing.curing;
   if (curing.needed && curing.lamp == nullptr) {
-    station.warnings.push_back({"cure_unsized", {}, "ink.cure_dose", {}});
+    station.warnings.push_back(cure_unsized(job, sizing));
   } else if (sizing.running.power_unknown) {
     const std::string row = "lamp." + curing.lamp->item->name;
     station.warnings.push_back(
@@ -148,7 +165,7 @@ Station size_station(const Job& job, const Catalogue& catalogue, const std::vect
   station.footprint = station_footprint(job, groups, sizing);
   warn_of_rows(job, sizing, station);
   warn_of_inks(job, sizing, station);
-  warn_of_stages(sizing, station);
+  warn_of_stages(job, sizing, station);
   add_spares(book, sizing, station);
   return station;
 }

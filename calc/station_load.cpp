@@ -116,20 +116,25 @@ std::vector<ChannelLoad> channel_loads(const Job& job, const std::vector<Group>&
   return loads;
 }
 
-double process_share(const Job& job, const std::vector<ChannelLoad>& loads) {
-  VolumeFlow sum, greatest;
-  double limit = job.parameters[P::process_limit];
+ProcessFilm process_film(const Job& job, const std::vector<ChannelLoad>& loads) {
+  VolumeFlow solid;
+  ProcessFilm film{0, 0, process_limit(job)};
+  for (const ChannelLoad& load : loads) {
+    if (job.channels[load.channel].kind == ColourKind::process) solid = std::max(solid, load.solid);
+  }
+  if (solid <= VolumeFlow()) return film;
   for (const ChannelLoad& load : loads) {
     const Channel& channel = job.channels[load.channel];
     if (channel.kind != ColourKind::process) continue;
-    sum += load.peak;
-    greatest = std::max(greatest, load.solid);
-    if (channel.ink != nullptr && channel.ink->limit) {
-      limit = std::min(limit, channel.ink->limit->value);
-    }
+    film.peak += load.peak / solid;
+    if (channel.cover_peak.origin.kind == OriginKind::given) film.given += load.peak / solid;
   }
-  const VolumeFlow most = greatest * limit;
-  return sum <= most || sum <= VolumeFlow() ? 1 : most / sum;
+  return film;
+}
+
+double process_share(const Job& job, const std::vector<ChannelLoad>& loads) {
+  const ProcessFilm film = process_film(job, loads);
+  return film.peak <= film.limit ? 1 : film.limit / film.peak;
 }
 
 }  // namespace calc

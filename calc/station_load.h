@@ -45,8 +45,16 @@ std::optional<Frequency> parts_rate(const Job& job);
 /// Loads of every channel of every group, in order. Groups must be complete.
 std::vector<ChannelLoad> channel_loads(const Job& job, const std::vector<Group>& groups);
 
-/// Flow of process colours together [m3/s] is held to `limit` solids of the greatest one: the share
-/// [1] by which their sum of flows shrinks, at most 1.
+/// What the process colours lay together at their peaks, in solids of the one that lays most [1].
+struct ProcessFilm {
+  double peak = 0;   ///< all of them
+  double given = 0;  ///< those whose peak the request states
+  double limit = 0;  ///< the most they may lay
+};
+ProcessFilm process_film(const Job& job, const std::vector<ChannelLoad>& loads);
+
+/// The share [1], at most 1, to which the flows of the process colours shrink where the separation
+/// of the images keeps them to their limit.
 double process_share(const Job& job, const std::vector<ChannelLoad>& loads);
 
 }  // namespace calc

@@ -182,6 +182,16 @@ Length station_footprint(const Job& job, const std::vector<Group>& groups, const
 
 Sizing size(const Job& job, const PriceBook& book, const std::vector<Group>& groups) {
   Sizing sizing;
+  size_again(job, book, groups, sizing);
+  return sizing;
+}
+
+void size_again(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
+                Sizing& sizing) {
+  sizing.flows.clear();
+  sizing.supplies.clear();
+  sizing.needs.clear();
+  sizing.boards = 0;
   size_channels(job, book, groups, sizing);
   sizing.curing = size_curing(job, book, groups, sizing.loads);
   sizing.drying = size_drying(job, book, sizing.loads);
@@ -198,7 +208,6 @@ Sizing size(const Job& job, const PriceBook& book, const std::vector<Group>& gro
       job, book, {groups, sizing.loads, sizing.flows, needs, sizing.curing, sizing.drying});
   sizing.ownership =
       ownership(sizing.bill.priced, sizing.running.sum(), job.discount.value, job.years);
-  return sizing;
 }
 
 }  // namespace calc

@@ -34,6 +34,9 @@ struct Sizing {
 
 /// Everything that costs money in a station with these groups.
 Sizing size(const Job& job, const PriceBook& book, const std::vector<Group>& groups);
+/// The same into one that was used before, whose store is used again: for a search of many.
+void size_again(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
+                Sizing& sizing);
 
 /// Length of the station along the line [m]: access, rows of heads, lamps, dryers as installed.
 Length station_footprint(const Job& job, const std::vector<Group>& groups, const Sizing& sizing);

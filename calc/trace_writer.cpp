@@ -32,9 +32,8 @@ StepInput from_catalogue(std::string symbol, double value, std::string unit, std
 }
 
 StepInput from_parameter(const Job& job, std::string symbol, P id) {
-  const Parameter& row = parameter(id);
-  return {std::move(symbol), job.parameters[id], std::string(row.unit), "assumed",
-          std::string(row.key)};
+  return {std::move(symbol), job.parameters[id], unit_of(job, id), "assumed",
+          std::string(parameter(id).key)};
 }
 
 Resolution nozzle_axis(const Group& group) {

@@ -44,7 +44,7 @@ void edges_of(const Job& job, const Catalogue& catalogue, const Selection& selec
     if (!(to < now) && !(to > now)) continue;
     const std::vector<Reason> failing = moved(job, catalogue, selection.chosen, id, to);
     if (!failing.empty())
-      out.push_back(edge(std::string(row.key), to, std::string(row.unit), failing.front()));
+      out.push_back(edge(std::string(row.key), to, unit_of(job, id), failing.front()));
   }
 }
 

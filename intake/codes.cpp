@@ -59,7 +59,6 @@ constexpr std::array table = {
     CodeInfo{code::mean_above_peak, "the mean cover is above the greatest"},
     CodeInfo{code::ink_not_there, "a colour names an ink that is not there"},
     CodeInfo{code::ink_not_said, "a colour leaves open which of several inks it prints with"},
-    CodeInfo{code::module_without_symbol, "a bar code without its kind"},
     CodeInfo{code::pitch_below_image, "the image is longer than the pitch of the products"},
     CodeInfo{code::same_temperature, "two viscosities at the same temperature"},
     CodeInfo{code::shares_above_one, "water and solvent are more than the whole ink"},
@@ -79,6 +78,7 @@ constexpr std::array table = {
     CodeInfo{code::text_size_missing, "typeface or quality of a text whose size is not given"},
     CodeInfo{code::dot_missing, "the drop of a measured dot that is not given"},
     CodeInfo{code::price_undated, "a price without its date"},
+    CodeInfo{code::symbol_missing, "a bar code without its kind"},
 };
 
 }  // namespace

@@ -63,7 +63,7 @@ inline constexpr std::string_view image_wider_than_product = "E0163";
 inline constexpr std::string_view mean_above_peak = "E0164";
 inline constexpr std::string_view ink_not_there = "E0165";
 inline constexpr std::string_view ink_not_said = "E0166";
-inline constexpr std::string_view module_without_symbol = "E0167";
+// E0167 is retired: what it named is the warning symbol_missing.
 inline constexpr std::string_view pitch_below_image = "E0168";
 inline constexpr std::string_view same_temperature = "E0169";
 inline constexpr std::string_view shares_above_one = "E0170";
@@ -87,5 +87,6 @@ inline constexpr std::string_view ink_unused = "W0201";
 inline constexpr std::string_view text_size_missing = "W0202";
 inline constexpr std::string_view dot_missing = "W0203";
 inline constexpr std::string_view price_undated = "W0204";
+inline constexpr std::string_view symbol_missing = "W0205";
 
 }  // namespace intake::code

@@ -96,16 +96,14 @@ void check_sizes(const calc::Request& r, Sink& sink) {
 
 void check_bar_code(const calc::Request& r, Sink& sink) {
   if (r.image.barcode_symbol) return;
-  const std::string message = "without the kind of bar code";
-  const std::string hint = "add image.barcode_symbol or leave this out";
+  const std::string hint = "add image.barcode_symbol, as in ean-13-retail";
   if (r.image.barcode_module) {
-    fault(sink, code::module_without_symbol, *r.image.barcode_module, "image.barcode_module",
-          message)
+    fault(sink, code::symbol_missing, *r.image.barcode_module, "image.barcode_module",
+          "without the kind of bar code its range is not checked")
         .hint = hint;
-  }
-  if (r.image.barcode_direction) {
-    fault(sink, code::module_without_symbol, *r.image.barcode_direction, "image.barcode_direction",
-          message)
+  } else if (r.image.barcode_direction) {
+    fault(sink, code::symbol_missing, *r.image.barcode_direction, "image.barcode_direction",
+          "moves nothing without a bar code")
         .hint = hint;
   }
 }

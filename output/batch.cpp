@@ -106,9 +106,10 @@ void JobMaker::claim_stem(BatchJob& job) {
   const auto [claim, fresh] = claims_.try_emplace(lower_ascii(job.outcome.stem), here);
   if (fresh) return;
   intake::Diagnostic finding =
-      finding_at(stem_taken, here, "the name " + job.outcome.stem + " is taken in this run",
+      finding_at(stem_taken, here,
+                 "the name " + job.outcome.stem + " is taken in this run by the request at " +
+                     place_of(claim->second),
                  "give one of the two another id or revision");
-  finding.notes = {"the other request stands at " + place_of(claim->second)};
   finding.field = "request.id";
   fail(job.outcome, std::move(finding), Exit::data);
 }
@@ -118,7 +119,7 @@ void JobMaker::add_catalogue(BatchJob& job) {
   try {
     job.catalogue = catalogues_.find(job.source->path);
   } catch (const OsError& error) {
-    return fail(outcome, file_finding(no_catalogue, outcome.file, error.what()), exit_of(error));
+    return fail(outcome, file_finding(no_catalogue, error.path, error.what()), exit_of(error));
   }
   if (!job.catalogue) {
     return fail(outcome,
@@ -185,7 +186,8 @@ bool Issuer::keeps_earlier_date(Outcome& outcome, const BatchJob& job,
 
 std::optional<Issued> Issuer::make(Outcome& outcome, const BatchJob& job, bool& supersedes) const {
   const Permit permit(cores_);
-  const Environment environment{job.catalogue->read.catalogue, templates_, fonts_};
+  const Environment environment{job.catalogue->read.catalogue, templates_, fonts_,
+                                job.source->name};
   if (keeps_earlier_date(outcome, job, environment)) return std::nullopt;
   calc::Specification specification = specify(job.request(), environment, outcome.date);
   outcome.verdict = specification.verdict;

@@ -22,6 +22,7 @@ std::string_view line_of(std::string_view text, int number) {
 std::shared_ptr<const ReadSource> read_source(Os& os, const Source& source) {
   auto read = std::make_shared<ReadSource>();
   read->path = source.path;
+  read->name = source.name;
   read->shown = source.path == "-" ? "<stdin>" : source.path;
   read->text = source.path == "-" ? os.read_input() : os.read_file(source.path);
   read->file = intake::read_requests(read->shown, read->text);

@@ -13,6 +13,7 @@ namespace output {
 struct ReadSource {
   std::string path;   ///< as in Source
   std::string shown;  ///< the path, or "<stdin>"
+  std::string name;   ///< as in Source
   std::string text;
   intake::ReadFile file;
 };

@@ -10,6 +10,8 @@
 namespace output {
 namespace {
 
+constexpr const char* standard_input = "<stdin>";
+
 bool is_request_name(std::string_view name) {
   const std::string lower = lower_ascii(name);
   return lower.ends_with(".xml") || lower.ends_with(".ini");
@@ -23,7 +25,7 @@ class Walker {
 
   void take(const std::string& root) {
     walk_.roots.push_back(root);
-    if (root == "-") return add(root);
+    if (root == "-") return add(root, standard_input);
     try {
       take_named(root);
     } catch (const OsError& error) {
@@ -39,12 +41,13 @@ class Walker {
       walk_.faults.push_back(
           {file_finding(path_missing, root, "there is no such file or folder"), Exit::no_input});
     } else if (*kind != EntryKind::folder) {
-      add(root);
+      add(root, std::string(name_of(root)));
     } else {
       std::vector<std::string> found;
       collect(root, found);
       std::sort(found.begin(), found.end());
-      for (std::string& path : found) add(std::move(path));
+      const std::size_t start = join_path(root, "").size();
+      for (const std::string& path : found) add(path, path.substr(start));
     }
   }
 
@@ -75,9 +78,9 @@ class Walker {
 
   bool is_skipped(const std::string& path) { return skipped_ && os_.real_path(path) == skipped_; }
 
-  void add(std::string path) {
+  void add(std::string path, std::string name) {
     if (!seen_.insert(os_.real_path(path).value_or(path)).second) return;
-    walk_.sources.push_back({std::move(path), walk_.roots.size() - 1});
+    walk_.sources.push_back({std::move(path), std::move(name), walk_.roots.size() - 1});
   }
 
   Os& os_;

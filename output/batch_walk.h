@@ -11,6 +11,7 @@ namespace output {
 
 struct Source {
   std::string path;      ///< "-" for standard input
+  std::string name;      ///< in the figures: from the folder named, of a file named the last part
   std::size_t root = 0;  ///< index of the path on the command line that led to it
 };
 

@@ -23,6 +23,9 @@ Exit run_explain(Os& os, const Options& options, const DatePolicy& dates);
 Exit run_heads(Os& os, const Options& options);
 Exit run_fields(Os& os, const Options& options);
 
+/// The face for Han and kana that is installed; empty where none is.
+std::string read_cjk_face(Os& os);
+
 /// Hands every job of the paths to `take` in input order, and prints the faults of the paths
 /// themselves; stops early when interrupted. Returns the status those faults ask for.
 Exit for_each_job(Os& os, const Options& options, const Walk& walk, JobMaker& maker,

@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <array>
 #include <cerrno>
 #include <thread>
 #include <utility>
@@ -11,19 +10,6 @@
 
 namespace output {
 namespace {
-
-/// Faces for Han and kana, in order of preference, where the usual packages put them.
-constexpr std::array<const char*, 3> cjk_faces{
-    "/usr/share/fonts/truetype/droid/DroidSansFallbackFull.ttf",
-    "/usr/share/fonts/truetype/droid/DroidSansFallback.ttf",
-    "/usr/share/fonts/opentype/ipafont-gothic/ipag.ttf"};
-
-std::string read_cjk_face(Os& os) {
-  for (const char* path : cjk_faces) {
-    if (os.look(path) == EntryKind::file) return os.read_file(path);
-  }
-  return {};
-}
 
 /// Prints outcomes in input order. A reader that closed standard output does not stop the issue of
 /// the documents; it shows in the exit status.
@@ -61,6 +47,24 @@ unsigned core_count(const Options& options) {
   return std::clamp(std::thread::hardware_concurrency(), 1U, most);
 }
 
+/// Whether the catalogue that is to serve every request can be read: without it nothing is issued.
+bool can_read_catalogue(Catalogues& catalogues, const Options& options) {
+  if (!options.catalogue) return true;
+  try {
+    return catalogues.find("-") != nullptr;
+  } catch (const OsError&) {
+    return false;  // each request says so
+  }
+}
+
+/// Every request with what is wrong; nothing is written.
+Exit report_all(Os& os, const Options& options, const Walk& paths, JobMaker& maker) {
+  Printer printer(os, options);
+  const Exit exit = for_each_job(os, options, paths, maker,
+                                 [&](const BatchJob& job) { printer.print(job.outcome); });
+  return worse(exit, printer.exit());
+}
+
 Exit issue_all(Os& os, const Options& options, const Walk& paths, JobMaker& maker,
                Archive& archive) {
   const Templates templates;
@@ -85,7 +89,9 @@ Exit run_build(Os& os, const Options& options, const DatePolicy& dates) {
   const Walk paths = walk(os, options.paths, options.folder);
   Catalogues catalogues(os, options.catalogue);
   JobMaker maker(catalogues, dates);
-  if (paths.sources.empty()) return for_each_job(os, options, paths, maker, [](BatchJob) {});
+  if (paths.sources.empty() || !can_read_catalogue(catalogues, options)) {
+    return report_all(os, options, paths, maker);
+  }
   try {
     Archive archive(os, options.folder);
     return issue_all(os, options, paths, maker, archive);

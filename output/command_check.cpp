@@ -1,5 +1,8 @@
+#include <utility>
+
 #include "output/batch.h"
 #include "output/command.h"
+#include "output/issue.h"
 #include "output/json_lines.h"
 
 namespace output {
@@ -28,16 +31,30 @@ std::string summary(const Counts& counts) {
          counted(counts.warnings, "warning") + "\n";
 }
 
+/// What an issue of a good request would warn of.
+void add_warnings(BatchJob& job, const Templates& templates, const Fonts& fonts) {
+  const Environment environment{job.catalogue->read.catalogue, templates, fonts, job.source->name};
+  const calc::Specification specification = specify(job.request(), environment, job.date.date);
+  for (intake::Diagnostic& finding : findings_of(specification, job.request(), environment)) {
+    job.outcome.findings.push_back(std::move(finding));
+  }
+}
+
 }  // namespace
 
 Exit run_check(Os& os, const Options& options, const DatePolicy& dates) {
+  const Templates templates;
+  const Fonts fonts(read_cjk_face(os));
   Catalogues catalogues(os, options.catalogue);
   JobMaker maker(catalogues, dates);
   Counts counts;
   Exit exit = Exit::success;
   const auto take = [&](BatchJob job) {
     Outcome& outcome = job.outcome;
-    if (outcome.status != Status::failed) outcome.status = Status::checked;
+    if (outcome.status != Status::failed) {
+      add_warnings(job, templates, fonts);
+      outcome.status = Status::checked;
+    }
     job.show_lines(outcome.findings);
     counts.add(outcome);
     exit = worse(exit, outcome.exit);

@@ -8,7 +8,7 @@ namespace {
 /// The calculation of one good request, on standard output.
 void explain_one(Os& os, const Options& options, const BatchJob& job, const Templates& templates,
                  const Fonts& fonts) {
-  const Environment environment{job.catalogue->read.catalogue, templates, fonts};
+  const Environment environment{job.catalogue->read.catalogue, templates, fonts, job.source->name};
   const calc::Specification specification = specify(job.request(), environment, job.date.date);
   intake::Diagnostics findings = warnings_of(specification, job.request(), templates);
   job.show_lines(findings);

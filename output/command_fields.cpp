@@ -1,8 +1,11 @@
-#include <utility>
+#include <span>
+#include <vector>
 
-#include "calc/codes.h"
 #include "intake/field.h"
+#include "intake/suggest.h"
+#include "output/code_words.h"
 #include "output/command.h"
+#include "output/field_names.h"
 #include "output/json_lines.h"
 #include "output/plain_number.h"
 #include "output/report_text.h"
@@ -52,70 +55,64 @@ std::string field_text(const intake::FieldInfo& field) {
          ")\n" + wrapped(field.meaning, 4) + details(field);
 }
 
-bool wanted(const intake::FieldInfo& field, const std::string& name) {
-  return field.key.find(name) != std::string_view::npos;
-}
-
-/// The fields of one table whose key contains the name, under a heading.
+/// The fields of one table that the name means, under a heading.
 std::string table_text(std::string_view table, std::span<const intake::FieldInfo> fields,
                        const Options& options) {
   std::string text;
   for (const intake::FieldInfo& field : fields) {
-    if (!wanted(field, options.name)) continue;
+    if (!means_field(field.key, options.name)) continue;
     text += options.json ? field_json(field, table) + "\n" : field_text(field);
   }
   if (text.empty() || options.json) return text;
   return "fields of a " + std::string(table) + "\n\n" + text + "\n";
 }
 
-using CodeList = std::pair<std::string_view, std::vector<intake::CodeInfo>>;
-
-CodeList code_list(std::string_view kind, std::span<const std::string_view> codes) {
-  CodeList list{kind, {}};
-  for (const std::string_view code : codes) list.second.push_back({code, ""});
-  return list;
-}
-
-std::vector<CodeList> all_codes() {
-  const auto of = [](std::span<const intake::CodeInfo> codes) {
-    return std::vector<intake::CodeInfo>(codes.begin(), codes.end());
-  };
-  return {{"finding", of(intake::diagnostic_codes())},
-          {"finding", of(finding_codes())},
-          code_list("reason", calc::reason_codes()),
-          code_list("condition", calc::condition_codes()),
-          code_list("question", calc::question_codes()),
-          code_list("check", calc::check_codes()),
-          code_list("safety", calc::safety_codes()),
-          code_list("part", calc::part_codes())};
-}
-
-std::string codes_text(const Options& options) {
+std::string codes_text(const std::vector<CodeWords>& codes, const Options& options) {
   std::string json;
   std::vector<std::vector<std::string>> rows;
-  for (const auto& [kind, codes] : all_codes()) {
-    for (const intake::CodeInfo& code : codes) {
-      if (code.code.find(options.name) == std::string_view::npos) continue;
-      rows.push_back({std::string(kind), std::string(code.code), std::string(code.meaning)});
-      json += code_json(kind, code) + "\n";
-    }
+  for (const CodeWords& code : codes) {
+    if (code.code.find(options.name) == std::string::npos) continue;
+    rows.push_back({std::string(code.kind), code.code, code.meaning});
+    json += code_json(code.kind, {code.code, code.meaning}) + "\n";
   }
   return options.json ? json : columns(rows);
+}
+
+std::string nearest_code(const std::vector<CodeWords>& codes, const std::string& name) {
+  std::vector<std::string_view> names;
+  for (const CodeWords& code : codes) names.push_back(code.code);
+  return std::string(intake::nearest(name, names));
+}
+
+std::string nearest_key(const std::string& name) {
+  std::vector<std::string_view> keys;
+  for (const auto fields : {intake::request_fields(), intake::catalogue_fields()}) {
+    for (const intake::FieldInfo& field : fields) keys.push_back(field.key);
+  }
+  return nearest_field(keys, name);
+}
+
+Exit print(Os& os, const Options& options, const std::string& text, const std::string& near) {
+  if (!text.empty()) {
+    os.write_output(text);
+    return Exit::success;
+  }
+  os.write_error(program_message("nothing is named " + options.name +
+                                 (near.empty() ? "" : "; did you mean " + near)));
+  return Exit::usage;
 }
 
 }  // namespace
 
 Exit run_fields(Os& os, const Options& options) {
-  const std::string text = options.codes
-                               ? codes_text(options)
-                               : table_text("request", intake::request_fields(), options) +
-                                     table_text("catalogue", intake::catalogue_fields(), options);
-  if (text.empty()) {
-    os.write_error(program_message("nothing is named " + options.name));
-    return Exit::usage;
+  if (options.codes) {
+    const std::vector<CodeWords> codes = code_words(Templates());
+    return print(os, options, codes_text(codes, options), nearest_code(codes, options.name));
   }
-  os.write_output(text);
-  return Exit::success;
+  return print(os, options,
+               table_text("request", intake::request_fields(), options) +
+                   table_text("catalogue", intake::catalogue_fields(), options),
+               nearest_key(options.name));
 }
 
 }  // namespace output

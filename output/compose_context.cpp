@@ -10,8 +10,6 @@
 namespace output {
 namespace {
 
-constexpr std::string_view base_language = "en";
-
 constexpr int least_digits = 3, most_digits = 6;
 constexpr std::size_t margin_line = 30;  ///< characters of small type on a line of the margin
 

@@ -15,6 +15,9 @@
 
 namespace output {
 
+/// Language of the document where there are no texts in the one asked for.
+inline constexpr std::string_view base_language = "en";
+
 /// Arguments of a text: name and value.
 using Arguments = std::initializer_list<std::pair<std::string_view, std::string>>;
 

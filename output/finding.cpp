@@ -33,7 +33,8 @@ std::vector<intake::CodeInfo> make_codes() {
       {issue_refused, "the name was issued before with another content"},
       {not_written, "a file of the issue cannot be written"},
       {program_fault, "a fault of the program itself"},
-      {unprintable_character, "a character that no text face can print"}};
+      {unprintable_character, "a character that no text face can print"},
+      {unknown_language, "a language that there are no texts in"}};
   static std::deque<std::string> numbers;  // keeps the texts the views point at
   for (const auto list : {calc::warning_codes(), calc::station_warning_codes()}) {
     for (const std::string_view code : list) {

@@ -24,6 +24,7 @@ inline constexpr std::string_view issue_refused = "E0307";
 inline constexpr std::string_view not_written = "E0308";
 inline constexpr std::string_view program_fault = "E0309";
 inline constexpr std::string_view unprintable_character = "W0301";
+inline constexpr std::string_view unknown_language = "W0302";
 /// Warnings of the calculation are W0401 onwards in the order of calc::warning_codes(), those of
 /// the station W0501 onwards in the order of calc::station_warning_codes(). Throws std::logic_error
 /// for a code of neither list.

@@ -13,6 +13,7 @@
 #include "output/layout.h"
 #include "output/markup.h"
 #include "output/names.h"
+#include "output/os.h"
 #include "output/paint.h"
 #include "output/report_text.h"
 #include "output/version.h"
@@ -20,14 +21,31 @@
 namespace output {
 namespace {
 
-/// Parts that no catalogue names get their designation from the templates.
+/// Parts that no catalogue names get their designation from the templates; a spare says that it is
+/// one.
 void name_parts(calc::Specification& specification, const calc::Request& request,
                 const Templates& templates) {
   if (!specification.station) return;
   const Context context(specification, request, templates);
   for (calc::BomLine& line : specification.station->bom) {
-    if (!line.designation.empty() || line.code.empty()) continue;
-    line.designation = without_markup(context.words("part." + line.code));
+    if (line.code.empty()) continue;
+    const bool spare = !line.designation.empty() && line.code == "spare_head";
+    if (spare) {
+      line.designation = without_markup(context.words("spare_of", {{"NAME", line.designation}}));
+    } else if (line.designation.empty()) {
+      line.designation = without_markup(context.words("part." + line.code));
+    }
+  }
+}
+
+/// The figures are the same whatever folder the program was started from: the request's file has
+/// its name from the folder named, the catalogue its own.
+void name_files(calc::Specification& specification, const std::string& source) {
+  for (calc::Input& input : specification.inputs) {
+    std::string& file = input.origin.file;
+    if (file.empty()) continue;
+    const bool named = input.origin.kind == calc::OriginKind::given && !source.empty();
+    file = named ? source : std::string(name_of(file));
   }
 }
 
@@ -85,6 +103,29 @@ void add_warnings(intake::Diagnostics& findings, const calc::Specification& spec
   }
 }
 
+/// A language without texts is told; the document is in the language of the templates there are.
+void add_language(intake::Diagnostics& findings, const calc::Request& request,
+                  const Templates& templates) {
+  const auto& asked = request.request.language;
+  if (!asked || templates.has_language(asked->value)) return;
+  std::string there;
+  for (const std::string& language : templates.languages()) {
+    there += (there.empty() ? "" : ", ") + language;
+  }
+  findings.push_back(finding_at(unknown_language, asked->origin,
+                                "there are no texts in language " + asked->value +
+                                    "; the document is in " + std::string(base_language),
+                                "set request.language to one of: " + there));
+  findings.back().field = "request.language";
+}
+
+DisplayList laid_out(const calc::Specification& specification, const calc::Request& request,
+                     const Environment& environment, std::vector<char32_t>& unprintable) {
+  const std::string markup = compose(specification, request, environment.templates);
+  return lay_out(parse_markup(markup), environment.fonts, environment.templates.style(),
+                 unprintable);
+}
+
 JsonFacts facts_of(const intake::ReadRequest& request) {
   return {std::string(version), request.request.source_sha256, std::nullopt, std::nullopt};
 }
@@ -95,6 +136,7 @@ calc::Specification specify(const intake::ReadRequest& request, const Environmen
                             const std::string& date) {
   calc::Specification specification = calc::calculate(request.request, environment.catalogue, date);
   name_parts(specification, request.request, environment.templates);
+  name_files(specification, environment.source);
   return specification;
 }
 
@@ -110,7 +152,18 @@ std::string content_of(const calc::Specification& specification) {
 intake::Diagnostics warnings_of(const calc::Specification& specification,
                                 const intake::ReadRequest& request, const Templates& templates) {
   intake::Diagnostics findings;
+  add_language(findings, request.request, templates);
   add_warnings(findings, specification, request.request, templates);
+  return findings;
+}
+
+intake::Diagnostics findings_of(const calc::Specification& specification,
+                                const intake::ReadRequest& request,
+                                const Environment& environment) {
+  std::vector<char32_t> unprintable;
+  laid_out(specification, request.request, environment, unprintable);
+  intake::Diagnostics findings = warnings_of(specification, request, environment.templates);
+  add_unprintable(findings, unprintable, request.request);
   return findings;
 }
 
@@ -118,10 +171,8 @@ Issued render(calc::Specification specification, const intake::ReadRequest& requ
               const Environment& environment) {
   Issued issued;
   issued.stem = stem_of(specification.id, specification.revision, specification.date);
-  const std::string markup = compose(specification, request.request, environment.templates);
   std::vector<char32_t> unprintable;
-  const DisplayList pages =
-      lay_out(parse_markup(markup), environment.fonts, environment.templates.style(), unprintable);
+  const DisplayList pages = laid_out(specification, request.request, environment, unprintable);
   issued.pdf = paint(pages, environment.fonts);
   issued.bom_csv = write_bom_csv(specification);
   JsonFacts facts = facts_of(request);

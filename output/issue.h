@@ -11,11 +11,12 @@
 
 namespace output {
 
-/// What is constant over a batch.
+/// What a request is issued with.
 struct Environment {
   const calc::Catalogue& catalogue;
   const Templates& templates;
   const Fonts& fonts;
+  std::string source = {};  ///< name of the request's file in the figures; empty: its last part
 };
 
 struct Issued {
@@ -41,6 +42,9 @@ std::string figures_of(const calc::Specification& specification,
 /// The warnings of the calculation in words, with their places.
 intake::Diagnostics warnings_of(const calc::Specification& specification,
                                 const intake::ReadRequest& request, const Templates& templates);
+/// The same with those of the page, as a rendered issue has them.
+intake::Diagnostics findings_of(const calc::Specification& specification,
+                                const intake::ReadRequest& request, const Environment& environment);
 /// What Archive::find compares: IssuedJson::content of the specification.
 std::string content_of(const calc::Specification& specification);
 

@@ -126,8 +126,8 @@ class Parser {
   }
 
   void add_check() {
-    CLI::App* check =
-        command("check", "read and validate only: every fault, nothing written", Command::check);
+    CLI::App* check = command("check", "every fault and every warning of an issue, nothing written",
+                              Command::check);
     add_paths(check);
     add_catalogue(check);
   }
@@ -151,7 +151,10 @@ class Parser {
   void add_fields() {
     CLI::App* fields =
         command("fields", "reference of every field of requests and catalogues", Command::fields);
-    fields->add_option("NAME", options_.name, "only the fields whose key contains this")
+    fields
+        ->add_option("NAME", options_.name,
+                     described("only the fields this means: a part of their keys, or a key with "
+                               "the section's own name, as in ink.black.family"))
         ->type_name("");
     fields->add_flag("--codes", options_.codes, "every code of findings, reasons and questions");
   }

@@ -46,14 +46,12 @@ bool heads_unpriced(const calc::Station& station);
 std::string requirement_answer(const Context& context, const std::string& key);
 /// The rejected head that came nearest: fewest reasons, then the catalogue's order; null: none.
 const calc::RejectedHead* nearest_head(const calc::Specification& spec);
-/// A value without its own form: a share as percent, a rate of money with its currency, else with
-/// its unit; `high` tells a share (at most 1) from a factor.
-std::string plain_value(const Context& context, const std::string& field, double value, double high,
-                        const std::string& unit);
+/// A value without its own form: a share as percent, else with its unit; `high` tells a share (at
+/// most 1) from a factor.
+std::string plain_value(const Context& context, double value, double high, const std::string& unit);
 /// "15 % to 30 %" of a range, its unit once; empty where it is none.
-std::string plain_range(const Context& context, const std::string& field,
-                        const std::optional<double>& low, const std::optional<double>& high,
-                        const std::string& unit);
+std::string plain_range(const Context& context, const std::optional<double>& low,
+                        const std::optional<double>& high, const std::string& unit);
 /// Questions of one code in words, as markup, asked at once for all the names they concern. At
 /// least one.
 std::string question_text(const Context& context, const AlikeQuestions& alike);

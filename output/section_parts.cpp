@@ -1,5 +1,7 @@
 /// The bill of materials with totals, and what the station costs to buy and to run.
 #include <algorithm>
+#include <functional>
+#include <set>
 
 #include "output/compose_text.h"
 #include "output/format.h"
@@ -136,8 +138,10 @@ void add_cost(const Context& c, Values& values, const calc::Station& station) {
 
 std::vector<std::string> unpriced_items(const Context& c, const calc::Station& station) {
   std::vector<std::string> names;
+  std::set<std::string, std::less<>> parts;  // a part and its spare are one
   for (const calc::BomLine& line : station.bom) {
     if (line.extended_price) continue;
+    if (!line.part_number.empty() && !parts.insert(line.part_number).second) continue;
     std::string name = designation(c, line);
     if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
   }

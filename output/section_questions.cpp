@@ -14,9 +14,8 @@ namespace {
 std::string assumed_once(const Context& c, const calc::Question& question) {
   if (!question.assumed) return c.words("nothing_assumed");
   const double high = question.high.value_or(*question.assumed);
-  std::string text = plain_value(c, question.field, *question.assumed, high, question.unit);
-  const std::string range =
-      plain_range(c, question.field, question.low, question.high, question.unit);
+  std::string text = plain_value(c, *question.assumed, high, question.unit);
+  const std::string range = plain_range(c, question.low, question.high, question.unit);
   if (!range.empty()) text += " (" + range + ")";
   return escaped(text);
 }

@@ -76,17 +76,6 @@ void add_inputs(const Context& c, Values& values, calc::OriginKind kind, std::st
 
 constexpr std::string_view no_source = "common practice, no source";
 
-/// The unit as printed: a rate of money has the currency for its 1.
-std::string printed_unit(const Context& c, const std::string& field, const std::string& unit) {
-  const bool is_money = field.starts_with("costs.") && field != "costs.discount";
-  if (!is_money || !unit.starts_with("1/")) return unit;
-  const auto& asked = c.request.request.currency;
-  const std::string currency = c.spec.station ? c.spec.station->currency
-                               : asked        ? asked->value
-                                              : c.words("currency_unit");
-  return currency + unit.substr(1);
-}
-
 bool is_share(double high, const std::string& unit) {
   return high <= 1 && (unit.empty() || unit == "1" || unit == "1/a");
 }
@@ -104,11 +93,10 @@ void add_assumptions(const Context& c, Values& values) {
     row.set("ANCHOR", input_anchor("assumed " + assumption.field));
     row.set_markup("NAME", c.field(assumption.field));
     row.set("VALUE", assumption.text.empty()
-                         ? plain_value(c, assumption.field, assumption.value,
+                         ? plain_value(c, assumption.value,
                                        assumption.high.value_or(assumption.value), assumption.unit)
                          : assumption.text);
-    row.set("RANGE",
-            plain_range(c, assumption.field, assumption.low, assumption.high, assumption.unit));
+    row.set("RANGE", plain_range(c, assumption.low, assumption.high, assumption.unit));
     row.set_markup("EFFECT", c.effect(assumption.effect));
     if (unsourced) {
       row.add("UNSOURCED");
@@ -128,22 +116,19 @@ bool is_listed(const calc::Input& input) {
 
 std::string input_anchor(const std::string& key) { return "s-given-" + anchor(key); }
 
-std::string plain_value(const Context& c, const std::string& field, double value, double high,
-                        const std::string& unit) {
+std::string plain_value(const Context& c, double value, double high, const std::string& unit) {
   if (is_share(std::max(value, high), unit)) {
     return with_unit(value * 100, unit == "1/a" ? "%/a" : "%", 3);
   }
-  return c.measure(value, printed_unit(c, field, unit), 4);
+  return c.measure(value, unit, 4);
 }
 
-std::string plain_range(const Context& c, const std::string& field,
-                        const std::optional<double>& low, const std::optional<double>& high,
-                        const std::string& unit) {
+std::string plain_range(const Context& c, const std::optional<double>& low,
+                        const std::optional<double>& high, const std::string& unit) {
   if (!low || !high || !(*low < *high)) return {};
   const std::string to = " " + c.words("to") + " ";
-  if (is_share(*high, unit))
-    return number(*low * 100, 3) + to + plain_value(c, field, *high, *high, unit);
-  return range_with_units(*low, *high, printed_unit(c, field, unit), 4, c.in_us_units(), to);
+  if (is_share(*high, unit)) return number(*low * 100, 3) + to + plain_value(c, *high, *high, unit);
+  return range_with_units(*low, *high, unit, 4, c.in_us_units(), to);
 }
 
 std::string requirement_section(const Context& c) {

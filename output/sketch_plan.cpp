@@ -66,41 +66,6 @@ double half_depth(const Outline& head) {
   return std::max(head.field, head.body_depth.value_or(0)) / 2;
 }
 
-/// Room of a group's rows along the line [mm].
-struct Rows {
-  double top = 0, bottom = 0;
-};
-
-Rows rows_of(const std::vector<Outline>& heads, const calc::Group* group) {
-  std::optional<Rows> rows;
-  for (const Outline& head : heads) {
-    if (head.group != group) continue;
-    const double half = half_depth(head);
-    if (!rows) rows = Rows{head.y - half, head.y + half};
-    rows->top = std::min(rows->top, head.y - half);
-    rows->bottom = std::max(rows->bottom, head.y + half);
-  }
-  return rows.value_or(Rows{});
-}
-
-/// Groups follow one another along the line: one whose rows would stand in those before it moves
-/// behind them.
-void line_up_groups(const Context& c, std::vector<Outline>& heads) {
-  std::optional<double> end;
-  double gap = 0;
-  for (const calc::Group& group : c.spec.chosen) {
-    if (group.places.empty()) continue;
-    const Rows rows = rows_of(heads, &group);
-    const bool overlaps = end && rows.top < *end - 1e-6;
-    const double shift = overlaps ? *end + gap - rows.top : 0;
-    for (Outline& head : heads) {
-      if (head.group == &group) head.y += shift;
-    }
-    end = rows.bottom + shift;
-    gap = std::max(in_mm(group.footprint) - (rows.bottom - rows.top), 0.0);
-  }
-}
-
 /// Numbers the colours in the order the product meets them.
 void order_colours(std::vector<Outline>& heads) {
   std::vector<Outline*> rows;
@@ -279,7 +244,6 @@ bool is_scanning(const Context& c) {
 
 std::string sketch_plan(const Context& c) {
   std::vector<Outline> heads = outlines(c);
-  line_up_groups(c, heads);
   order_colours(heads);
   const Extent e = extent(heads);
   const double depth = std::max(e.bottom - e.top, 1e-3);

@@ -158,6 +158,20 @@ bool Templates::has_language(std::string_view language) const {
   return impl_->words.contains(language);
 }
 
+std::vector<std::string> Templates::languages() const {
+  std::vector<std::string> all;
+  for (const auto& [language, words] : impl_->words) all.push_back(language);
+  return all;
+}
+
+const std::string& Templates::wording(std::string_view language, std::string_view key) const {
+  const auto found = impl_->words.find(language);
+  if (found == impl_->words.end()) {
+    throw std::out_of_range("no words in language " + std::string(language));
+  }
+  return found->second.text(key);
+}
+
 const PageStyle& Templates::style() const { return impl_->style.page; }
 
 const std::string& Templates::setting(std::string_view key) const {

@@ -6,6 +6,7 @@
 #include <memory>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "output/layout.h"
 
@@ -60,6 +61,10 @@ class Templates {
   bool has_words(std::string_view language, std::string_view key) const;
   /// Whether there are templates in that language.
   bool has_language(std::string_view language) const;
+  /// Those languages.
+  std::vector<std::string> languages() const;
+  /// The words of a key as they are written, arguments as {{ARG}}. Throws std::out_of_range.
+  const std::string& wording(std::string_view language, std::string_view key) const;
   const PageStyle& style() const;
   /// A text of the style file ("house.owner"). Throws std::out_of_range when it has none.
   const std::string& setting(std::string_view key) const;

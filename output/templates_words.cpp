@@ -52,6 +52,12 @@ void Words::read(const std::string& file, std::string_view text) {
   }
 }
 
+const std::string& Words::text(std::string_view key) const {
+  const auto found = entries_.find(key);
+  if (found == entries_.end()) throw std::out_of_range("no words for " + std::string(key));
+  return found->second.text;
+}
+
 std::string Words::fill(std::string_view key, const Values& values) const {
   const auto found = entries_.find(key);
   if (found == entries_.end()) throw std::out_of_range("no words for " + std::string(key));

@@ -17,6 +17,8 @@ class Words {
   /// above, an empty text and a key that stands twice.
   void read(const std::string& file, std::string_view text);
   bool has(std::string_view key) const { return entries_.contains(key); }
+  /// The text of a key as it is written. Throws std::out_of_range for an unknown key.
+  const std::string& text(std::string_view key) const;
   /// The text of a key with its arguments, escaped. Throws std::out_of_range for an unknown key and
   /// std::runtime_error "file:line: ..." for an argument nobody set.
   std::string fill(std::string_view key, const Values& values) const;

@@ -153,6 +153,52 @@ TEST_CASE("assumptions and questions are each there once, questions in falling o
   for (const Question& q : spec.questions) CHECK(asked.insert(q.code + " " + q.field).second);
 }
 
+TEST_CASE("the flushing fluid assumed is listed, its bottle only where one has a price") {
+  Catalogue c = catalogue();
+  const auto assumes = [&](const char* field) {
+    const Specification spec = calculate(request(), c, "2026-11-25");
+    return std::any_of(spec.assumptions.begin(), spec.assumptions.end(),
+                       [&](const Assumption& a) { return a.field == field; });
+  };
+  CHECK(assumes("assume.flush"));
+  CHECK_FALSE(assumes("assume.flush_bottle"));
+  c.parts.push_back(support::part("FL-1", PartKind::flush, Per::channel, 20));
+  CHECK(assumes("assume.flush_bottle"));
+  c.parts.back().life = exactly(seconds(3600.0 * 500));
+  CHECK_FALSE(assumes("assume.flush_bottle"));
+}
+
+TEST_CASE("a warning of the station stands at the field, else at the section it is missing from") {
+  Request r = request();
+  r.inks.front().where = Origin{OriginKind::given, "q.ini", 12, 1, "[ink.black]"};
+  r.inks.front().price.reset();
+  r.inks.front().cure_dose.reset();
+  const Specification spec = calculate(r, catalogue(), "2026-11-25");
+  for (const char* code : {"ink_unpriced", "cure_unsized"}) {
+    CAPTURE(code);
+    const auto found = std::find_if(spec.warnings.begin(), spec.warnings.end(),
+                                    [&](const Notice& n) { return n.code == code; });
+    REQUIRE(found != spec.warnings.end());
+    REQUIRE(found->where.size() == 1);
+    CHECK(found->where.front().line == 12);
+  }
+}
+
+TEST_CASE("a lattice finer than the dot is told at the demand that asks for it") {
+  Request r = request();
+  Input asked;
+  asked.key = "image.resolution";
+  asked.origin = Origin{OriginKind::given, "q.ini", 7, 14, "360 dpi"};
+  r.inputs.push_back(asked);
+  r.substrate.dot_diameter = exactly(micrometres(200));  // above two pitches of 70.6 um
+  const Specification spec = calculate(r, catalogue(), "2026-11-25");
+  const auto found = std::find_if(spec.warnings.begin(), spec.warnings.end(),
+                                  [](const Notice& n) { return n.code == "finer_than_dot"; });
+  REQUIRE(found != spec.warnings.end());
+  REQUIRE(found->where.size() == 1);
+  CHECK(found->where.front().line == 7);
+}
+
 TEST_CASE("an infeasible request still has requirement, reasons, questions and safety") {
   Request r = request();
   r.line.speed = exactly(metres_per_second(200));

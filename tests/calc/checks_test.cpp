@@ -75,7 +75,7 @@ TEST_CASE("acceptance figures come from the calculation") {
   CHECK(*find(list, "web_temperature").acceptance == doctest::Approx(60));
   // 2 mm nominal and the arc of 10 mm on a radius of 30 mm, 0.4196 mm (closed form).
   CHECK(*find(list, "throw_trial").acceptance == doctest::Approx(2.41960798));
-  CHECK(*find(list, "ink_consumption").acceptance == doctest::Approx(556.2));
+  CHECK(*find(list, "ink_consumption").acceptance == doctest::Approx(2 * 556.2));
   CHECK_FALSE(find(list, "migration").acceptance);
 }
 
@@ -97,6 +97,18 @@ TEST_CASE("channels that ask the same share a check, others keep theirs") {
   list = checks_of(c);
   CHECK(count("dot_diameter") == 2);
   CHECK(count("drop_watching") == 1);
+}
+
+// 556.2 mL/h of black at 15 % mean cover, a third of it of cyan at 5 %: by hand.
+TEST_CASE("the ink used is weighed once for all channels, whatever each of them takes") {
+  StationCase c;
+  fill_everything(c);
+  c.job.channels.back().cover_mean = exactly(0.05);
+  const std::vector<Check> list = checks_of(c);
+  CHECK(std::count_if(list.begin(), list.end(),
+                      [](const Check& k) { return k.code == "ink_consumption"; }) == 1);
+  CHECK(find(list, "ink_consumption").subject == "black, cyan");
+  CHECK(*find(list, "ink_consumption").acceptance == doctest::Approx(556.2 * 4 / 3));
 }
 
 TEST_CASE("cover is accepted at what was calculated, never above, and whole as closed solids") {

@@ -323,3 +323,21 @@ TEST_CASE("a symbol as wide as its data asks for its size, one of fixed width do
   CHECK(asks(false));
   CHECK_FALSE(asks(true));
 }
+
+TEST_CASE("a rate of money that is assumed is in the job's currency") {
+  Request r = made::plain_request();
+  r.costs = {};
+  const auto unit = [&](const char* field) {
+    const Job job = job_of(r);
+    const auto found = std::find_if(job.assumptions.begin(), job.assumptions.end(),
+                                    [&](const Assumption& a) { return a.field == field; });
+    REQUIRE(found != job.assumptions.end());
+    return found->unit;
+  };
+  r.request.currency = given(std::string("USD"));
+  CHECK(unit("costs.labour") == "USD/h");
+  CHECK(unit("costs.energy") == "USD/kWh");
+  CHECK(unit("costs.discount") == "1/a");
+  r.request.currency = given(std::string("CHF"));
+  CHECK(unit("costs.labour") == "CHF/h");
+}

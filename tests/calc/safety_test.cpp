@@ -112,7 +112,7 @@ TEST_CASE("the words of a flash point say what is not known and what is not clas
   CHECK(said(94) == "unclassified");
 }
 
-TEST_CASE("inks of one note and the same values share it") {
+TEST_CASE("inks of one note share it, at the figure that asks for most care") {
   StationCase c;
   c.request.inks.front().flash_point = exactly(Temperature::celsius(40));
   c.request.inks.push_back(c.request.inks.front());
@@ -129,8 +129,26 @@ TEST_CASE("inks of one note and the same values share it") {
   CHECK(words(notes_of(c), "flash_point", "ink") == "black, blue");
   CHECK(count("flash_point") == 1);
   CHECK(words(notes_of(c), "uncured_ink", "ink") == "black, blue");
+  // Regulation (EC) 1272/2008 Annex I Table 2.6.1 and NFPA 30: 40 and 50 degC are one class, 70
+  // another.
   c.request.inks.back().flash_point = exactly(Temperature::celsius(50));
+  CHECK(count("flash_point") == 1);
+  CHECK(number(notes_of(c), "flash_point", "flash_point") == doctest::Approx(40));
+  c.request.inks.back().flash_point = exactly(Temperature::celsius(44));
+  c.groups.front().channels.emplace_back("blue");
+  CHECK(count("vapour_zone") == 1);
+  CHECK(words(notes_of(c), "vapour_zone", "ink") == "black, blue");
+  CHECK(number(notes_of(c), "vapour_zone", "temperature") == doctest::Approx(45));
+  c.request.inks.back().flash_point = exactly(Temperature::celsius(70));
   CHECK(count("flash_point") == 2);
+}
+
+TEST_CASE("a note names an ink once, however many channels print it") {
+  StationCase c;
+  c.job.channels.push_back(c.job.channels.front());
+  c.job.channels.back().name = "second black";
+  for (Channel& channel : c.job.channels) channel.family.reset();
+  CHECK(words(notes_of(c), "ink_family_unknown", "ink") == "black");
 }
 
 TEST_CASE("an ink of no stated family and the flushing fluid are asked about") {

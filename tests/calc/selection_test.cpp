@@ -178,6 +178,23 @@ TEST_CASE("the space a limit must leave is the station's own length") {
   CHECK(tight.rejected.front().reasons.front().code == "space");
 }
 
+// A dryer of 2 m where less is needed stands 2 m long all the same (made catalogue, by hand).
+TEST_CASE("the space a limit must leave counts dryers as they are installed") {
+  Request r = made::plain_request();
+  r.inks.front().family = given(InkFamily::aqueous);
+  const Catalogue c = made::catalogue_of({made::plain_head("A")});
+  const Job job = resolve(r, c, date);
+  const Selection open = select(job, c);
+  REQUIRE(!open.chosen.empty());
+  const Station station = size_station(job, c, open.chosen);
+  REQUIRE(station.stages.size() == 1);
+  REQUIRE(*station.stages.front().installed_length_m > *station.stages.front().length_m * 1.01);
+  r.limits.space = given(station.footprint);
+  CHECK(!select_for(r, c).chosen.empty());
+  r.limits.space = given(station.footprint * (1 - 1e-6));
+  CHECK(select_for(r, c).chosen.empty());
+}
+
 TEST_CASE("a budget of exactly the capital passes, a cent less does not") {
   Request r = made::plain_request();
   const Catalogue c = made::catalogue_of({made::plain_head("A")});
@@ -253,6 +270,28 @@ TEST_CASE("a white beside process colours gets heads of its own") {
   REQUIRE(s.chosen.size() == 2);
   CHECK(s.chosen[1].name == "white");
   CHECK(at_least(s.chosen[1].dots.front().laydown, 10e-6));
+}
+
+TEST_CASE("the heads of a group stand behind those of the groups before it") {
+  Request r = made::plain_request();
+  Colour white;
+  white.name = "white";
+  white.kind = given(ColourKind::white);
+  r.colours.push_back(white);
+  Catalogue c = made::catalogue_of({made::plain_head("A")});
+  for (const bool known : {true, false}) {
+    if (!known) c.heads.front().body_depth.reset();
+    const Selection s = select_for(r, c);
+    REQUIRE(s.chosen.size() == 2);
+    const Group& first = s.chosen[0];
+    const Group& second = s.chosen[1];
+    const Length start = known ? first.footprint + c.heads[0].body_depth->value / 2
+                               : millimetres(10) * first.places.back().row + millimetres(10);
+    CHECK(in_mm(first.places.front().y) ==
+          doctest::Approx(known ? in_mm(c.heads[0].body_depth->value / 2) : 0));
+    CHECK(in_mm(second.places.front().y) == doctest::Approx(in_mm(start)));
+    CHECK((first.footprint > Length()) == known);
+  }
 }
 
 TEST_CASE("two runs give the same selection") {

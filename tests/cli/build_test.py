@@ -8,7 +8,7 @@ import shutil
 import subprocess
 import unittest
 
-from support import DATE, ROOT, SAMPLES, Desk
+from support import DATE, PROGRAM, ROOT, SAMPLES, Desk
 
 
 class Samples(Desk):
@@ -72,9 +72,41 @@ class Names(Desk):
         done = self.run_program("build", "b.ini", "a.ini", expect=65)
         self.assertEqual(done.stdout.splitlines()[0].split()[0], "issued")
         self.assertEqual(done.stdout.splitlines()[1], "failed - Same_rA_2026-01-02")
-        self.assertIn("a.ini:2:6: error[E0306]: the name Same_rA_2026-01-02 is taken", done.stderr)
-        self.assertIn("b.ini:2:6", done.stderr)
+        self.assertIn("a.ini:2:6: error[E0306]: the name Same_rA_2026-01-02 is taken in this run by "
+                      "the request at b.ini:2:6\n", done.stderr)
         self.assertEqual(self.check_archive(), ["SAME_rA_2026-01-02"])
+
+
+class Places(Desk):
+    def test_the_figures_are_the_same_from_whatever_folder(self):
+        folder = self.folder / "samples"
+        shutil.copytree(SAMPLES, folder, ignore=shutil.ignore_patterns("issued", "run"))
+        figures = []
+        for out, path, cwd in (("a", "samples", self.folder), ("b", ".", folder),
+                               ("c", folder, self.folder), ("d", "samples/", self.folder)):
+            target = self.folder / "out" / out
+            subprocess.run([PROGRAM, "build", str(path), "-o", str(target), "--date", DATE],
+                           cwd=cwd, check=True, stdout=subprocess.DEVNULL,
+                           stderr=subprocess.DEVNULL)
+            figures.append({p.name: p.read_bytes() for p in target.glob("*.json")})
+        self.assertGreater(len(figures[0]), 10)
+        for other in figures[1:]:
+            self.assertEqual(other, figures[0])
+
+    def test_a_file_is_named_by_its_last_part(self):
+        self.request("deep/q.ini", id="Q")
+        self.run_program("build", "deep/q.ini", "--date", DATE)
+        inputs = json.loads(self.issued()[f"Q_rA_{DATE}.json"])["inputs"]
+        files = {i["file"] for i in inputs if "file" in i}
+        self.assertEqual(files, {"q.ini", "catalogue.xml"})
+
+    def test_a_named_catalogue_that_is_not_there_is_named_and_leaves_no_folder(self):
+        self.request("q.ini")
+        done = self.run_program("build", "-c", "missing.xml", "q.ini", expect=66)
+        self.assertTrue(done.stderr.startswith("missing.xml:1:1: error[E0304]: "), done.stderr)
+        self.assertNotIn("q.ini:1", done.stderr)
+        self.assertTrue(done.stdout.startswith("failed - q_rA_"), done.stdout)
+        self.assertFalse((self.folder / "specifications").exists())
 
 
 class Dates(Desk):

@@ -22,6 +22,22 @@ class Check(Desk):
         self.assertTrue(done.stdout.startswith("1 request: 0 good, 1 at fault; 2 errors"),
                         done.stdout)
 
+    def test_warnings_are_those_of_the_issue_and_nothing_is_written(self):
+        self.request("a.ini", title="Lids \u0627", more="language = fr")
+        later = {"SOURCE_DATE_EPOCH": "1890259200"}  # 2029-11-25: every price is stale
+        checked = self.run_program("check", "a.ini", env=later)
+        self.assertEqual([path.name for path in self.folder.iterdir() if path.is_dir()], [])
+        built = self.run_program("build", "a.ini", env=later)
+        self.assertEqual(checked.stderr, built.stderr)
+        for code in ("W0301", "W0302", "W0501", "W0503"):
+            self.assertIn(f"warning[{code}]", checked.stderr)
+        self.assertIn("a.ini:4:12: warning[W0302]: there are no texts in language fr; "
+                      "the document is in en", checked.stderr)
+        self.assertIn("set request.language to one of: en", checked.stderr)
+        self.assertIn("a.ini:20:1: warning[W0503]", checked.stderr)  # [ink.black] has no price
+        count = checked.stderr.count(" warning[")
+        self.assertTrue(checked.stdout.endswith(f"0 errors, {count} warnings\n"), checked.stdout)
+
     def test_json_lines(self):
         self.request("a.ini")
         self.request("b.ini", more="idd = x")
@@ -65,7 +81,7 @@ class Explain(Desk):
         self.request("a.ini")
         text = self.run_program("explain", "a.ini").stdout
         for part in ("REQUIREMENT", "RESOLUTION", "HEADS NOT CHOSEN", "TRACE", "a.ini:7",
-                     "governed by explicit"):
+                     "governed by explicit", "40 EUR/h", "0.2 EUR/kWh"):
             self.assertIn(part, text)
         path = self.folder / "a.ini"
         path.write_text(path.read_text().replace("600 dpi", "400 dpi"))
@@ -113,12 +129,27 @@ class Fields(Desk):
             field = json.loads(line)
             self.assertTrue(field["key"] and field["meaning"] and field["since"], field)
 
+    def test_names_of_sections_and_misspelt_ones(self):
+        concrete = self.run_program("fields", "ink.black.family").stdout
+        self.assertEqual(concrete, self.run_program("fields", "ink.NAME.family").stdout)
+        for name, near in (("lin.speed", "line.speed"), ("ink.black.famly", "ink.black.family")):
+            done = self.run_program("fields", name, expect=64)
+            self.assertEqual(done.stdout, "")
+            self.assertEqual(done.stderr,
+                             f"swathspec: nothing is named {name}; did you mean {near}\n")
+        done = self.run_program("fields", "--codes", "ozon", "--json")
+        self.assertIn("Arc lamps", json.loads(done.stdout)["meaning"])
+        done = self.run_program("fields", "--codes", "ozonne", expect=64)
+        self.assertIn("did you mean ozone", done.stderr)
+
     def test_codes(self):
         done = self.run_program("fields", "--codes", "--json")
         codes = [json.loads(line) for line in done.stdout.splitlines()]
         self.assertEqual(len(codes), len({(c["kind"], c["code"]) for c in codes}))
         for kind in ("finding", "reason", "condition", "question", "check", "safety", "part"):
             self.assertTrue(any(c["kind"] == kind for c in codes), kind)
+        for code in codes:
+            self.assertGreater(len(code["meaning"]), 3, code)
 
 
 if __name__ == "__main__":

@@ -47,6 +47,17 @@ TEST_CASE("the folder of issues is skipped, paths keep their order, none comes t
         std::vector<std::string>{"z.ini", "in/b.xml", "-"});
 }
 
+TEST_CASE("a source is named from the folder that led to it, however that was written") {
+  MemoryOs os;
+  os.folders = {"in", "in/a", "/abs/in"};
+  for (const char* name : {"in/b.xml", "in/a/c.ini", "/abs/in/d.ini"}) os.files[name] = "";
+  const output::Walk walk = output::walk(os, {"in", "/abs/in", "-"}, "");
+  std::vector<std::string> names;
+  for (const output::Source& source : walk.sources) names.push_back(source.name);
+  CHECK(names == std::vector<std::string>{"a/c.ini", "b.xml", "d.ini", "<stdin>"});
+  CHECK(output::walk(os, {"in/a/c.ini"}, "").sources.front().name == "c.ini");
+}
+
 TEST_CASE("a missing path is a fault of its own") {
   MemoryOs os;
   os.files["a.ini"] = "";

@@ -64,9 +64,15 @@ const std::map<std::string, Scene>& scenes() {
           os.fail("write", 1, ENOSPC);
         }}},
       {"E0309", {Exit::software, [](BrokenOs& os) { os.broken = true; }}},
-      {"W0301", {Exit::success, [](BrokenOs& os) {
+      {"W0301",
+       {Exit::success,
+        [](BrokenOs& os) {
+          os.files.erase("out/Q-1_rA_2026-01-02.json");
+          os.files["q.ini"] = request("Lids \xD8\xA7");
+        }}},
+      {"W0302", {Exit::success, [](BrokenOs& os) {
                    os.files.erase("out/Q-1_rA_2026-01-02.json");
-                   os.files["q.ini"] = request("Lids \xD8\xA7");
+                   os.files["q.ini"] = request("Lids\nlanguage = fr");
                  }}}};
   return all;
 }

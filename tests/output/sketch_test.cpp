@@ -150,15 +150,20 @@ TEST_CASE("the strip shows one box for the signal, each group and each stage") {
   CHECK(stays_inside(strip));
 }
 
-TEST_CASE("groups placed over one another are drawn one behind the other") {
+TEST_CASE("heads are drawn where the calculation has them, those of later groups too") {
   const output::Templates templates;
-  const hand_made::Case apart = hand_made::feasible();
-  hand_made::Case over = apart;
-  for (calc::HeadPlace& place : over.spec.chosen[1].places) place.y -= calc::millimetres(340);
-  const auto height = [&](const hand_made::Case& made) {
-    return std::stod(std::string(
-        drawing_of(output::sketch_plan(output::Context(made.spec, made.request, templates)))
-            .get("height")));
-  };
-  CHECK(height(over) == doctest::Approx(height(apart)).epsilon(0.1));
+  const hand_made::Case made = hand_made::feasible();
+  const output::Node drawing =
+      drawing_of(output::sketch_plan(output::Context(made.spec, made.request, templates)));
+  // Body and field of every head in order, each four corners from the upper left one.
+  std::vector<double> tops;
+  for (const output::Node& node : drawing.children) {
+    if (node.name == "poly") tops.push_back(coordinates(node.get("points")).at(1));
+  }
+  const std::vector<calc::HeadPlace>& first = made.spec.chosen[0].places;
+  const std::vector<calc::HeadPlace>& second = made.spec.chosen[1].places;
+  const double drawn = tops.at(2 * first.size()) - tops.at(0);
+  const double real = in_mm(second.front().y - first.front().y);
+  CHECK(real == doctest::Approx(340));
+  CHECK(drawn == doctest::Approx(real / 5).epsilon(1e-3));  // 1:5, as above
 }

@@ -41,6 +41,7 @@ std::vector<std::string> code_cases() {
       white,
       bar_code + "image.width = 30 mm",
       bar_code + "image.width = 30 mm\nimage.barcode_module = 0.1 mm",
+      "-image.resolution\nimage.barcode_module = 0.4 mm",
       "image.smallest_feature = 0.05 mm\nimage.viewing_distance = 3 m",
       "-image.resolution\nimage.smallest_feature = 0.079 mm",
       "image.smallest_feature = 0.02 mm\nsubstrate.dot_diameter = 130 um",
@@ -50,6 +51,7 @@ std::vector<std::string> code_cases() {
       "image.resolution = 9000 dpi",
       "colour.green.kind = process\ncolour.green.ink = cyan",
       "colour.black.film = 500 um",
+      "colour.black.cover_peak = 100 %\ncolour.cyan.cover_peak = 100 %\nink.black.limit = 150 %",
       "substrate.width = 180 mm",
       // Dot, drop and ink on the substrate.
       no_dot,
