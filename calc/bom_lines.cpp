@@ -134,6 +134,7 @@ std::string text_of(const Given<std::string>& given) { return given ? given->val
 void describe(const Job& job, const Need& need, const std::vector<Group>& groups, BomLine& line) {
   const BomKind& kind = bom_kind(need.code);
   const std::string code(part_codes()[static_cast<std::size_t>(need.code)]);
+  line.kind = code;
   if (need.channel) line.technical_data = fill_data(job, need);
   if (need.item.row == nullptr) {
     line.code = code;

@@ -137,6 +137,7 @@ struct BomLine {
   std::vector<std::string> serves;  ///< request keys
   std::string reference;            ///< reference designations "PH1..PH8"
   std::string code;                 ///< key of the designation's words when the catalogue has none
+  std::string kind;                 ///< code of the part, whatever the catalogue calls it
 };
 
 /// Longest known lead time of the parts.

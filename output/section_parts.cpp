@@ -21,8 +21,8 @@ std::string price(const Context& c, const std::optional<calc::Money>& money_or_n
 
 /// The part of the bill a line stands in: the station, its spares, or services.
 std::string part_of_bill(const calc::BomLine& line) {
-  if (line.code == "spare_head") return "bill.spares";
-  return line.code == "commissioning" || line.code == "training" ? "bill.services" : std::string();
+  if (line.kind == "spare_head") return "bill.spares";
+  return line.kind == "commissioning" || line.kind == "training" ? "bill.services" : std::string();
 }
 
 /// What a line serves, as far as the request asks for it.

@@ -92,16 +92,6 @@ TEST_CASE("layout: a heading before a table stands with its head and one row") {
   }
 }
 
-TEST_CASE("layout: a text before a table stands with the head of it") {
-  for (int lines = 25; lines < 50; ++lines) {
-    CAPTURE(lines);
-    const auto list = set(filling(lines) +
-                          "<p>Announced</p><table columns='l:*'><head><cell>Head</cell></head>"
-                          "<row><cell>First</cell></row></table>");
-    CHECK(page_of(list, "Announced") == page_of(list, "First"));
-  }
-}
-
 TEST_CASE("layout: at least two lines of a paragraph stand at the foot and at the top") {
   bool broken = false;
   for (int lines = 20; lines < 50; ++lines) {

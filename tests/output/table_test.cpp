@@ -162,6 +162,18 @@ TEST_CASE("table: no low row of several stands alone on a page") {
   }
 }
 
+TEST_CASE("table: a text before a table stands with the head of it") {
+  for (int lines = 25; lines < 50; ++lines) {
+    CAPTURE(lines);
+    std::string before;
+    for (int i = 0; i < lines; ++i) before += "<p>line</p>";
+    const auto list = set(before + "<p>Announced</p>" + table(rows(1, 2)));
+    for (const output::Page& page : list.pages) {
+      CHECK(layout_test::has_run(page, "Announced") == layout_test::has_run(page, "row 0."));
+    }
+  }
+}
+
 TEST_CASE("table: rows that do not fit the columns are faults that name the row") {
   CHECK_THROWS_WITH_AS(set("<table id='t' columns='l:* l:*'><row><cell/></row></table>"),
                        "markup: <table id=\"t\"> row 1: fewer cells than columns", MarkupError);
