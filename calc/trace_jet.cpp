@@ -161,7 +161,7 @@ class Jet {
         {constant("g_n", standard_gravity.si(), "m/s2"), size, heavy, density(),
          ink.particle_share ? given("phi", share, "", "particle_share") : constant("phi", 0, ""),
          constant("m", hindering_exponent, ""), at_rest()},
-        ink_.settling->si() * 86400e3, "mm/day", stokes);
+        ink_.settling->si() * 86400e3, "mm/d", stokes);
   }
 
   const Ink* ink_of() const {

@@ -57,7 +57,11 @@ void add_row(const Context& c, Values& table, const std::string& name, const std
   row.set("VALUE", value);
 }
 
-std::string signed_um(calc::Length value) { return with_unit(in_um(value), "um", 3); }
+/// A residue in the unit it reads best in.
+std::string signed_length(calc::Length value) {
+  const double um = in_um(value);
+  return std::abs(um) < 1000 ? with_unit(um, "um", 3) : with_unit(um / 1000, "mm", 3);
+}
 
 void add_encoder(const Context& c, Values& values, const calc::EncoderFit& fit,
                  const std::string& g) {
@@ -69,11 +73,11 @@ void add_encoder(const Context& c, Values& values, const calc::EncoderFit& fit,
   add_row(c, table, "resolution", with_unit(in_dpi(fit.whole_resolution), "dpi", 6),
           g + ".encoder_whole_error");
   if (fit.repeat) {
-    add_row(c, table, "residue", signed_um(*fit.whole_residue), g + ".encoder_residue");
+    add_row(c, table, "residue", signed_length(*fit.whole_residue), g + ".encoder_residue");
   }
   add_row(c, table, "fraction", std::to_string(fit.counts) + "/" + std::to_string(fit.dots), "");
   if (fit.repeat) {
-    add_row(c, table, "fraction_residue", signed_um(*fit.fraction_residue),
+    add_row(c, table, "fraction_residue", signed_length(*fit.fraction_residue),
             g + ".encoder_fraction_residue");
   }
   add_row(c, table, "rounding", with_unit(in_um(fit.rounding), "um", 3), g + ".encoder_rounding");

@@ -88,13 +88,13 @@ std::string range_text(const Context& c, const calc::WindowVerdict& window) {
 
 /// The inks whose Z a window holds, or does not, as markup; a dash for none.
 std::string held(const Context& c, const std::vector<Alike>& rows, std::size_t window, bool pass) {
-  std::vector<std::string> pieces;
+  std::vector<std::string> all;
   for (const Alike& row : rows) {
     const auto& windows = row.front()->windows;
     if (windows.size() <= window || windows[window].pass != pass) continue;
-    for (const std::string& name : names(row)) pieces.push_back(escaped(name));
+    for (const std::string& name : names(row)) all.push_back(name);
   }
-  return pieces.empty() ? known({}) : joined(c, pieces);
+  return all.empty() ? known({}) : channels_text(c, all);
 }
 
 void add_windows(const Context& c, Values& values, const std::vector<Alike>& rows) {
