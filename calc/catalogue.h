@@ -83,6 +83,7 @@ struct Head : Row {
   Given<WaveformAccess> waveform;
   Given<int> driver_sources;
   Given<bool> recirculates;
+  Given<VolumeFlow> recirculation;   ///< flow through the head, jetting apart
   Given<Time> life;                  ///< running hours
   Given<double> life_drops;          ///< per nozzle
   Given<Volume> purge;               ///< per head and purge
@@ -97,6 +98,7 @@ struct Board : Row {
 struct Supply : Row {
   Given<std::vector<InkFamily>> families;
   Given<VolumeFlow> flow;
+  Given<VolumeFlow> pump;  ///< ink and recirculation together
   Given<int> heads;
   Given<Volume> container;
 };

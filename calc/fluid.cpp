@@ -5,6 +5,7 @@
 #include <limits>
 
 #include "calc/compare.h"
+#include "calc/eye.h"
 
 namespace calc {
 
@@ -34,6 +35,37 @@ Frequency nozzle_shear(Speed speed, Length nozzle) { return 8 * speed / nozzle; 
 
 namespace {
 
+/// (1 + (time rate)^2)^((index - 1)/2), and the base of that power.
+struct Thinning {
+  double base = 1, power = 1;
+};
+
+Thinning thinning(const ShearLaw& law, Frequency rate) {
+  const double reduced = law.time * rate;
+  const double base = 1 + reduced * reduced;
+  return {base, std::pow(base, (law.index - 1) / 2)};
+}
+
+}  // namespace
+
+double shear_factor(const ShearLaw& law, Frequency rate) {
+  return law.share + (1 - law.share) * thinning(law, rate).power;
+}
+
+double flow_index(const ShearLaw& law, Frequency rate) {
+  const Thinning t = thinning(law, rate);
+  const double slope = (law.index - 1) * (t.base - 1) / t.base * t.power;
+  return 1 + (1 - law.share) * slope / shear_factor(law, rate);
+}
+
+Frequency wall_shear(const ShearLaw& law, Speed speed, Length nozzle) {
+  const Frequency newtonian = nozzle_shear(speed, nozzle);
+  const double n = flow_index(law, newtonian);
+  return newtonian * ((3 * n + 1) / (4 * n));
+}
+
+namespace {
+
 constexpr double open_end = std::numeric_limits<double>::infinity();
 constexpr std::array<JettingWindow, 4> windows{{
     {"Fromm", 2, open_end, false, "Fromm, IBM J. Res. Dev. 28 (1984) 322", "M", "lower end only"},
@@ -54,10 +86,23 @@ bool in_window(const JettingWindow& window, double z) {
 }
 
 Length largest_particle(Length nozzle) { return nozzle / particle_ratio; }
+Length safe_particle(Length nozzle) { return nozzle / safe_particle_ratio; }
 
 Speed settling_speed(Length particle, Density particle_density, const Fluid& fluid) {
   return standard_gravity * particle * particle * (particle_density - fluid.density) /
          (18 * fluid.viscosity);
+}
+
+double hindered_share(double volume_share) {
+  return std::pow(1 - volume_share, hindering_exponent);
+}
+
+std::optional<Length> settling_height(Length particle, Density particle_density, Density fluid,
+                                      Temperature temperature) {
+  const double weight = pi * standard_gravity.si() * std::pow(particle.si(), 3) *
+                        std::abs((particle_density - fluid).si());
+  if (weight <= 0) return std::nullopt;
+  return metres(6 * boltzmann * temperature.in_kelvin() / weight);
 }
 
 SurfaceTension wetting_energy(SurfaceTension ink) { return ink + millinewtons_per_metre(10); }

@@ -3,6 +3,8 @@
 
 #include "calc/compare.h"
 #include "calc/gates.h"
+#include "calc/ink_state.h"
+#include "calc/settling.h"
 
 namespace calc {
 namespace {
@@ -31,16 +33,6 @@ void check_substrate(const Search& search, const GroupNeed& need, Findings& out)
   if (*family == InkFamily::aqueous) {
     out.conditions.push_back(unknown("aqueous_on_none", "substrate", {}, "absorbency"));
   }
-}
-
-ViscosityNeed need_of(const Head& head) {
-  ViscosityNeed need;
-  if (head.viscosity) need.nominal = head.viscosity->value;
-  if (head.viscosity_window) {
-    need.least = head.viscosity_window->low;
-    need.most = head.viscosity_window->high;
-  }
-  return need;
 }
 
 /// Temperatures a head may jet at. `high` is the head's greatest; where it states none, the least.
@@ -172,8 +164,8 @@ void check_wetting(const Search& search, const Ink& ink, Findings& out) {
                             "surface_energy", &s.surface_energy->origin});
 }
 
-void check_recirculation(const Ink& ink, const Head& head, Findings& out) {
-  if (!ink.settles || !ink.settles->value) return;
+void check_recirculation(const Search& search, const Ink& ink, const Head& head, Findings& out) {
+  if (!settles(*search.job, ink).value_or(false)) return;
   if (head.recirculates && head.recirculates->value) return;
   out.conditions.push_back(unknown("recirculation", "head", head.name, "recirculates"));
 }
@@ -181,7 +173,7 @@ void check_recirculation(const Ink& ink, const Head& head, Findings& out) {
 void check_ink(const Search& search, const Ink& ink, const Head& head, Findings& out) {
   check_tension(ink, head, out);
   check_wetting(search, ink, out);
-  check_recirculation(ink, head, out);
+  check_recirculation(search, ink, head, out);
 }
 
 void check_temperature(const GroupNeed& need, const Head& head, const Span& span, Findings& out) {
@@ -211,7 +203,7 @@ bool gate_by_reach(const InkNeed& need, const Span& span, const ViscosityNeed& w
 
 Jetting jetting_of(const Search& search, const GroupNeed& need, const Head& head) {
   Jetting jetting;
-  jetting.temperature = common_temperature(need, span_of(search, head), need_of(head));
+  jetting.temperature = common_temperature(need, span_of(search, head), viscosity_need(head));
   const InkNeed& first = need.inks.front();
   if (jetting.temperature && first.model) {
     jetting.viscosity = viscosity_at(*first.model, *jetting.temperature);
@@ -224,7 +216,7 @@ void check_inks(const Search& search, const GroupNeed& need, const Head& head, F
   check_substrate(search, need, findings);
   const Span span = span_of(search, head);
   check_temperature(need, head, span, findings);
-  const ViscosityNeed window = need_of(head);
+  const ViscosityNeed window = viscosity_need(head);
   const bool settled = need.inks.size() == 1 && need.inks.front().channel->ink != nullptr &&
                        gate_by_reach(need.inks.front(), span, window);
   std::optional<Temperature> t;

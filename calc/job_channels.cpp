@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "calc/job_parts.h"
+#include "calc/settling.h"
 
 namespace calc {
 namespace {
@@ -94,13 +95,13 @@ std::optional<Temperature> asked_temperature(const Channel& c) {
   if (c.ink == nullptr || !c.ink->jetting_temperature) return std::nullopt;
   return c.ink->jetting_temperature->value;
 }
-bool settles(const Channel& c) {
-  return c.ink != nullptr && c.ink->settles && c.ink->settles->value;
+bool settles(const Job& job, const Channel& c) {
+  return c.ink != nullptr && settles(job, *c.ink).value_or(false);
 }
 
-bool may_share(const Channel& a, const Channel& b) {
+bool may_share(const Job& job, const Channel& a, const Channel& b) {
   return !stands_alone(a.kind) && !stands_alone(b.kind) && a.family == b.family &&
-         asked_temperature(a) == asked_temperature(b) && settles(a) == settles(b);
+         asked_temperature(a) == asked_temperature(b) && settles(job, a) == settles(job, b);
 }
 
 std::string group_name(const Job& job, const ChannelGroup& group, std::size_t processes) {
@@ -111,7 +112,7 @@ std::string group_name(const Job& job, const ChannelGroup& group, std::size_t pr
 void resolve_groups(Job& job) {
   for (std::size_t i = 0; i < job.channels.size(); ++i) {
     const auto same = [&](const ChannelGroup& g) {
-      return may_share(job.channels[g.channels.front()], job.channels[i]);
+      return may_share(job, job.channels[g.channels.front()], job.channels[i]);
     };
     const auto found = std::find_if(job.groups.begin(), job.groups.end(), same);
     if (found != job.groups.end()) {

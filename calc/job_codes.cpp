@@ -6,12 +6,13 @@
 namespace calc {
 namespace {
 
-constexpr std::array<std::string_view, 12> warnings{
+constexpr std::array<std::string_view, 16> warnings{
     "explicit_below_derived", "finer_than_eye",  "finer_than_dot", "line_deviation",
     "angle_capped",           "overspray",       "particle_size",  "slope",
-    "speed_below_throughput", "symbol_too_wide", "closed_gap",     "throughput_below_speed"};
+    "speed_below_throughput", "symbol_too_wide", "closed_gap",     "throughput_below_speed",
+    "jetting_windows",        "slow_ejection",   "splash",         "settles_by_figures"};
 
-constexpr std::array<std::string_view, 39> questions{"q_width",
+constexpr std::array<std::string_view, 41> questions{"q_width",
                                                      "q_speed",
                                                      "q_pitch",
                                                      "q_ink_family",
@@ -49,7 +50,9 @@ constexpr std::array<std::string_view, 39> questions{"q_width",
                                                      "q_air_temperature",
                                                      "q_head_data",
                                                      "q_registration",
-                                                     "q_symbol_size"};
+                                                     "q_symbol_size",
+                                                     "q_particle_density",
+                                                     "q_encoder"};
 
 }  // namespace
 

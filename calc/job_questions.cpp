@@ -90,6 +90,10 @@ void ask_line(Job& job) {
   }
   if (!line.hours_per_day) add(job, "q_hours", "line.hours_per_day", P::hours_per_day, money);
   if (!line.days_per_year) add(job, "q_days", "line.days_per_year", P::days_per_year, money);
+  const bool counts_known = line.encoder_step || (line.encoder_wheel && line.encoder_counts);
+  if (line.encoder && !counts_known) {
+    add(job, "q_encoder", "line.encoder_step", "encoder_residue_um", detail);
+  }
   if (!line.air_temperature) {
     add(job, "q_air_temperature", "line.air_temperature", P::room_c, detail);
   }
@@ -156,6 +160,9 @@ void ask_ink(Job& job, const Ink& ink, const Channel& channel) {
   }
   if (!ink.settles && channel.kind == ColourKind::white) {
     add(job, "q_settles", at + "settles", "head", physics - 8);
+    if (!ink.particle_density) {
+      add(job, "q_particle_density", at + "particle_density", "head", physics - 9);
+    }
   }
   if (!ink.price) add(job, "q_ink_price", at + "price", "ownership", money + 2);
 }

@@ -73,6 +73,8 @@ enum class P : std::size_t {
   ink_density,
   flush_ml,
   flush_bottle_l,
+  channel_depth_um,
+  divider_most,
   count
 };
 

@@ -83,9 +83,11 @@ constexpr std::array<Parameter, rows> table{{
     {P::head_life_h, "assume.head_life", "h", 8000, 4000, 12000, "ownership", practice},
     {P::alignment_h, "assume.alignment", "h", 1, 0.5, 2, "capital", practice},
     {P::spare_confidence, "assume.spare_confidence", "", 0.95, 0.90, 0.99, "quantity", practice},
-    {P::ink_density, "assume.ink_density", "kg/m3", 1050, 950, 1200, "water_kg_per_h", practice},
+    {P::ink_density, "assume.ink_density", "kg/m3", 1050, 950, 1200, "z", practice},
     {P::flush_ml, "assume.flush", "mL", 1, 0.5, 5, "ml_per_hour", practice},
     {P::flush_bottle_l, "assume.flush_bottle", "L", 1, 1, 1, "ownership", practice},
+    {P::channel_depth_um, "assume.channel_depth", "um", 100, 50, 1000, "head", practice},
+    {P::divider_most, "assume.divider", "dots", 255, 255, 255, "encoder_residue_um", practice},
 }};
 
 }  // namespace

@@ -72,8 +72,13 @@ struct Ink {
   Given<std::vector<ViscosityPoint>> viscosity;
   Given<SurfaceTension> surface_tension;
   Given<Density> density;
+  Given<double> shear_index;  ///< exponent of the Carreau law, 1 = Newtonian
+  Given<Time> shear_time;     ///< its time
+  Given<double> shear_share;  ///< viscosity at endless shear over that at rest
   Given<Length> particle_size;
-  Given<bool> settles;  ///< whether it needs recirculation
+  Given<Density> particle_density;
+  Given<double> particle_share;  ///< volume of the particles over that of the ink
+  Given<bool> settles;           ///< whether it needs recirculation
   Given<Dose> cure_dose;
   Given<double> water_share, solvent_share;
   Given<std::string> solvent;  ///< name of the main solvent
@@ -103,6 +108,9 @@ struct Line {
   Given<double> days_per_year;
   Given<Length> throw_distance, throw_variation, weave;
   Given<std::string> encoder;
+  Given<Length> encoder_step;   ///< of the product a count
+  Given<Length> encoder_wheel;  ///< diameter of the wheel that runs on the product
+  Given<int> encoder_counts;    ///< a turn of the wheel, as the controller counts them
   Given<Temperature> air_temperature;
 };
 struct Service {

@@ -1,7 +1,9 @@
 /// Which defaults stand behind a station's figures, beyond those the job itself took.
 #include <algorithm>
 
+#include "calc/drive.h"
 #include "calc/selection_parts.h"
+#include "calc/settling.h"
 
 namespace calc {
 namespace {
@@ -76,9 +78,11 @@ void channel_defaults(Defaults& d, const Channel& channel) {
   const bool tension = ink != nullptr && ink->surface_tension;
   d.use_if(tension && d.job().request->substrate.surface_energy, P::wetting_margin);
   if (channel.family == InkFamily::uv) d.use(P::lamp_ageing);
+  d.use_if(ink != nullptr && !ink->density, P::ink_density);
+  d.use_if(ink != nullptr && settles_by_figures(d.job(), *ink), P::channel_depth_um);
   if (channel.family != InkFamily::aqueous) return;
   d.use_if(ink == nullptr || !ink->water_share, P::water_share);
-  d.use_if(ink == nullptr || !ink->density, P::ink_density);
+  d.use_if(ink == nullptr, P::ink_density);
   d.use(d.job().absorbency == Absorbency::high ? P::evaporated_high : P::evaporated_none_low);
   d.use(P::dryer_efficiency);
 }
@@ -93,6 +97,7 @@ void station_defaults(Defaults& d, const Catalogue& catalogue) {
   const bool aqueous = std::any_of(d.job().channels.begin(), d.job().channels.end(),
                                    [](const Channel& c) { return c.family == InkFamily::aqueous; });
   d.use_if(aqueous && !dryers_state_rate(catalogue), P::drying_rate);
+  d.use_if(encoder_step(d.job()).has_value(), P::divider_most);
   for (const P id : {P::uptime, P::purge_share, P::purges_per_day, P::alignment_h,
                      P::spare_confidence, P::service_access_mm}) {
     d.use(id);

@@ -6,6 +6,7 @@
 #include "calc/cylinder.h"
 #include "calc/eye.h"
 #include "calc/fluid.h"
+#include "calc/ink_state.h"
 #include "calc/lattice.h"
 #include "calc/selection_parts.h"
 #include "calc/station_load.h"
@@ -186,6 +187,8 @@ void annotate(const Search& search, const Stations& stations,
     annotate_part(search, search.groups[g], *chosen[g], conditions, selection.warnings);
   }
   ink_limit_condition(*search.job, groups, conditions);
+  const std::vector<InkInHead> inks = inks_in_heads(*search.job, *search.catalogue, groups);
+  for (Notice& n : ink_warnings(*search.job, inks)) selection.warnings.push_back(std::move(n));
   drop_repeated(selection.warnings);
   std::vector<Finding> of_station;
   stations.gate(groups, stations.sized(groups), &of_station);

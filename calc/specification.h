@@ -105,6 +105,83 @@ struct Group {
   std::vector<HeadPlace> places;
 };
 
+/// A published window for the jetting number Z, with its verdict.
+struct WindowVerdict {
+  std::string name;
+  double low = 0;
+  std::optional<double> high;  ///< absent where the window is open
+  bool pass = false;           ///< at the lowest of the viscosities known
+  std::string source, tag, note;
+};
+
+/// The ink of one channel in the head that jets it. Absent = not known.
+struct InkInHead {
+  std::string channel, ink, head;  ///< `ink` is empty where the request has none
+  std::string temperature_from;    ///< given, nominal, centre, nearest, unknown
+  std::string viscosity_from;      ///< point, arrhenius, vogel, outside, unknown
+  std::optional<Temperature> temperature, known_from, known_to;
+  std::optional<Viscosity> viscosity;  ///< at rest
+  std::optional<Speed> speed;          ///< of the drop, as the catalogue states it
+  std::optional<Length> nozzle;
+  Density density;
+  bool density_assumed = false;
+  std::optional<SurfaceTension> tension;
+  std::optional<Frequency> shear_rate;  ///< at the nozzle's wall
+  std::optional<double> flow_index;     ///< local, there; 1 = Newtonian
+  std::optional<Viscosity> sheared;     ///< viscosity there, where the ink's shear law is known
+  std::optional<double> re, we, oh, z;  ///< of the jet, with the viscosity at rest
+  std::optional<double> re_sheared, oh_sheared, z_sheared;
+  std::optional<Speed> least_speed;
+  std::optional<double> splash;  ///< at the stated drop speed, which impact does not exceed
+  std::vector<WindowVerdict> windows;
+  std::optional<Length> particle, particle_most, particle_safe;
+  std::optional<Speed> settling;  ///< of the particles at jetting temperature; negative: they rise
+  std::optional<Length> settling_height;  ///< over which heat keeps them afloat
+  std::optional<bool> settles;
+  std::string settles_from;  ///< given, computed, unknown
+  bool recirculates = false;
+};
+
+/// Drive boards of one kind.
+struct BoardUse {
+  std::string board;  ///< name in the catalogue; empty where it has none
+  int heads = 0, boards = 0, heads_per_board = 1;
+  Frequency data;                       ///< [bit/s] of all of them together
+  std::optional<Frequency> board_rate;  ///< [bit/s] that one takes
+};
+
+/// Ink and data of one channel at the highest speed.
+struct ChannelFeed {
+  std::string channel;
+  int heads = 0;
+  double active_nozzles = 0;
+  Frequency data;                         ///< [bit/s]
+  VolumeFlow solid, peak, recirculation;  ///< recirculation of all heads of the channel
+  std::string supply;                     ///< name in the catalogue; empty where it has none
+  int supplies = 1;
+  std::string bound_by;  ///< one, flow, heads, pump: what asks for so many
+  int containers = 0;    ///< that hold a shift; 0 where the container is not stated
+  Volume container, first_fill;
+};
+
+/// How the pulses of the line's encoder become dots of one group.
+struct EncoderFit {
+  std::string group;
+  Length step;                ///< of the product a count
+  bool step_given = false;    ///< else made of wheel, pulses and decoding
+  double counts_per_dot = 0;  ///< wanted
+  int whole = 1;              ///< counts a dot, divided whole
+  Resolution whole_resolution;
+  double whole_error = 0;        ///< printed length over wanted, less 1
+  int counts = 1, dots = 1;      ///< best of a fractional division: so many counts for so many dots
+  double fraction_error = 0;     ///< printed length over wanted, less 1
+  std::optional<Length> repeat;  ///< pitch of the products, else length of the image
+  std::optional<Length> whole_residue, fraction_residue;  ///< over the repeat
+  Length rounding;                                        ///< rms, of a dot on whole counts
+  Frequency rate;                                         ///< counts at the highest speed
+  bool whole_serves = false;                              ///< its residue stays within half a dot
+};
+
 struct Consumption {
   std::string channel;
   double ml_per_hour = 0, l_per_month = 0, l_per_year = 0;
@@ -166,6 +243,10 @@ struct Spare {
 struct Station {
   double data_rate_bit_per_s = 0;
   int boards = 0;
+  double cables = 0;
+  std::vector<BoardUse> board_uses;
+  std::vector<ChannelFeed> feeds;
+  std::vector<EncoderFit> encoder;  ///< one a group; empty where the line's encoder is not known
   std::vector<Consumption> consumption;
   std::vector<Stage> stages;
   std::vector<BomLine> bom;
@@ -242,6 +323,7 @@ struct Specification {
   std::optional<Required> required;
   std::vector<Group> chosen;  ///< empty when infeasible or incomplete
   int heads_total = 0;
+  std::vector<InkInHead> inks;  ///< one a channel of the chosen groups
   std::optional<Station> station;
   std::vector<Flexibility> flexibility;       ///< one a group of the chosen arrangement
   std::optional<double> single_source_share;  ///< of the priced capital

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "calc/cost.h"
+#include "calc/drive.h"
 #include "calc/station_sizing.h"
 
 namespace calc {
@@ -151,6 +152,7 @@ Station size_station(const Job& job, const Catalogue& catalogue, const std::vect
   const Sizing sizing = size(job, book, groups);
   Station station;
   station.boards = sizing.boards;
+  describe_drive(job, book, groups, sizing, station);
   add_consumption(job, sizing, station);
   if (sizing.curing.needed) station.stages.push_back(uv_stage(sizing.curing));
   if (sizing.drying.needed) station.stages.push_back(drying_stage(sizing.drying));

@@ -4,8 +4,8 @@
 #include <cmath>
 
 #include "calc/compare.h"
+#include "calc/drive.h"
 #include "calc/present_value.h"
-#include "calc/supply.h"
 
 namespace calc {
 namespace {
@@ -17,17 +17,15 @@ const Head* head_of(const PriceBook& book, const Group& group) {
   return index ? book.head(*index).item : nullptr;
 }
 
-Time shift(const Job& job) { return std::min(job.hours_per_day.value, longest_shift); }
-
 void fill(const Job& job, const ChannelFlow& flow, ChannelSupply& choice) {
   const Supply* supply = choice.supply == nullptr ? nullptr : choice.supply->item;
   if (supply != nullptr && supply->container && supply->container->value > Volume()) {
     const Volume container = supply->container->value;
-    choice.containers = std::max(choice.count, containers(flow.ink(), shift(job), container));
+    choice.containers = std::max(choice.count, containers(flow.ink(), shift_time(job), container));
     choice.first_fill = container * choice.containers;
     return;
   }
-  const double whole = ceil_tolerant((flow.ink() * shift(job)).si() / litres(1).si());
+  const double whole = ceil_tolerant((flow.ink() * shift_time(job)).si() / litres(1).si());
   choice.first_fill = litres(std::max<double>(whole, choice.count));
 }
 
@@ -41,19 +39,6 @@ bool named_by(const Head* head, const Supply& supply) {
   return head != nullptr && head->supply && supply.name == head->supply->value;
 }
 
-int supply_count(const ChannelLoad& load, const Supply& supply) {
-  SupplyLimits limits;
-  if (supply.flow && supply.flow->value > VolumeFlow()) limits.flow = supply.flow->value;
-  if (supply.heads && supply.heads->value > 0) limits.heads = supply.heads->value;
-  return supplies(load.peak, load.heads, limits);
-}
-
-struct BoardLoad {
-  const Priced<Board>* board = nullptr;
-  int heads = 0;
-  Frequency data;
-};
-
 /// Heads and data by drive board; heads whose board is not in the catalogue go to a null one.
 std::vector<BoardLoad> board_loads(const PriceBook& book, const std::vector<Group>& groups,
                                    const std::vector<ChannelLoad>& loads) {
@@ -63,7 +48,7 @@ std::vector<BoardLoad> board_loads(const PriceBook& book, const std::vector<Grou
     const Priced<Board>* board = index ? book.board_of(*index) : nullptr;
     auto found = std::find_if(list.begin(), list.end(),
                               [&](const BoardLoad& b) { return b.board == board; });
-    if (found == list.end()) found = list.insert(list.end(), {board, 0, Frequency()});
+    if (found == list.end()) found = list.insert(list.end(), {board, 0, Frequency(), 0});
     found->heads += groups[g].heads_total;
     for (const ChannelLoad& load : loads) {
       if (load.group == g) found->data += load.data;
@@ -87,11 +72,12 @@ void add_heads_and_boards(const PriceBook& book, const std::vector<Group>& group
     sizing.needs.add(PartCode::printhead, index ? book.head(*index).row : PricedRow(),
                      group.heads_total);
   }
-  for (const BoardLoad& load : board_loads(book, groups, sizing.loads)) {
-    const int count = boards_of(load);
-    sizing.boards += count;
+  sizing.board_loads = board_loads(book, groups, sizing.loads);
+  for (BoardLoad& load : sizing.board_loads) {
+    load.boards = boards_of(load);
+    sizing.boards += load.boards;
     sizing.needs.add(PartCode::drive_board, load.board == nullptr ? PricedRow() : load.board->row,
-                     count);
+                     load.boards);
   }
 }
 
@@ -154,13 +140,15 @@ void size_channels(const Job& job, const PriceBook& book, const std::vector<Grou
 
 }  // namespace
 
+Time shift_time(const Job& job) { return std::min(job.hours_per_day.value, longest_shift); }
+
 ChannelSupply choose_supply(const Job& job, const PriceBook& book, const ChannelLoad& load,
                             const ChannelFlow& flow, const Head* head) {
   ChannelSupply best;
   std::optional<Money> best_sum;
   for (const Priced<Supply>& supply : book.supplies()) {
     if (!takes(*supply.item, job.channels[load.channel])) continue;
-    const int count = supply_count(load, *supply.item);
+    const int count = supplies(load.peak, load.heads, supply_limits(*supply.item, head));
     const bool named = named_by(head, *supply.item);
     std::optional<Money> sum;
     if (supply.row.price) sum = *supply.row.price * count;

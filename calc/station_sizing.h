@@ -7,6 +7,7 @@
 #include "calc/running.h"
 #include "calc/station_cure.h"
 #include "calc/station_load.h"
+#include "calc/supply.h"
 
 namespace calc {
 
@@ -18,12 +19,21 @@ struct ChannelSupply {
   Volume first_fill;
 };
 
+/// Heads and data of one kind of drive board; a null board takes those the catalogue has none for.
+struct BoardLoad {
+  const Priced<Board>* board = nullptr;
+  int heads = 0;
+  Frequency data;
+  int boards = 0;
+};
+
 struct Sizing {
   std::vector<ChannelLoad> loads;
   std::vector<ChannelFlow> flows;       ///< one a load
   std::vector<ChannelSupply> supplies;  ///< one a load
   Curing curing;
   Drying drying;
+  std::vector<BoardLoad> board_loads;
   int boards = 0;
   Needs needs;
   std::vector<SpareHeads> spares;
@@ -37,6 +47,9 @@ Sizing size(const Job& job, const PriceBook& book, const std::vector<Group>& gro
 /// The same into one that was used before, whose store is used again: for a search of many.
 void size_again(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
                 Sizing& sizing);
+
+/// Time of a shift [s]: a day of operation, at most eight hours.
+Time shift_time(const Job& job);
 
 /// Length of the station along the line [m]: access, rows of heads, lamps, dryers as installed.
 Length station_footprint(const Job& job, const std::vector<Group>& groups, const Sizing& sizing);

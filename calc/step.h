@@ -23,8 +23,9 @@ struct StepInput {
 /// A step. `formula` is written in the grammar of the method's trace section over the inputs'
 /// symbols and evaluates to `value` in `unit` (kind formula); `least` steps name a condition true
 /// at value and false at value - 1 through `formula` yielding > = 0 ; `choice` steps list the
-/// candidates as inputs and `value` is min(...) or max(...) of them; `table` steps name the row in
-/// `formula`.
+/// candidates as inputs and `value` is min(...) or max(...) of them; `table` steps name the table
+/// in `formula`: their first input selects among the others, `f_3` being the row for 3, or all of
+/// them go into a rule of whole numbers that no formula of the grammar states.
 class Step {
  public:
   /// Every field, so that a result without source, unit and range of validity does not compile.

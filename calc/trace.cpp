@@ -14,7 +14,11 @@ std::vector<Step> trace(const Job& job, const Catalogue& catalogue, const Specif
     trace_across(writer, spec.chosen[i], prefix);
     trace_ink(writer, spec.chosen[i], prefix);
   }
-  if (!spec.chosen.empty() && spec.station) trace_station(writer);
+  trace_jets(writer);
+  if (!spec.chosen.empty() && spec.station) {
+    trace_station(writer);
+    trace_drive(writer);
+  }
   return writer.take();
 }
 

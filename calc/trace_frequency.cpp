@@ -36,8 +36,12 @@ void allowed(TraceWriter& w, const Group& group, const std::string& g) {
   const AllowedFrequency value = allowed_frequency(ratings, drops, method, levels);
   const StepInput rating = from_catalogue("f_r", in_khz(ratings.front()), "kHz", ref);
   if (!value.from_binary) {
-    w.add(g + ".rating", StepKind::table, "f_a", ref, {from_catalogue("levels", levels, "", ref)},
-          in_khz(value.value), "kHz", rated);
+    std::vector<StepInput> inputs{chosen("levels", levels, "")};
+    for (std::size_t i = 0; i < ratings.size(); ++i) {
+      inputs.push_back(
+          from_catalogue("f_" + std::to_string(i + 2), in_khz(ratings[i]), "kHz", ref));
+    }
+    w.add(g + ".rating", StepKind::table, "f_a", ref, inputs, in_khz(value.value), "kHz", rated);
   } else if (method == GreyMethod::amplitude) {
     w.formula(g + ".rating", "f_a", "a*f_r",
               {from_parameter(w.job, "a", P::amplitude_factor), rating}, in_khz(value.value), "kHz",

@@ -1,6 +1,5 @@
 #include <algorithm>
 
-#include "calc/eye.h"
 #include "calc/trace_find.h"
 #include "calc/trace_writer.h"
 #include "calc/viscosity.h"

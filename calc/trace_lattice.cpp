@@ -26,6 +26,26 @@ const Basis catalogue_row{"catalogue, as its provenance says", SourceTag::table,
 const Basis rows_even{"equally spaced rows add up", SourceTag::computed,
                       "offsets of the rows equally spaced"};
 
+/// The largest gap round a nozzle pitch counts, of rows that do not stand equally spaced.
+void uneven_rows(TraceWriter& w, const HeadMode& mode, const NativeResolution& value,
+                 const std::string& g, const std::string& ref) {
+  std::vector<double> places = trace_offsets(mode);
+  for (double& place : places) place -= std::floor(place);
+  std::sort(places.begin(), places.end());
+  std::vector<StepInput> inputs{
+      from_catalogue("R_row", in_dpi(mode.row_pitch->value), "dpi", ref + ".row_pitch")};
+  std::string gaps;
+  for (std::size_t i = 0; i < places.size(); ++i) {
+    const std::string symbol = "o_" + std::to_string(i + 1);
+    inputs.push_back(from_catalogue(symbol, places[i], "", ref + ".row_offsets"));
+    if (i > 0) gaps += symbol + "-o_" + std::to_string(i) + ",";
+  }
+  gaps += "1-o_" + std::to_string(places.size()) + "+o_1";
+  w.formula(
+      g + ".native", "R_0", "R_row/max(" + gaps + ")", inputs, in_dpi(value.value), "dpi",
+      {"the largest gap between rows counts", SourceTag::computed, "rows not equally spaced"});
+}
+
 void native(TraceWriter& w, const Group& group, const std::string& g) {
   const HeadMode& mode = trace_mode(w.catalogue, group);
   const std::string ref = "head." + group.head + ".mode." + group.mode;
@@ -36,9 +56,7 @@ void native(TraceWriter& w, const Group& group, const std::string& g) {
                from_catalogue("R_row", in_dpi(mode.row_pitch->value), "dpi", ref + ".row_pitch")},
               in_dpi(value.value), "dpi", rows_even);
   } else {
-    w.add(g + ".native", StepKind::table, "R_0", ref + ".row_offsets",
-          {from_catalogue("R_row", in_dpi(mode.row_pitch->value), "dpi", ref + ".row_pitch")},
-          in_dpi(value.value), "dpi", catalogue_row);
+    uneven_rows(w, mode, value, g, ref);
   }
 }
 
@@ -167,9 +185,12 @@ void effects(TraceWriter& w, const ChannelDots& dots, const std::string& g, cons
 void channel(TraceWriter& w, const Group& group, const ChannelDots& dots, const std::string& g) {
   const std::string c = g + "." + dots.channel;
   const std::string ref = "head." + group.head + ".mode." + group.mode + ".drops";
-  w.add(c + ".drop", StepKind::table, "V", ref,
-        {from_catalogue("levels", dots.levels_used, "", ref)}, in_pl(dots.drop), "pL",
-        catalogue_row);
+  std::vector<StepInput> inputs{chosen("levels", dots.levels_used, "")};
+  for (const Volume volume : trace_mode(w.catalogue, group).drops->value) {
+    inputs.push_back(
+        from_catalogue("V_" + std::to_string(inputs.size() + 1), in_pl(volume), "pL", ref));
+  }
+  w.add(c + ".drop", StepKind::table, "V", ref, inputs, in_pl(dots.drop), "pL", catalogue_row);
   dot(w, dots, c);
   cover(w, group, dots, g, c);
   effects(w, dots, g, c);

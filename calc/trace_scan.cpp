@@ -54,9 +54,18 @@ void carriage_advance(TraceWriter& w, const Group& group, const std::string& g) 
   }
   const double advance = in_mm(group.scan->advance);
   const bool is_least = !(advance < least) && !(advance > least);
-  w.add(g + ".carriage_advance", is_least ? StepKind::choice : StepKind::table, "A",
-        is_least ? "min(" + list + ")" : "greatest advance of whole rows on every lattice", inputs,
-        advance, "mm", shared);
+  if (is_least) {
+    w.add(g + ".carriage_advance", StepKind::choice, "A", "min(" + list + ")", inputs, advance,
+          "mm", shared);
+    return;
+  }
+  for (std::size_t i = 0; i < groups.size(); ++i) {
+    inputs.push_back(chosen(numbered("R", i), in_dpi(nozzle_axis(groups[i])), "dpi"));
+    inputs.push_back(chosen(numbered("s", i), groups[i].scan->interlace_steps, ""));
+  }
+  w.add(g + ".carriage_advance", StepKind::table, "A",
+        "greatest A <= min A_i with whole A*R_i/25.4, gcd with s_i = 1", inputs, advance, "mm",
+        shared);
 }
 
 void advance(TraceWriter& w, const Group& group, const std::string& g) {

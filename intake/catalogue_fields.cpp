@@ -125,8 +125,7 @@ Table<Head> head() {
                    "diameter of a nozzle")
               .within(1, 500),
           quantity("head.NAME.drop_speed", &H::drop_speed, "speed", "m/s", "speed of a drop")
-              .within(0.5, 30)
-              .printed_only(),
+              .within(0.5, 30),
           word("head.NAME.drop_speed_at", &H::drop_speed_at, "where the drop speed was measured")
               .otherwise("one_mm")
               .printed_only(),
@@ -163,6 +162,9 @@ Table<Head> head() {
               .within(0, 100),
           word("head.NAME.recirculates", &H::recirculates, "whether ink recirculates through it")
               .otherwise("no"),
+          quantity("head.NAME.recirculation", &H::recirculation, "flow", "mL/min",
+                   "flow that recirculates through it")
+              .within(0.01, 1e5),
           quantity("head.NAME.life", &H::life, "time", "h", "running hours it lasts")
               .within(1, 1e6),
           number("head.NAME.life_drops", &H::life_drops, "", "", "drops a nozzle lasts")
@@ -199,6 +201,9 @@ Table<Supply> supply() {
       {
           word_list("supply.NAME.families", &S::families, "ink families it takes").otherwise("any"),
           quantity("supply.NAME.flow", &S::flow, "flow", "mL/min", "greatest flow")
+              .within(0.01, 1e6),
+          quantity("supply.NAME.pump", &S::pump, "flow", "mL/min",
+                   "greatest flow of its pump, ink and recirculation together")
               .within(0.01, 1e6),
           integer("supply.NAME.heads", &S::heads, "heads one supply feeds").within(1, 1000),
           quantity("supply.NAME.container", &S::container, "volume", "L", "ink of one container")

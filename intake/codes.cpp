@@ -65,6 +65,7 @@ constexpr std::array table = {
     CodeInfo{code::currencies_differ, "prices of a request in different currencies"},
     CodeInfo{code::variation_above_value, "a variation is greater than what varies"},
     CodeInfo{code::image_around_body, "the image is longer than the way around the cylinder"},
+    CodeInfo{code::two_encoder_steps, "the step of an encoder and its wheel"},
     CodeInfo{code::lists_differ, "ratings and drops of a mode differ in number"},
     CodeInfo{code::row_not_there, "a row that is named is not in the catalogue"},
     CodeInfo{code::window_reversed, "a least value above the greatest"},
@@ -79,6 +80,8 @@ constexpr std::array table = {
     CodeInfo{code::dot_missing, "the drop of a measured dot that is not given"},
     CodeInfo{code::price_undated, "a price without its date"},
     CodeInfo{code::symbol_missing, "a bar code without its kind"},
+    CodeInfo{code::half_encoder, "wheel or counts of an encoder without the other"},
+    CodeInfo{code::half_shear_law, "a shear law without its exponent or its time"},
 };
 
 }  // namespace

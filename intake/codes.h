@@ -70,6 +70,7 @@ inline constexpr std::string_view shares_above_one = "E0170";
 inline constexpr std::string_view currencies_differ = "E0171";
 inline constexpr std::string_view variation_above_value = "E0172";
 inline constexpr std::string_view image_around_body = "E0173";
+inline constexpr std::string_view two_encoder_steps = "E0176";
 
 // Contradictions of a catalogue.
 inline constexpr std::string_view lists_differ = "E0181";
@@ -88,5 +89,7 @@ inline constexpr std::string_view text_size_missing = "W0202";
 inline constexpr std::string_view dot_missing = "W0203";
 inline constexpr std::string_view price_undated = "W0204";
 inline constexpr std::string_view symbol_missing = "W0205";
+inline constexpr std::string_view half_encoder = "W0206";
+inline constexpr std::string_view half_shear_law = "W0207";
 
 }  // namespace intake::code

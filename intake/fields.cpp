@@ -181,11 +181,29 @@ Table<Ink> ink() {
               quantity("ink.NAME.density", &K::density, "density", "kg/m3", "density")
                   .within(300, 5000)
                   .uncertain(),
+              number("ink.NAME.shear_index", &K::shear_index, "", "",
+                     "exponent of its shear thinning (Carreau), 1 for none")
+                  .within(0.05, 1)
+                  .otherwise("not known: its viscosity is taken as at rest"),
+              quantity("ink.NAME.shear_time", &K::shear_time, "time", "ms",
+                       "time of its shear thinning (Carreau)")
+                  .within(1e-6, 1e6),
+              quantity("ink.NAME.shear_share", &K::shear_share, "fraction", "%",
+                       "viscosity at endless shear over that at rest")
+                  .within(0, 100)
+                  .otherwise("0 %, a power law"),
               quantity("ink.NAME.particle_size", &K::particle_size, "length", "um",
                        "greatest particles")
                   .within(0.001, 100),
+              quantity("ink.NAME.particle_density", &K::particle_density, "density", "kg/m3",
+                       "density of the particles")
+                  .within(300, 20000),
+              quantity("ink.NAME.particle_share", &K::particle_share, "fraction", "%",
+                       "share of the particles by volume")
+                  .within(0, 60)
+                  .otherwise("0 %, none hinders another"),
               word("ink.NAME.settles", &K::settles, "whether it settles and needs recirculation")
-                  .otherwise("no"),
+                  .otherwise("by size and density of the particles, else no"),
               quantity("ink.NAME.cure_dose", &K::cure_dose, "dose", "mJ/cm2",
                        "radiant exposure it cures at")
                   .within(1, 100000)
@@ -316,6 +334,15 @@ Table<Line> line() {
               .otherwise("0 mm"),
           text("line.encoder", &L::encoder, check_short,
                "encoder the line has already, in words; the bill then has none"),
+          quantity("line.encoder_step", &L::encoder_step, "length", "um",
+                   "way of the product for one count of the encoder")
+              .within(0.01, 10000),
+          quantity("line.encoder_wheel", &L::encoder_wheel, "length", "mm",
+                   "diameter of the encoder's wheel on the product")
+              .within(1, 10000),
+          integer("line.encoder_counts", &L::encoder_counts,
+                  "counts of a turn of that wheel: pulses times 1, 2 or 4 by the decoding")
+              .within(1, 100000000),
           quantity("line.air_temperature", &L::air_temperature, "temperature", "degC",
                    "air at the station")
               .within(-30, 80)

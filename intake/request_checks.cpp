@@ -128,6 +128,44 @@ void check_dot(const calc::Request& r, Sink& sink) {
       .hint = "add substrate.dot_diameter, as in 60 um";
 }
 
+/// `value` moves nothing without `needed`.
+template <class T, class N>
+void check_needs(Sink& sink, std::string_view code, const std::string& key,
+                 const calc::Given<T>& value, const std::string& needed_key,
+                 const calc::Given<N>& needed, const std::string& example) {
+  if (!value || needed) return;
+  fault(sink, code, *value, key, "moves nothing without " + needed_key).hint =
+      "add " + needed_key + ", as in " + example;
+}
+
+void check_encoder(const calc::Request& r, Sink& sink) {
+  const calc::Line& line = r.line;
+  if (line.encoder_step && (line.encoder_wheel || line.encoder_counts)) {
+    Diagnostic& d = fault(sink, code::two_encoder_steps, *line.encoder_step, "line.encoder_step",
+                          "the way of a count is given, and the wheel it would follow from");
+    d.notes.push_back(line.encoder_wheel ? stands("line.encoder_wheel", *line.encoder_wheel)
+                                         : stands("line.encoder_counts", *line.encoder_counts));
+    d.hint = "leave out either line.encoder_step or wheel and counts";
+    return;
+  }
+  check_needs(sink, code::half_encoder, "line.encoder_wheel", line.encoder_wheel,
+              "line.encoder_counts", line.encoder_counts, "20000");
+  check_needs(sink, code::half_encoder, "line.encoder_counts", line.encoder_counts,
+              "line.encoder_wheel", line.encoder_wheel, "200 mm");
+}
+
+void check_shear(const calc::Request& r, Sink& sink) {
+  for (const calc::Ink& ink : r.inks) {
+    const std::string at = "ink." + ink.name + ".";
+    const std::string index = at + "shear_index";
+    const std::string time = at + "shear_time";
+    check_needs(sink, code::half_shear_law, index, ink.shear_index, time, ink.shear_time, "0.1 ms");
+    check_needs(sink, code::half_shear_law, time, ink.shear_time, index, ink.shear_index, "0.6");
+    check_needs(sink, code::half_shear_law, at + "shear_share", ink.shear_share, index,
+                ink.shear_index, "0.6");
+  }
+}
+
 std::string ink_names(const calc::Request& r) {
   std::vector<std::string_view> names;
   for (std::size_t k = 0; k < std::min<std::size_t>(r.inks.size(), 20); ++k) {
@@ -226,6 +264,8 @@ void check_request(const calc::Request& request, Sink& sink) {
   check_bar_code(request, sink);
   check_text(request, sink);
   check_dot(request, sink);
+  check_encoder(request, sink);
+  check_shear(request, sink);
   check_colours(request, sink);
   check_shares(request, sink);
   check_currencies(request, sink);

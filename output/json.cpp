@@ -156,6 +156,7 @@ void set_station(Json& object, const calc::Station& station) {
   object["footprint_mm"] = json_number(in_mm(station.footprint));
   object["boards"] = station.boards;
   object["unpriced_items"] = station.unpriced_items;
+  set_drive(object, station);
 }
 
 Json alternative_json(const calc::Alternative& alternative) {
@@ -253,7 +254,7 @@ void set_answer(Json& root, const calc::Specification& specification) {
   if (specification.required) root["required"] = required_json(*specification.required);
   if (specification.chosen.empty()) return;
   root["chosen"] = chosen_json(specification);
-  root["ink"] = inks_json(specification.chosen);
+  root["ink"] = inks_json(specification.inks);
 }
 
 Json whole_json(const calc::Specification& specification, const JsonFacts& facts) {

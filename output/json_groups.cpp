@@ -185,20 +185,4 @@ Json chosen_json(const calc::Specification& specification) {
   return object;
 }
 
-Json inks_json(const std::vector<calc::Group>& groups) {
-  Json array = Json::array();
-  for (const calc::Group& group : groups) {
-    if (!group.jetting_temperature && !group.viscosity) continue;
-    for (const std::string& channel : group.channels) {
-      Json object{{"channel", channel}};
-      if (group.jetting_temperature) {
-        object["jetting_temperature_degc"] = json_number(group.jetting_temperature->in_celsius());
-      }
-      if (group.viscosity) object["viscosity_mpas"] = json_number(in_mpas(*group.viscosity));
-      array.push_back(object);
-    }
-  }
-  return array;
-}
-
 }  // namespace output

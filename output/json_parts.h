@@ -40,6 +40,8 @@ Json json_list(const Range& range, Make make) {
 Json group_json(const calc::Group& group);
 /// `chosen` of a specification that has chosen something.
 Json chosen_json(const calc::Specification& specification);
-Json inks_json(const std::vector<calc::Group>& groups);
+Json inks_json(const std::vector<calc::InkInHead>& inks);
+/// Sets drive, supply and encoder of a station.
+void set_drive(Json& root, const calc::Station& station);
 
 }  // namespace output

@@ -139,6 +139,13 @@ TEST_CASE("shear, particles and settling") {
       {"20 um, 10 m/s", nozzle_shear(metres_per_second(10), micrometres(20)).si(), 4.0e6, identity,
        closed},
       {"20 um nozzle", in_um(largest_particle(micrometres(20))), 0.40, identity, "rule of thumb"},
+      {"30 um nozzle", in_um(largest_particle(micrometres(30))), 0.60, identity, "rule of thumb"},
+      {"20 um nozzle, safer", in_um(safe_particle(micrometres(20))), 0.20, identity,
+       "rule of thumb"},
+      {"30 um nozzle, safer", in_um(safe_particle(micrometres(30))), 0.30, identity,
+       "rule of thumb"},
+      {"50 um nozzle, safer", in_um(safe_particle(micrometres(50))), 0.50, identity,
+       "rule of thumb"},
       {"50 um nozzle", in_um(largest_particle(micrometres(50))), 1.00, identity,
        "Torrisi et al. 2012: 1 um for 50 um"},
       {"TiO2 0.22 um [m/s]", settling_speed(micrometres(0.22), Density::from_si(4230), thick).si(),
@@ -153,7 +160,55 @@ TEST_CASE("shear, particles and settling") {
       {"70 nm, 2600 in 1000, 1 mPa s [m/s]",
        settling_speed(micrometres(0.07), Density::from_si(2600), fluid(1000, 1, 30)).si(),
        4.271340889e-9, 1e-9, fluids},
+      {"TiO2 0.25 um in 14 days [mm]", 14 * mm_per_day(0.25, 4230, thick), 13.3037, six_digits,
+       "Stokes"},
       {"wetting [mN/m]", in_mn_per_m(wetting_energy(millinewtons_per_metre(28))), 38, identity,
        "common practice"},
   });
+}
+
+TEST_CASE("crowded particles settle slower, and heat keeps small ones up") {
+  const auto height_um = [](double um, double density) {
+    const auto height = settling_height(micrometres(um), Density::from_si(density),
+                                        Density::from_si(1000), Temperature::celsius(25));
+    REQUIRE(height.has_value());
+    return in_um(*height);
+  };
+  support::check_all({
+      {"one alone", hindered_share(0), 1, identity, "Richardson and Zaki 1954"},
+      // 0.9^4.65 = exp(4.65 ln 0.9).
+      {"10 % by volume", hindered_share(0.1), 0.612672, six_digits, "Richardson and Zaki 1954"},
+      {"D/v of TiO2 0.25 um [um]", height_um(0.25, 4230), 15.9, 2e-3, "Stokes and Einstein"},
+      {"D/v of an organic pigment 0.12 um [um]", height_um(0.12, 1500), 928, 1e-3,
+       "Stokes and Einstein"},
+      {"it holds for what rises too", height_um(0.25, 700), height_um(0.25, 1300), identity,
+       "symmetry"},
+  });
+  CHECK_FALSE(settling_height(micrometres(1), Density::from_si(1000), Density::from_si(1000),
+                              Temperature::celsius(25))
+                  .has_value());
+}
+
+TEST_CASE("shear thinning after Carreau") {
+  const ShearLaw law{0.6, seconds(1e-4), 8.0 / 15};
+  const ShearLaw power{0.8, seconds(1e3), 0};
+  const Speed v = metres_per_second(10);
+  const Length d = micrometres(20);
+  support::check_all({
+      {"15 to 8 mPa s, at 1e3 1/s", 15 * shear_factor(law, hertz(1e3)), 14.9861, six_digits,
+       closed},
+      {"at 1.6e6 1/s", 15 * shear_factor(law, hertz(1.6e6)), 8.91928, six_digits, closed},
+      {"at rest", shear_factor(law, hertz(0)), 1, identity, closed},
+      {"index at rest", flow_index(law, hertz(0)), 1, identity, closed},
+      {"power law, index", flow_index(power, nozzle_shear(v, d)), 0.8, 1e-9, closed},
+      {"power law, wall [1/s]", wall_shear(power, v, d).si(), 4.25e6, 1e-9, closed},
+      {"Newtonian, wall [1/s]", wall_shear(ShearLaw{}, v, d).si(), 4.0e6, identity, closed},
+  });
+  // The local index is the slope of the flow curve.
+  for (const double rate : {1e2, 1e4, 1e6}) {
+    const double h = 1e-5;
+    const double up = std::log(shear_factor(law, hertz(rate * std::exp(h))));
+    const double down = std::log(shear_factor(law, hertz(rate * std::exp(-h))));
+    CHECK(flow_index(law, hertz(rate)) == doctest::Approx(1 + (up - down) / (2 * h)).epsilon(1e-7));
+  }
 }

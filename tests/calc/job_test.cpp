@@ -274,6 +274,7 @@ TEST_CASE("each question code of a job is asked by one of a few incomplete reque
   collect(r);
   r.line.throughput_parts = given(hertz(1));
   r.line.mode = given(Mode::either);
+  r.line.encoder = given(std::string("on the drum"));
   r.image.barcode_module = given(millimetres(0.5));
   r.substrate.absorbency = given(Absorbency::none);
   for (const InkFamily family :

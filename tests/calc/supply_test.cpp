@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include "calc/frequency.h"
+#include "calc/laydown.h"
 #include "tests/calc/support/check.h"
 
 using namespace calc;
@@ -50,6 +52,15 @@ TEST_CASE("supplies by flow, heads and pump") {
   limits.recirculation = ml_per_min(125);
   CHECK(supplies(peak, 10, limits) == 7);
   CHECK(supplies(VolumeFlow{}, 1, limits) == 1);
+}
+
+TEST_CASE("the nozzles of a channel and the ink on the area are one flow") {
+  // Worked case of the method: 2000 nozzles, two heads a column of 40 kHz, 7 pL: 16.8 mL/min.
+  const VolumeFlow jetted = jetted_flow(2000, nozzle_frequency(kilohertz(40), 2), picolitres(7));
+  support::check_all(
+      {{"2000 nozzles, m 2, 40 kHz, 7 pL [mL/min]", jetted.si() * 6e7, 16.8, identity, closed}});
+  CHECK(supplies(jetted, 2, {ml_per_min(16.8), {}, {}, {}}) == 1);
+  CHECK(supplies(jetted, 2, {ml_per_min(16.7), {}, {}, {}}) == 2);
 }
 
 TEST_CASE("containers for a shift") {

@@ -25,6 +25,8 @@ const std::vector<Change>& changes() {
       {"s-arrangement", "image.width = 200 mm", "image.width = 300 mm"},
       {"s-frequency", "line.speed = 30 m/min", "line.speed = 31 m/min"},
       {"s-dots", "substrate.dot_diameter = 62 um", "substrate.dot_diameter = 64 um"},
+      {"s-jetting", "ink.black.surface_tension = 28 mN/m", "ink.black.surface_tension = 29 mN/m"},
+      {"s-drive", "line.speed = 30 m/min", "line.speed = 31 m/min"},
       {"s-ink", "colour.black.cover_mean = 15 %", "colour.black.cover_mean = 25 %"},
       {"s-stages", "ink.black.cure_dose = 200 mJ/cm2", "ink.black.cure_dose = 300 mJ/cm2"},
       {"s-safety", "ink.black.flash_point = 100 degC", "ink.black.flash_point = 50 degC"},

@@ -5,71 +5,151 @@
 #include <cmath>
 #include <map>
 #include <numeric>
+#include <set>
+#include <string>
+#include <type_traits>
+#include <vector>
 
 #include "calc/calculate.h"
 #include "tests/calc/support/formula.h"
+#include "tests/whole/support/case.h"
+#include "tests/whole/support/recorded.h"
 #include "tests/whole/support/samples.h"
 
 namespace {
 
-constexpr double accepted = 1e-12;
+using whole::RecordedStep;
 
-std::map<std::string, double> inputs_of(const calc::Step& step) {
-  std::map<std::string, double> inputs;
-  for (const calc::StepInput& input : step.inputs) {
-    const bool inserted = inputs.emplace(input.symbol, input.value).second;
-    CHECK_MESSAGE(inserted, step.id << ": symbol twice: " << input.symbol);
-  }
-  return inputs;
-}
+constexpr double accepted = 1e-12;
 
 bool close(double a, double b) {
   return std::abs(a - b) <= accepted * std::max({std::abs(a), std::abs(b), 1e-300});
 }
 
-double with(const calc::Step& step, double value) {
-  auto inputs = inputs_of(step);
+/// The formula with another value for what the step finds.
+double with(const RecordedStep& step, double value) {
+  auto inputs = step.values();
   inputs[step.symbol] = value;
   return support::evaluate(step.formula, inputs);
 }
 
-/// The one table whose entry is a rule of number theory: largest advance coprime to the steps.
-void check_advance(const calc::Step& step) {
-  const auto inputs = inputs_of(step);
-  const int most = static_cast<int>(inputs.at("N_a") / inputs.at("N_q"));
+/// Largest advance in rows without a common factor with the steps.
+double advance_again(const RecordedStep& step) {
+  const auto inputs = step.values();
+  int j = static_cast<int>(inputs.at("N_a") / inputs.at("N_q"));
   const int s = static_cast<int>(inputs.at("s"));
-  int j = most;
   while (j > 0 && std::gcd(j, s) != 1) --j;
-  CHECK(step.value == j);
+  return j;
 }
 
-void check(const calc::Step& step) {
+/// Greatest advance, no group's own exceeded, that is whole rows of every lattice, none left out.
+double shared_advance_again(const RecordedStep& step) {
+  const auto in = step.values();
+  double least = in.at("A_1");
+  for (int i = 2; in.count("A_" + std::to_string(i)) == 1; ++i) {
+    least = std::min(least, in.at("A_" + std::to_string(i)));
+  }
+  const auto suits = [&](double advance) {
+    for (int i = 1; in.count("R_" + std::to_string(i)) == 1; ++i) {
+      const double rows = advance * in.at("R_" + std::to_string(i)) / 25.4;
+      const double whole = std::round(rows);
+      const int steps = static_cast<int>(in.at("s_" + std::to_string(i)));
+      if (whole < 1 || std::abs(rows - whole) > 1e-6) return false;
+      if (std::gcd(static_cast<int>(whole), steps) != 1) return false;
+    }
+    return true;
+  };
+  const double pitch = 25.4 / in.at("R_1");
+  for (double rows = std::floor(least / pitch + 1e-6); rows >= 1; --rows) {
+    if (suits(rows * pitch)) return rows * pitch;
+  }
+  return 0;
+}
+
+/// The row that the first input selects: `f_3` for 3.
+double selected(const RecordedStep& step) {
+  REQUIRE(step.inputs.size() > 1);
+  const std::string row = "_" + std::to_string(std::lround(step.inputs.front().value));
+  for (std::size_t i = 1; i < step.inputs.size(); ++i) {
+    const std::string& symbol = step.inputs[i].symbol;
+    if (symbol.size() > row.size() && symbol.ends_with(row)) return step.inputs[i].value;
+  }
+  FAIL("no row " << row << " in the table of " << step.id);
+  return 0;
+}
+
+double table_again(const RecordedStep& step) {
+  if (step.id.ends_with(".advance_rows")) return advance_again(step);
+  if (step.id.ends_with(".carriage_advance")) return shared_advance_again(step);
+  return selected(step);
+}
+
+/// What a least or solve step compares with: its last input.
+double scale_of(const RecordedStep& step) { return std::abs(step.inputs.back().value); }
+
+void check(const RecordedStep& step) {
   CAPTURE(step.id);
   CAPTURE(step.formula);
+  CHECK_FALSE(step.symbol.empty());
+  CHECK_FALSE(step.formula.empty());
   CHECK_FALSE(step.source.empty());
+  CHECK_FALSE(step.tag.empty());
   CHECK_FALSE(step.validity.empty());
-  CHECK(std::isfinite(step.value));
-  switch (step.kind) {
-    case calc::StepKind::formula:
-    case calc::StepKind::choice: {
-      const double again = support::evaluate(step.formula, inputs_of(step));
-      CAPTURE(again);
-      CAPTURE(step.value);
-      CHECK(close(again, step.value));
-      break;
-    }
-    case calc::StepKind::least:
-      CHECK(with(step, step.value) >= -1e-9 * std::abs(inputs_of(step).begin()->second));
-      if (step.value > 1) CHECK(with(step, step.value - 1) < 0);
-      break;
-    case calc::StepKind::solve:
-      CHECK(std::abs(with(step, step.value)) <= 1e-9);
-      break;
-    case calc::StepKind::table:
-      if (step.id.find(".advance_rows") != std::string::npos) check_advance(step);
-      CHECK_FALSE(step.formula.empty());
-      break;
+  CHECK_FALSE(step.inputs.empty());
+  CAPTURE(step.value);
+  if (step.kind == "formula" || step.kind == "choice") {
+    const double again = support::evaluate(step.formula, step.values());
+    CAPTURE(again);
+    CHECK(close(again, step.value));
+  } else if (step.kind == "least") {
+    CHECK(with(step, step.value) >= -accepted * scale_of(step));
+    if (step.value > 1) CHECK(with(step, step.value - 1) < 0);
+  } else if (step.kind == "solve") {
+    const double moved = with(step, step.value * (1 + 1e-9));
+    CHECK(std::abs(with(step, step.value)) <= accepted * scale_of(step));
+    CHECK(std::abs(moved) > std::abs(with(step, step.value)));
+  } else {
+    CHECK(step.kind == "table");
+    const double again = table_again(step);
+    CAPTURE(again);
+    CHECK(close(again, step.value));
   }
+  if (step.kind == "choice") {
+    const bool extreme = step.formula.starts_with("min(") || step.formula.starts_with("max(");
+    CHECK(extreme);
+  }
+}
+
+/// No step has a dimension without its unit: only figures that are counts, shares or numbers of
+/// similarity carry none.
+bool may_lack_unit(const RecordedStep& step) {
+  static const std::set<std::string> bare{"heads_across",
+                                          "heads_total",
+                                          "positions",
+                                          "rows",
+                                          "stack",
+                                          "advance_rows",
+                                          "strokes",
+                                          "use",
+                                          "idle",
+                                          "spread",
+                                          "cover",
+                                          "bits",
+                                          "lamp_rows",
+                                          "supplies",
+                                          "containers",
+                                          "encoder_counts",
+                                          "encoder_whole",
+                                          "encoder_whole_error",
+                                          "re",
+                                          "we",
+                                          "oh",
+                                          "z",
+                                          "z_sheared",
+                                          "splash",
+                                          "flow_index"};
+  const std::string last = step.id.substr(step.id.rfind('.') + 1);
+  return bare.count(last) == 1 || step.id.starts_with("station.boards.");
 }
 
 void check_references(const calc::Specification& spec) {
@@ -105,14 +185,27 @@ void equal(const calc::Specification& spec, const std::string& id, double figure
 
 TEST_CASE("every step of every sample is reproduced from its printed inputs") {
   int steps = 0;
+  std::map<std::string, int> kinds;
   for (const auto& request : whole::sample_requests()) {
     const auto spec = calc::calculate(request.request, whole::sample_catalogue(), "2026-11-20");
     CAPTURE(spec.id);
-    for (const calc::Step& step : spec.trace) check(step);
+    const auto recorded = whole::recorded_trace(spec);
+    REQUIRE(recorded.size() == spec.trace.size());
+    for (std::size_t i = 0; i < recorded.size(); ++i) {
+      check(recorded[i]);
+      CHECK(recorded[i].value == spec.trace[i].value);  // all 17 digits are in the file
+      kinds[recorded[i].kind] += 1;
+      CAPTURE(recorded[i].id);
+      if (recorded[i].unit.empty()) CHECK(may_lack_unit(recorded[i]));
+    }
     check_references(spec);
     steps += static_cast<int>(spec.trace.size());
   }
   CHECK(steps > 300);
+  for (const char* kind : {"formula", "table", "solve", "least", "choice"}) {
+    CAPTURE(kind);
+    CHECK(kinds[kind] > 0);
+  }
 }
 
 TEST_CASE("the trace equals the search's figures bit for bit") {
@@ -138,3 +231,35 @@ TEST_CASE("the trace equals the search's figures bit for bit") {
     }
   }
 }
+
+TEST_CASE("a step that was tampered with is not reproduced") {
+  const auto spec = whole::case_of("").specification;
+  auto recorded = whole::recorded_trace(spec);
+  int tampered = 0;
+  for (RecordedStep& step : recorded) {
+    if (step.kind != "formula" && step.kind != "table") continue;
+    const double again =
+        step.kind == "table" ? table_again(step) : support::evaluate(step.formula, step.values());
+    CAPTURE(step.id);
+    CHECK_FALSE(close(again, step.value * (1 + 1e-11) + 1e-290));
+    ++tampered;
+  }
+  CHECK(tampered > 30);
+}
+
+// A step cannot be made without source, unit and range of validity.
+namespace construction {
+using calc::SourceTag;
+using calc::Step;
+using calc::StepKind;
+using Text = std::string;
+using Inputs = std::vector<calc::StepInput>;
+using Names = std::vector<Text>;
+static_assert(std::is_constructible_v<Step, Text, StepKind, Text, Text, Inputs, double, Text, Text,
+                                      SourceTag, Text, Names>);
+static_assert(!std::is_default_constructible_v<Step>);
+static_assert(!std::is_constructible_v<Step, Text, StepKind, Text, Text, Inputs, double, Text,
+                                       SourceTag, Text, Names>);
+static_assert(!std::is_constructible_v<Step, Text, StepKind, Text, Text, Inputs, double, Text, Text,
+                                       SourceTag, Names>);
+}  // namespace construction

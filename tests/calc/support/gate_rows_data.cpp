@@ -237,6 +237,17 @@ const std::vector<CodeRow>& warnings() {
          head(c).nozzle_diameter = given(micrometres(20));
          r.inks.front().particle_size = given(micrometres(0.9));
        }},
+      {"jetting_windows",
+       [](Request&, Catalogue& c) { head(c).nozzle_diameter = given(micrometres(5)); }},
+      {"slow_ejection",
+       [](Request&, Catalogue& c) { head(c).drop_speed = given(metres_per_second(1)); }},
+      {"splash", [](Request&, Catalogue& c) { head(c).drop_speed = given(metres_per_second(30)); }},
+      {"settles_by_figures",
+       [](Request& r, Catalogue&) {
+         r.inks.front().settles = given(false);
+         r.inks.front().particle_size = given(micrometres(0.3));
+         r.inks.front().particle_density = given(Density::from_si(4200));
+       }},
       {"slope",
        [](Request& r, Catalogue& c) {
          r.product.form = given(Form::cylinder);

@@ -79,6 +79,13 @@ std::vector<FieldRow> ink_rows() {
       {"ink.NAME.surface_tension", "28 mN/m", "34 mN/m", "conditions", "", ""},
       {"ink.NAME.density", "1060 kg/m3", "1200 kg/m3", "stages", aqueous, ""},
       {"ink.NAME.particle_size", "0.2 um", "5 um", "warnings", "", ""},
+      {"ink.NAME.shear_index", "0.9", "0.6", "ink", "ink.black.shear_time = 0.1 ms\n", ""},
+      {"ink.NAME.shear_time", "0.1 ms", "0.001 ms", "ink", "ink.black.shear_index = 0.6\n", ""},
+      {"ink.NAME.shear_share", "20 %", "60 %", "ink",
+       "ink.black.shear_index = 0.6\nink.black.shear_time = 0.1 ms\n", ""},
+      {"ink.NAME.particle_density", "1500 kg/m3", "4200 kg/m3", "ink", "", ""},
+      {"ink.NAME.particle_share", "2 %", "8 %", "ink", "ink.black.particle_density = 4200 kg/m3\n",
+       ""},
       {"ink.NAME.settles", "no", "yes", "chosen", "", ""},
       {"ink.NAME.cure_dose", "200 mJ/cm2", "400 mJ/cm2", "stages", "", ""},
       {"ink.NAME.water_share", "60 %", "80 %", "stages", aqueous, ""},
@@ -121,6 +128,9 @@ std::vector<FieldRow> line_rows() {
       {"line.throw_variation", "0.2 mm", "0.3 mm", "safety", "", ""},
       {"line.weave", "0 mm", "30 mm", "chosen", "", ""},
       {"line.encoder", "", "on the drum", "bom", "", ""},
+      {"line.encoder_step", "5 um", "1 um", "encoder", "", ""},
+      {"line.encoder_wheel", "200 mm", "300 mm", "encoder", "line.encoder_counts = 20000\n", ""},
+      {"line.encoder_counts", "20000", "40000", "encoder", "line.encoder_wheel = 200 mm\n", ""},
       {"line.air_temperature", "25 degC", "45 degC", "ink", "", ""},
   };
 }

@@ -1,0 +1,206 @@
+#include <algorithm>
+
+#include "calc/drive.h"
+#include "calc/eye.h"
+#include "calc/trace_find.h"
+#include "calc/trace_writer.h"
+
+namespace calc {
+namespace {
+
+constexpr double ml_per_min = 6e7;  ///< of a cubic metre a second
+
+const Basis balance{"mass balance", SourceTag::computed, "highest speed"};
+const Basis whole_parts{"whole numbers of parts that serve every limit stated", SourceTag::computed,
+                        "limits the catalogue states"};
+const Basis rolling{"a wheel rolls off its circumference", SourceTag::computed, "no slip"};
+const Basis dividing{"counts of an encoder divided into dots", SourceTag::computed,
+                     "constant speed within a dot"};
+const Basis rounding{"JCGM 100:2008, resolution of an indication", SourceTag::memory,
+                     "standard deviation of a position on whole counts"};
+
+std::string group_of(const Specification& spec, const std::string& channel, const Group** group) {
+  for (std::size_t i = 0; i < spec.chosen.size(); ++i) {
+    for (const std::string& name : spec.chosen[i].channels) {
+      if (name != channel) continue;
+      *group = &spec.chosen[i];
+      return "g" + std::to_string(i + 1);
+    }
+  }
+  return {};
+}
+
+const Channel& channel_named(const Job& job, const std::string& name) {
+  return *std::find_if(job.channels.begin(), job.channels.end(),
+                       [&](const Channel& c) { return c.name == name; });
+}
+
+void solid_flow(TraceWriter& w, const ChannelFeed& feed, const Group& group,
+                const std::string& id) {
+  double laydown = 0;
+  for (const ChannelDots& dots : group.dots) {
+    if (dots.channel == feed.channel) laydown = dots.laydown * 1e6;
+  }
+  const StepInput film = chosen("h", laydown, "mL/m2");
+  const double value = feed.solid.si() * ml_per_min;
+  if (group.scan) {
+    w.formula(id + ".solid", "Q", "0.06*A*v_c*h",
+              {chosen("A", in_mm(group.scan->advance), "mm"),
+               chosen("v_c", group.scan->carriage_speed.si(), "m/s"), film},
+              value, "mL/min", balance);
+    return;
+  }
+  w.formula(id + ".solid", "Q", "0.06*W_i*v*h",
+            {from_value("W_i", *w.job.width, in_mm(w.job.width->value), "mm", "image.width"),
+             from_value("v", *w.job.speed, w.job.speed->high.si(), "m/s", "line.speed"), film},
+            value, "mL/min", balance);
+}
+
+const Supply* supply_named(const Catalogue& catalogue, const std::string& name) {
+  for (const Supply& supply : catalogue.supplies) {
+    if (supply.name == name) return &supply;
+  }
+  return nullptr;
+}
+
+/// "max(1,ceil(Q_p/q),ceil(n/h),ceil((Q_p+n*r)/p))" of the limits that are stated.
+void supplies_of(TraceWriter& w, const ChannelFeed& feed, const Group& group,
+                 const std::string& id) {
+  const Supply* supply = supply_named(w.catalogue, feed.supply);
+  if (supply == nullptr) return;
+  const Head& head = trace_head(w.catalogue, group);
+  const SupplyLimits limits = supply_limits(*supply, &head);
+  const std::string ref = "supply." + supply->name + ".";
+  std::string formula = "max(1";
+  std::vector<StepInput> inputs;
+  if (limits.flow || limits.pump) inputs.push_back(w.step("Q_p", id + ".peak"));
+  if (limits.heads || (limits.pump && limits.recirculation)) {
+    inputs.push_back(chosen("n", feed.heads, ""));
+  }
+  if (limits.flow) {
+    formula += ",ceil(Q_p/q)";
+    inputs.push_back(from_catalogue("q", limits.flow->si() * ml_per_min, "mL/min", ref + "flow"));
+  }
+  if (limits.heads) {
+    formula += ",ceil(n/h)";
+    inputs.push_back(from_catalogue("h", *limits.heads, "", ref + "heads"));
+  }
+  if (limits.pump) {
+    formula += limits.recirculation ? ",ceil((Q_p+n*r)/p)" : ",ceil(Q_p/p)";
+    inputs.push_back(from_catalogue("p", limits.pump->si() * ml_per_min, "mL/min", ref + "pump"));
+  }
+  if (limits.pump && limits.recirculation) {
+    inputs.push_back(from_catalogue("r", limits.recirculation->si() * ml_per_min, "mL/min",
+                                    "head." + head.name + ".recirculation"));
+  }
+  w.formula(id + ".supplies", "n_s", formula + ")", inputs, feed.supplies, "", whole_parts);
+}
+
+void containers_of(TraceWriter& w, const ChannelFeed& feed, const Consumption& use,
+                   const std::string& id) {
+  if (feed.containers <= 0) return;
+  w.formula(
+      id + ".containers", "n_c", "max(n_s,ceil(M_i*t/(1000*V)))",
+      {w.step("n_s", id + ".supplies"),
+       chosen("M_i", use.ml_per_hour - use.flush_ml_per_hour, "mL/h"),
+       chosen("t", shift_time(w.job).si() / 3600, "h"),
+       from_catalogue("V", feed.container.si() * 1e3, "L", "supply." + feed.supply + ".container")},
+      feed.containers, "", whole_parts);
+}
+
+void feed_steps(TraceWriter& w, const ChannelFeed& feed, const Consumption& use) {
+  const Group* group = nullptr;
+  const std::string g = group_of(w.spec, feed.channel, &group);
+  const std::string id = "station." + feed.channel;
+  solid_flow(w, feed, *group, id);
+  const Channel& channel = channel_named(w.job, feed.channel);
+  w.formula(
+      id + ".peak", "Q_p", "Q*c_p",
+      {w.step("Q", id + ".solid"), from_value("c_p", channel.cover_peak, channel.cover_peak.value,
+                                              "", "colour." + channel.name + ".cover_peak")},
+      feed.peak.si() * ml_per_min, "mL/min", balance);
+  supplies_of(w, feed, *group, id);
+  containers_of(w, feed, use, id);
+}
+
+void boards(TraceWriter& w, const BoardUse& use) {
+  if (use.board.empty()) return;
+  const std::string ref = "board." + use.board + ".";
+  std::vector<StepInput> inputs{chosen("n", use.heads, ""),
+                                from_catalogue("h", use.heads_per_board, "", ref + "heads")};
+  if (use.board_rate) {
+    inputs.push_back(chosen("B", use.data.si() * 1e-6, "Mbit/s"));
+    inputs.push_back(
+        from_catalogue("B_b", use.board_rate->si() * 1e-6, "Mbit/s", ref + "data_rate"));
+  }
+  w.formula("station.boards." + use.board, "n_b",
+            use.board_rate ? "max(ceil(n/h),ceil(B/B_b))" : "ceil(n/h)", inputs, use.boards, "",
+            whole_parts);
+}
+
+void count_step(TraceWriter& w, const std::string& id) {
+  const Line& line = w.job.request->line;
+  if (w.has(id) || line.encoder_step) return;
+  w.formula(id, "q", "1000*pi*D/n",
+            {constant("pi", pi, ""),
+             from_value("D", *line.encoder_wheel, in_mm(line.encoder_wheel->value), "mm",
+                        "line.encoder_wheel"),
+             from_value("n", *line.encoder_counts, line.encoder_counts->value, "",
+                        "line.encoder_counts")},
+            in_um(*encoder_step(w.job)), "um", rolling);
+}
+
+StepInput count_length_of(const TraceWriter& w, const EncoderFit& fit, const std::string& id) {
+  if (w.has(id)) return w.step("q", id);
+  return {"q", in_um(fit.step), "um", "given", "line.encoder_step"};
+}
+
+void residues(TraceWriter& w, const EncoderFit& fit, const std::string& g) {
+  if (!fit.repeat) return;
+  const bool pitch = w.job.pitch.value > Length();
+  const StepInput repeat =
+      pitch ? from_value("L", w.job.pitch, in_mm(*fit.repeat), "mm", "product.pitch")
+            : from_value("L", w.job.length, in_mm(*fit.repeat), "mm", "image.length");
+  w.formula(g + ".encoder_residue", "x", "1000*L*y",
+            {repeat, w.step("y", g + ".encoder_whole_error")}, in_um(*fit.whole_residue), "um",
+            dividing);
+  w.formula(g + ".encoder_fraction_residue", "x_f", "1000*L*(M/(N*c)-1)",
+            {repeat, chosen("M", fit.counts, ""), chosen("N", fit.dots, ""),
+             w.step("c", g + ".encoder_counts")},
+            in_um(*fit.fraction_residue), "um", dividing);
+}
+
+void encoder(TraceWriter& w, const EncoderFit& fit) {
+  const std::string wheel = "station.encoder_step";
+  count_step(w, wheel);
+  std::string g;
+  for (std::size_t i = 0; i < w.spec.chosen.size(); ++i) {
+    if (w.spec.chosen[i].name == fit.group) g = "g" + std::to_string(i + 1);
+  }
+  const StepInput q = count_length_of(w, fit, wheel);
+  w.formula(g + ".encoder_counts", "c", "p_m/q", {w.step("p_m", g + ".pitch_m"), q},
+            fit.counts_per_dot, "", dividing);
+  w.formula(g + ".encoder_whole", "M", "max(1,round(c))", {w.step("c", g + ".encoder_counts")},
+            fit.whole, "", dividing);
+  w.formula(g + ".encoder_whole_error", "y", "M/c-1",
+            {w.step("M", g + ".encoder_whole"), w.step("c", g + ".encoder_counts")},
+            fit.whole_error, "", dividing);
+  residues(w, fit, g);
+  w.formula(g + ".encoder_rounding", "u_q", "q/sqrt(12)", {q}, in_um(fit.rounding), "um", rounding);
+  w.formula(g + ".encoder_rate", "f_q", "1000*v/q",
+            {from_value("v", *w.job.speed, w.job.speed->high.si(), "m/s", "line.speed"), q},
+            in_khz(fit.rate), "kHz", dividing);
+}
+
+}  // namespace
+
+void trace_drive(TraceWriter& w) {
+  const Station& station = *w.spec.station;
+  for (std::size_t i = 0; i < station.feeds.size(); ++i) {
+    feed_steps(w, station.feeds[i], station.consumption[i]);
+  }
+  for (const BoardUse& use : station.board_uses) boards(w, use);
+  for (const EncoderFit& fit : station.encoder) encoder(w, fit);
+}
+
+}  // namespace calc

@@ -1,0 +1,126 @@
+/// Drive electronics, ink supply and encoder.
+#include <cmath>
+
+#include "output/compose_text.h"
+#include "output/format.h"
+#include "output/section_list.h"
+
+namespace output {
+namespace {
+
+constexpr double ml_per_min = 6e7;  ///< of a cubic metre a second
+constexpr double megabit = 1e-6;
+
+std::string flow(calc::VolumeFlow value) { return number(value.si() * ml_per_min, 3); }
+
+void add_board(const Context& c, Values& values, const calc::BoardUse& use) {
+  Values& row = values.add("BOARD");
+  row.set("KEY", c.step_keys({"station.boards." + use.board}));
+  row.set_markup("NAME", use.board.empty() ? c.words("drive.no_board") : escaped(use.board));
+  row.set("HEADS", std::to_string(use.heads));
+  row.set("DATA", number(use.data.si() * megabit, 3));
+  row.set("EACH", std::to_string(use.heads_per_board));
+  row.set("RATE",
+          use.board_rate ? number(use.board_rate->si() * megabit, 3) : std::string("\xE2\x80\x93"));
+  row.set("COUNT", std::to_string(use.boards));
+}
+
+void add_feed(const Context& c, Values& values, const calc::ChannelFeed& feed) {
+  const std::string id = "station." + feed.channel;
+  Values& row = values.add("FEED");
+  row.set("KEY", c.row_keys({id + ".supplies", id + ".peak", id + ".data"}));
+  row.set("CHANNEL", feed.channel);
+  row.set("NOZZLES", count_text(std::floor(feed.active_nozzles + 0.5)));
+  row.set("DATA", number(feed.data.si() * megabit, 3));
+  row.set("PEAK", flow(feed.peak));
+  row.set("MOVED",
+          feed.recirculation > calc::VolumeFlow() ? flow(feed.recirculation) : "\xE2\x80\x93");
+  row.set("SUPPLIES", std::to_string(feed.supplies));
+  row.set_markup("BY", c.words("drive.bound." + feed.bound_by));
+}
+
+void add_store(const Context& c, Values& values, const calc::ChannelFeed& feed) {
+  Values& row = values.add("STORE");
+  row.set("KEY", c.step_keys({"station." + feed.channel + ".containers"}));
+  row.set("CHANNEL", feed.channel);
+  row.set_markup("SUPPLY", feed.supply.empty() ? c.words("drive.no_supply") : escaped(feed.supply));
+  row.set("COUNT", feed.containers > 0 ? std::to_string(feed.containers) : "\xE2\x80\x93");
+  row.set("SIZE", feed.containers > 0 ? number(feed.container.si() * 1e3, 3) : "\xE2\x80\x93");
+  row.set("FILL", number(feed.first_fill.si() * 1e3, 3));
+}
+
+void add_row(const Context& c, Values& table, const std::string& name, const std::string& value,
+             const std::string& key) {
+  Values& row = table.add("ROW");
+  row.set("KEY", c.step_keys({key}));
+  row.set_markup("NAME", c.words("property.encoder_" + name));
+  row.set("VALUE", value);
+}
+
+/// A residue in the unit it reads best in.
+std::string signed_length(calc::Length value) {
+  const double um = in_um(value);
+  return std::abs(um) < 1000 ? with_unit(um, "um", 3) : with_unit(um / 1000, "mm", 3);
+}
+
+void add_encoder(const Context& c, Values& values, const calc::EncoderFit& fit,
+                 const std::string& g) {
+  Values& table = values.add("ENCODER");
+  table.set_markup("CAPTION", c.words("drive.encoder", {{"GROUP", fit.group}}));
+  add_row(c, table, "step", with_unit(in_um(fit.step), "um", 5), "station.encoder_step");
+  add_row(c, table, "counts", number(fit.counts_per_dot, 6), g + ".encoder_counts");
+  add_row(c, table, "whole", std::to_string(fit.whole), g + ".encoder_whole");
+  add_row(c, table, "resolution", with_unit(in_dpi(fit.whole_resolution), "dpi", 6),
+          g + ".encoder_whole_error");
+  if (fit.repeat) {
+    add_row(c, table, "residue", signed_length(*fit.whole_residue), g + ".encoder_residue");
+  }
+  add_row(c, table, "fraction", std::to_string(fit.counts) + "/" + std::to_string(fit.dots), "");
+  if (fit.repeat) {
+    add_row(c, table, "fraction_residue", signed_length(*fit.fraction_residue),
+            g + ".encoder_fraction_residue");
+  }
+  add_row(c, table, "rounding", with_unit(in_um(fit.rounding), "um", 3), g + ".encoder_rounding");
+  add_row(c, table, "rate", with_unit(in_khz(fit.rate), "kHz", 4), g + ".encoder_rate");
+  table.set_markup(
+      "VERDICT",
+      c.words(fit.whole_serves ? "drive.whole" : "drive.fractional",
+              {{"REPEAT", fit.repeat ? length_text(c, *fit.repeat) : ""},
+               {"FRACTION", std::to_string(fit.counts) + "/" + std::to_string(fit.dots)}}));
+}
+
+std::string group_step(const Context& c, const std::string& name) {
+  for (std::size_t i = 0; i < c.spec.chosen.size(); ++i) {
+    if (c.spec.chosen[i].name == name) return group_prefix(i);
+  }
+  return {};
+}
+
+}  // namespace
+
+std::string drive_section(const Context& c) {
+  if (!c.spec.station || c.spec.station->feeds.empty()) return {};
+  const calc::Station& station = *c.spec.station;
+  Values values;
+  for (const calc::BoardUse& use : station.board_uses) add_board(c, values, use);
+  values.set_markup(
+      "SUMMARY", c.words("drive.summary",
+                         {{"DATA", with_unit(station.data_rate_bit_per_s * megabit, "Mbit/s", 3)},
+                          {"BOARDS", std::to_string(station.boards)},
+                          {"CABLES", count_text(station.cables)}}));
+  for (const calc::ChannelFeed& feed : station.feeds) {
+    add_feed(c, values, feed);
+    add_store(c, values, feed);
+  }
+  for (const calc::EncoderFit& fit : station.encoder) {
+    add_encoder(c, values, fit, group_step(c, fit.group));
+  }
+  if (station.encoder.empty()) {
+    const bool scan = c.spec.chosen.front().scan.has_value();
+    values.add("NO_ENCODER")
+        .set_markup("SENTENCE", c.words(scan ? "drive.encoder_scan" : "drive.encoder_unknown"));
+  }
+  return c.expand("drive", values);
+}
+
+}  // namespace output

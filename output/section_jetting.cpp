@@ -1,0 +1,182 @@
+/// The inks in their heads: temperature, viscosity, numbers of the jet, windows, particles.
+#include <algorithm>
+
+#include "calc/ink_state.h"
+#include "output/compose_text.h"
+#include "output/format.h"
+#include "output/section_list.h"
+
+namespace output {
+namespace {
+
+/// Channels whose inks agree in every figure.
+using Alike = std::vector<const calc::InkInHead*>;
+
+std::vector<Alike> alike(const std::vector<calc::InkInHead>& inks) {
+  std::vector<Alike> rows;
+  for (const calc::InkInHead& ink : inks) {
+    const auto found = std::find_if(rows.begin(), rows.end(), [&](const Alike& row) {
+      return calc::same_figures(*row.front(), ink);
+    });
+    if (found != rows.end()) {
+      found->push_back(&ink);
+    } else {
+      rows.push_back({&ink});
+    }
+  }
+  return rows;
+}
+
+std::vector<std::string> names(const Alike& row) {
+  std::vector<std::string> list;
+  for (const calc::InkInHead* ink : row) list.push_back(ink->channel);
+  return list;
+}
+
+std::string channels(const Context& c, const Alike& row) { return channels_text(c, names(row)); }
+
+std::string listed(const Context& c, const Alike& row) {
+  std::vector<std::string> pieces;
+  for (const std::string& name : names(row)) pieces.push_back(escaped(name));
+  return joined(c, pieces);
+}
+
+/// A number, or the sign that it is not known.
+std::string known(const std::optional<double>& value, int digits = 3) {
+  return value ? number(*value, digits) : std::string("\xE2\x80\x93");
+}
+
+template <class Q>
+std::optional<double> scaled(const std::optional<Q>& value, double factor) {
+  return value ? std::optional<double>(value->si() * factor) : std::nullopt;
+}
+
+void add_state(const Context& c, Values& table, const Alike& alike) {
+  const calc::InkInHead& ink = *alike.front();
+  Values& row = table.add("STATE");
+  const std::string at = "ink." + ink.channel + ".";
+  row.set("KEY", c.row_keys({at + "viscosity", at + "sheared", at + "shear"}));
+  row.set_markup("CHANNEL", channels(c, alike));
+  row.set("TEMPERATURE", ink.temperature ? number(ink.temperature->in_celsius(), 3) : known({}));
+  row.set("VISCOSITY", known(scaled(ink.viscosity, 1e3)));
+  row.set("SHEARED", known(scaled(ink.sheared, 1e3)));
+  row.set("DENSITY", ink.ink.empty() ? known({}) : number(ink.density.si(), 4));
+  row.set("TENSION", known(scaled(ink.tension, 1e3)));
+  row.set("NOZZLE", known(scaled(ink.nozzle, 1e6)));
+  row.set("SPEED", known(scaled(ink.speed, 1)));
+}
+
+void add_numbers(const Context& c, Values& table, const Alike& alike) {
+  const calc::InkInHead& ink = *alike.front();
+  Values& row = table.add("NUMBER");
+  const std::string at = "ink." + ink.channel + ".";
+  row.set("KEY", c.row_keys({at + "z", at + "re", at + "we", at + "splash"}));
+  row.set_markup("CHANNEL", channels(c, alike));
+  row.set("RE", known(ink.re));
+  row.set("WE", known(ink.we));
+  row.set("OH", known(ink.oh));
+  row.set("Z", known(ink.z));
+  row.set("ZS", known(ink.z_sheared));
+  row.set("LEAST", known(scaled(ink.least_speed, 1)));
+  row.set("K", known(ink.splash));
+}
+
+std::string range_text(const Context& c, const calc::WindowVerdict& window) {
+  if (!window.high) return c.words("jetting.above", {{"LOW", number(window.low)}});
+  return c.words("jetting.between", {{"LOW", number(window.low)}, {"HIGH", number(*window.high)}});
+}
+
+/// The inks whose Z a window holds, or does not, as markup; a dash for none.
+std::string held(const Context& c, const std::vector<Alike>& rows, std::size_t window, bool pass) {
+  std::vector<std::string> all;
+  for (const Alike& row : rows) {
+    const auto& windows = row.front()->windows;
+    if (windows.size() <= window || windows[window].pass != pass) continue;
+    for (const std::string& name : names(row)) all.push_back(name);
+  }
+  return all.empty() ? known({}) : channels_text(c, all);
+}
+
+void add_windows(const Context& c, Values& values, const std::vector<Alike>& rows) {
+  const auto tried = std::find_if(rows.begin(), rows.end(),
+                                  [](const Alike& row) { return !row.front()->windows.empty(); });
+  if (tried == rows.end()) return;
+  Values& table = values.add("WINDOWS");
+  const std::vector<calc::WindowVerdict>& windows = tried->front()->windows;
+  for (std::size_t i = 0; i < windows.size(); ++i) {
+    Values& row = table.add("ROW");
+    row.set("NAME", windows[i].name);
+    row.set_markup("RANGE", range_text(c, windows[i]));
+    row.set_markup("INSIDE", held(c, rows, i, true));
+    row.set_markup("OUTSIDE", held(c, rows, i, false));
+    row.set("SOURCE", windows[i].source + "; " + windows[i].note);
+    row.set_markup("TAG", c.words(windows[i].tag == "P" ? "tag.printed" : "tag.memory"));
+  }
+}
+
+std::string temperature_sentence(const Context& c, const calc::InkInHead& ink) {
+  return c.words("jetting.temperature." + ink.temperature_from, {{"HEAD", ink.head}});
+}
+
+std::string viscosity_sentence(const Context& c, const calc::InkInHead& ink) {
+  const bool known = ink.known_from && ink.known_to;
+  return c.words("jetting.viscosity." + ink.viscosity_from,
+                 {{"FROM", known ? c.measure(ink.known_from->in_celsius(), "degC") : ""},
+                  {"TO", known ? c.measure(ink.known_to->in_celsius(), "degC") : ""}});
+}
+
+std::string shear_sentence(const Context& c, const calc::InkInHead& ink) {
+  if (!ink.shear_rate) return {};
+  const std::string rate = with_unit(ink.shear_rate->si(), "1/s", 2);
+  if (!ink.sheared) return " " + c.words("jetting.shear.unknown", {{"RATE", rate}});
+  return " " + c.words("jetting.shear.known", {{"RATE", rate}, {"INDEX", number(*ink.flow_index)}});
+}
+
+void add_text(const Context& c, Values& values, const Alike& alike) {
+  const calc::InkInHead& ink = *alike.front();
+  Values& text = values.add("TEXT");
+  text.set("KEY", c.step_keys({"ink." + ink.channel + ".shear"}));
+  text.set_markup("SENTENCE",
+                  c.words("jetting.of", {{"INKS", listed(c, alike)}}) + " " +
+                      temperature_sentence(c, ink) + " " + viscosity_sentence(c, ink) +
+                      shear_sentence(c, ink) +
+                      (ink.density_assumed ? " " + c.words("jetting.density_assumed") : ""));
+}
+
+std::string settling_word(const calc::InkInHead& ink) {
+  if (!ink.settles) return "jetting.settles.unknown";
+  if (!*ink.settles) return "jetting.settles.no";
+  return ink.recirculates ? "jetting.settles.moved" : "jetting.settles.still";
+}
+
+void add_particles(const Context& c, Values& values, const Alike& alike) {
+  const calc::InkInHead& ink = *alike.front();
+  Values& row = values.add("PARTICLE");
+  const std::string at = "ink." + ink.channel + ".";
+  row.set("KEY", c.row_keys({at + "settling", at + "settling_height", at + "particle_most"}));
+  row.set_markup("CHANNEL", channels(c, alike));
+  row.set("SIZE", known(scaled(ink.particle, 1e6)));
+  row.set("MOST", known(scaled(ink.particle_most, 1e6)));
+  row.set("SAFE", known(scaled(ink.particle_safe, 1e6)));
+  row.set("SPEED", known(scaled(ink.settling, 86400e3)));
+  row.set("HEIGHT", known(scaled(ink.settling_height, 1e6)));
+  row.set_markup("VERDICT", c.words(settling_word(ink)));
+}
+
+}  // namespace
+
+std::string jetting_section(const Context& c) {
+  const std::vector<Alike> rows = alike(c.spec.inks);
+  if (rows.empty()) return {};
+  Values values;
+  for (const Alike& row : rows) {
+    add_state(c, values, row);
+    add_numbers(c, values, row);
+    add_text(c, values, row);
+    add_particles(c, values, row);
+  }
+  add_windows(c, values, rows);
+  return c.expand("jetting", values);
+}
+
+}  // namespace output

@@ -1,0 +1,35 @@
+{{%AUTOESCAPE context="XML"}}
+<section title="Ink in the head" id="s-jetting">
+<table columns="l:* r:11 r:16 r:17 r:18 r:19 r:17 r:14" caption="Inks at their jetting temperature; – is not known">
+<head><cell>Ink of</cell><cell>°C</cell><cell>At rest, mPa·s</cell><cell>In the nozzle, mPa·s</cell><cell>Density, kg/m³</cell><cell>Tension, mN/m</cell><cell>Nozzle, µm</cell><cell>Drop, m/s</cell></head>
+{{#STATE}}
+<row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{TEMPERATURE}}</cell><cell>{{VISCOSITY}}</cell><cell>{{SHEARED}}</cell><cell>{{DENSITY}}</cell><cell>{{TENSION}}</cell><cell>{{NOZZLE}}</cell><cell>{{SPEED}}</cell></row>
+{{/STATE}}
+</table>
+{{#TEXT}}
+<p key="{{KEY}}">{{SENTENCE:none}}</p>
+{{/TEXT}}
+<table columns="l:* r:14 r:14 r:16 r:14 r:20 r:24 r:14" caption="Numbers of the jet; Z = 1/Oh">
+<head><cell>Ink of</cell><cell>Re</cell><cell>We</cell><cell>Oh</cell><cell>Z</cell><cell>Z at shear</cell><cell>Least speed, m/s</cell><cell>K</cell></head>
+{{#NUMBER}}
+<row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{RE}}</cell><cell>{{WE}}</cell><cell>{{OH}}</cell><cell>{{Z}}</cell><cell>{{ZS}}</cell><cell>{{LEAST}}</cell><cell>{{K}}</cell></row>
+{{/NUMBER}}
+</table>
+<p>Drops slower than the least speed (We = 4) do not leave the nozzle. K is taken at the stated drop speed, which impact does not exceed; above 50 drops splash on a smooth dry surface.</p>
+{{#WINDOWS}}
+<table columns="l:25 l:19 l:24 l:24 l:*" caption="Published windows for Z, at shear where that is known">
+<head><cell>Window</cell><cell>Z</cell><cell>Holds</cell><cell>Does not hold</cell><cell>Source and note</cell></head>
+{{#ROW}}
+<row><cell>{{NAME}}</cell><cell>{{RANGE:none}}</cell><cell>{{INSIDE:none}}</cell><cell>{{OUTSIDE:none}}</cell><cell>{{SOURCE}} ({{TAG:none}})</cell></row>
+{{/ROW}}
+</table>
+{{/WINDOWS}}
+<p>The windows are a first filter: inks within them have clogged, and inks outside have been jetted. Drop watching and a compatibility test of the real ink with the wetted materials of the head decide; both stand among the checks before commitment.</p>
+<table columns="l:* r:20 r:17 r:18 r:18 r:18 l:30" caption="Particles in standing ink">
+<head><cell>Ink of</cell><cell>Greatest, µm</cell><cell>1/50 nozzle, µm</cell><cell>1/100 nozzle, µm</cell><cell>Falls, mm/d</cell><cell>Kept up over, µm</cell><cell>Recirculation</cell></head>
+{{#PARTICLE}}
+<row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{SIZE}}</cell><cell>{{MOST}}</cell><cell>{{SAFE}}</cell><cell>{{SPEED}}</cell><cell>{{HEIGHT}}</cell><cell>{{VERDICT:none}}</cell></row>
+{{/PARTICLE}}
+</table>
+<p>The shares of the nozzle are rules of thumb, no limits. An ink settles where heat keeps its greatest particles up over less than the depth of an ink channel (see the assumptions); a supplier’s own statement goes before this rule.</p>
+</section>
