@@ -23,15 +23,20 @@ int above(Irradiance value, const std::array<double, 3>& limits) {
 
 }  // namespace
 
-std::optional<double> spectral_weight(Length wavelength) {
+std::optional<SpectralInterval> spectral_interval(Length wavelength) {
   const auto rows = spectral_table().rows;
   const double nm = in_nm(wavelength);
   if (!at_least(nm, rows.front().nm) || !at_most(nm, rows.back().nm)) return std::nullopt;
   const auto next = std::find_if(rows.begin() + 1, rows.end() - 1,
                                  [&](const SpectralRow& row) { return row.nm >= nm; });
-  const SpectralRow& a = *(next - 1);
-  const double share = (nm - a.nm) / (next->nm - a.nm);
-  return a.weight * std::pow(next->weight / a.weight, share);
+  return SpectralInterval{*(next - 1), *next};
+}
+
+std::optional<double> spectral_weight(Length wavelength) {
+  const std::optional<SpectralInterval> i = spectral_interval(wavelength);
+  if (!i) return std::nullopt;
+  const double share = (in_nm(wavelength) - i->low.nm) / (i->high.nm - i->low.nm);
+  return i->low.weight * std::pow(i->high.weight / i->low.weight, share);
 }
 
 std::optional<Dose> daily_limit(Length wavelength) {

@@ -29,6 +29,12 @@ struct SpectralTable {
 };
 const SpectralTable& spectral_table();  ///< spectral_data.cpp
 
+/// The two nodes a wavelength lies between. 180 to 400 nm.
+struct SpectralInterval {
+  SpectralRow low, high;
+};
+std::optional<SpectralInterval> spectral_interval(Length wavelength);
+
 /// Weight [1] of a wavelength for actinic harm; nullopt outside 180 to 400 nm, where the table says
 /// nothing. Source: spectral_table(), within 1 % of the entries of Directive 2006/25/EC.
 std::optional<double> spectral_weight(Length wavelength);

@@ -11,7 +11,7 @@ constexpr std::array<std::string_view, 12> warnings{
     "angle_capped",           "overspray",       "particle_size",  "slope",
     "speed_below_throughput", "symbol_too_wide", "closed_gap",     "throughput_below_speed"};
 
-constexpr std::array<std::string_view, 39> questions{"q_width",
+constexpr std::array<std::string_view, 44> questions{"q_width",
                                                      "q_speed",
                                                      "q_pitch",
                                                      "q_ink_family",
@@ -49,7 +49,12 @@ constexpr std::array<std::string_view, 39> questions{"q_width",
                                                      "q_air_temperature",
                                                      "q_head_data",
                                                      "q_registration",
-                                                     "q_symbol_size"};
+                                                     "q_symbol_size",
+                                                     "q_explosive_limit",
+                                                     "q_molar_mass",
+                                                     "q_boiling_point",
+                                                     "q_area_mass",
+                                                     "q_enclosed"};
 
 }  // namespace
 

@@ -52,16 +52,16 @@ LowerLimit lower_limit(const SolventRow& row) {
   return {row.lel->value / 100, false, row.lel_at && *row.lel_at > hot_limit_above};
 }
 
-std::optional<double> exposure_limit(const SolventRow& row, LimitRegion region) {
+std::optional<double> exposure_limit(const SolventRow& row, Region region) {
   std::optional<double> lowest;
   const auto take = [&](const std::optional<Sourced>& limit) {
     if (limit && (!lowest || limit->value * ppm < *lowest)) lowest = limit->value * ppm;
   };
-  if (region != LimitRegion::eu) {
+  if (region != Region::eu) {
     take(row.us_recommended);
     take(row.us_permissible);
   }
-  if (region != LimitRegion::us) take(row.eu_indicative);
+  if (region != Region::us) take(row.eu_indicative);
   return lowest;
 }
 

@@ -7,6 +7,7 @@
 #include <string_view>
 
 #include "calc/quantity.h"
+#include "calc/region.h"
 #include "calc/step.h"
 #include "calc/ventilation.h"
 
@@ -58,11 +59,8 @@ struct LowerLimit {
 };
 LowerLimit lower_limit(const SolventRow& row);
 
-/// Where exposure limits are read: the United States, the European Union, or the lowest of all
-/// where the region is another or not stated.
-enum class LimitRegion { us, eu, any };
 /// Lowest 8 h limit [1] of the region: recommended and permissible in the United States, indicative
-/// in the European Union; nullopt where the table has none, then ask.
-std::optional<double> exposure_limit(const SolventRow& row, LimitRegion region);
+/// in the European Union, of all elsewhere; nullopt where the table has none, then ask.
+std::optional<double> exposure_limit(const SolventRow& row, Region region);
 
 }  // namespace calc

@@ -7,6 +7,7 @@
 #include "calc/running.h"
 #include "calc/station_cure.h"
 #include "calc/station_load.h"
+#include "calc/station_vapour.h"
 
 namespace calc {
 
@@ -22,8 +23,9 @@ struct Sizing {
   std::vector<ChannelLoad> loads;
   std::vector<ChannelFlow> flows;       ///< one a load
   std::vector<ChannelSupply> supplies;  ///< one a load
-  Curing curing;
+  Curing pinning, curing;
   Drying drying;
+  Vapour vapour;
   int boards = 0;
   Needs needs;
   std::vector<SpareHeads> spares;

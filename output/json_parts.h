@@ -40,6 +40,8 @@ Json json_list(const Range& range, Make make) {
 Json group_json(const calc::Group& group);
 /// `chosen` of a specification that has chosen something.
 Json chosen_json(const calc::Specification& specification);
+/// One stage after the heads (json_stages.cpp).
+Json stage_json(const calc::Stage& stage);
 Json inks_json(const std::vector<calc::Group>& groups);
 
 }  // namespace output

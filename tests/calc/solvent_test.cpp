@@ -22,7 +22,7 @@ const SolventRow& row(std::string_view name) {
 }
 
 double lel_percent(std::string_view name) { return lower_limit(row(name)).value * 100; }
-double limit_ppm(std::string_view name, LimitRegion region) {
+double limit_ppm(std::string_view name, Region region) {
   return exposure_limit(row(name), region).value_or(-1e-6) * 1e6;
 }
 
@@ -125,14 +125,14 @@ TEST_CASE("where sources disagree the lower flash point counts") {
 }
 
 TEST_CASE("limits by region, the lowest that holds there") {
-  CHECK(limit_ppm("acetone", LimitRegion::us) == doctest::Approx(250));
-  CHECK(limit_ppm("acetone", LimitRegion::eu) == doctest::Approx(500));
-  CHECK(limit_ppm("n-butyl acetate", LimitRegion::any) == doctest::Approx(50));
-  CHECK(limit_ppm("EGBE", LimitRegion::us) == doctest::Approx(5));
+  CHECK(limit_ppm("acetone", Region::us) == doctest::Approx(250));
+  CHECK(limit_ppm("acetone", Region::eu) == doctest::Approx(500));
+  CHECK(limit_ppm("n-butyl acetate", Region::other) == doctest::Approx(50));
+  CHECK(limit_ppm("EGBE", Region::us) == doctest::Approx(5));
   // None set: unknown, never a guess.
-  CHECK_FALSE(exposure_limit(row("ethanol"), LimitRegion::eu));
-  CHECK_FALSE(exposure_limit(row("PGMEA"), LimitRegion::us));
-  CHECK_FALSE(exposure_limit(row("GBL"), LimitRegion::any));
+  CHECK_FALSE(exposure_limit(row("ethanol"), Region::eu));
+  CHECK_FALSE(exposure_limit(row("PGMEA"), Region::us));
+  CHECK_FALSE(exposure_limit(row("GBL"), Region::other));
 }
 
 TEST_CASE("explosive limits: measured hot, or estimated and lowered by the error") {
