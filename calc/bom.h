@@ -31,6 +31,7 @@ enum class PartCode : std::size_t {
   uv_lamp,
   dryer,
   exhaust,
+  ventilation,
   encoder,
   product_sensor,
   controller,

@@ -30,6 +30,7 @@ enum class PartKind {
   strike_sensor,
   pretreatment,
   exhaust,
+  ventilation,
   encoder,
   product_sensor,
   controller,
@@ -108,8 +109,9 @@ struct Lamp : Row {
   Given<double> shape;           ///< mean over peak along the window (1 flat, 0.5 triangular)
   Given<Length> window_along, window_across;
   Given<Power> electrical;
-  Given<Length> depth;  ///< along the line
-  Given<bool> mercury;  ///< arc lamp: ozone, warm-up, mercury waste
+  Given<Length> depth;    ///< along the line
+  Given<bool> mercury;    ///< arc lamp: ozone, warm-up, mercury waste
+  Given<MassFlow> ozone;  ///< one lamp makes
 };
 struct Dryer : Row {
   Given<Length> width, length;
@@ -122,6 +124,7 @@ struct Part : Row {
   Given<std::vector<InkFamily>> families;  ///< absent = any
   Given<std::vector<std::string>> fits;    ///< head names; absent = any
   Given<Time> life;                        ///< running hours between replacements
+  Given<VolumeFlow> air_flow;              ///< one moves, of exhaust and ventilation
 };
 
 struct Catalogue {

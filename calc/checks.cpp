@@ -5,6 +5,7 @@
 #include "calc/codes.h"
 #include "calc/compare.h"
 #include "calc/cylinder.h"
+#include "calc/exposure.h"
 #include "calc/gates.h"
 #include "calc/station_load.h"
 
@@ -167,10 +168,24 @@ void of_consumption(Writer& w, const Station& station) {
   w.add("ink_consumption", sum, "mL/h", channels);
 }
 
+/// Leakage that may fall on a person all day; no figure where the lamp's light is not weighted.
+void of_light(Writer& w, const Stage& stage) {
+  std::optional<double> most;
+  for (const Lamp& lamp : w.catalogue.lamps) {
+    const bool arc = lamp.mercury && lamp.mercury->value;
+    if (lamp.name != stage.equipment || arc || !lamp.wavelength) continue;
+    const std::optional<Dose> limit = daily_limit(lamp.wavelength->value);
+    if (limit) most = (*limit / working_day).si();
+  }
+  w.add("uv_leakage", most, "W/m2");
+}
+
 void of_stages(Writer& w, const Station& station) {
   for (const Stage& stage : station.stages) {
     if (stage.kind == "uv") w.add("cure_at_speed", stage.dose_mj_per_cm2, "mJ/cm2");
+    if (stage.kind == "uv") of_light(w, stage);
     if (stage.kind == "drying") w.add("drying_at_speed", stage.water_kg_per_h, "kg/h");
+    if (stage.airing) w.add("vapour_at_workplace", stage.airing->limit_ppm, "ppm");
   }
   std::optional<double> speed;
   if (w.job.speed) speed = w.job.speed->high.si() * 60;

@@ -41,9 +41,18 @@ Power optical_power(const LampWindow& lamp) {
 
 Power lamp_power(Power optical, double efficiency) { return optical / efficiency; }
 
-TemperatureDifference web_rise(Dose dose, double absorbed, Density density, Length thickness,
-                               SpecificHeat heat_capacity) {
-  return absorbed * dose / (density * thickness * heat_capacity);
+Power lamp_heat(Power electrical, Power optical) { return electrical - optical; }
+
+VolumeFlow coolant_flow(Power heat, Density density, SpecificHeat heat_capacity,
+                        TemperatureDifference rise) {
+  return heat / (density * (heat_capacity * rise));
 }
+
+TemperatureDifference web_rise(Dose dose, double absorbed, Dose reaction, AreaMass web,
+                               SpecificHeat heat_capacity) {
+  return (absorbed * dose + reaction) / (web * heat_capacity);
+}
+
+Dose reaction_heat(AreaMass ink, SpecificEnergy per_mass) { return ink * per_mass; }
 
 }  // namespace calc

@@ -39,8 +39,18 @@ Dose carriage_dose(const LampWindow& lamp, Speed carriage, Length advance, int l
 Power optical_power(const LampWindow& lamp);
 /// Electrical power [W]: optical over efficiency. 0 < efficiency <= 1.
 Power lamp_power(Power optical, double efficiency);
-/// Temperature rise of a web [K] by one dose: absorbed share dose / (density thickness heat).
-TemperatureDifference web_rise(Dose dose, double absorbed, Density density, Length thickness,
+/// Heat [W] left in the lamp and its coolant: electrical less optical.
+Power lamp_heat(Power electrical, Power optical);
+/// Flow [m3/s] of a coolant that carries heat off: P/(density c dT). All > 0.
+VolumeFlow coolant_flow(Power heat, Density density, SpecificHeat heat_capacity,
+                        TemperatureDifference rise);
+
+/// Temperature rise of a web [K], warm through its thickness: (absorbed share times dose, and what
+/// the ink gives off as it cures) over area mass times heat capacity. web, heat_capacity > 0.
+/// Source: energy balance.
+TemperatureDifference web_rise(Dose dose, double absorbed, Dose reaction, AreaMass web,
                                SpecificHeat heat_capacity);
+/// Heat of reaction per area [J/m2]: ink per area times heat per mass.
+Dose reaction_heat(AreaMass ink, SpecificEnergy per_mass);
 
 }  // namespace calc

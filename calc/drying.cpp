@@ -1,5 +1,9 @@
 #include "calc/drying.h"
 
+#include <algorithm>
+
+#include "calc/steam.h"
+
 namespace calc {
 
 double evaporated_share(Absorbency absorbency) {
@@ -12,19 +16,30 @@ MassFlow evaporated_water(VolumeFlow printed, Density ink, double water_share,
 }
 
 SpecificEnergy latent_heat(Temperature temperature) {
-  const double t = temperature.in_celsius();
-  return SpecificEnergy::from_si(1e3 * (2500.43 - 2.30547 * t - 1.29555e-3 * t * t));
+  const SteamInterval i = steam_interval(temperature);
+  const double share =
+      (temperature.in_celsius() - i.low.celsius) / (i.high.celsius - i.low.celsius);
+  return SpecificEnergy::from_si(1e3 *
+                                 (i.low.kj_per_kg + (i.high.kj_per_kg - i.low.kj_per_kg) * share));
+}
+
+SpecificEnergy liquid_enthalpy(Temperature temperature) {
+  return water_heat * (temperature - Temperature::celsius(0));
+}
+
+SpecificEnergy vapour_enthalpy(Temperature temperature) {
+  return liquid_enthalpy(temperature) + latent_heat(temperature);
 }
 
 SpecificEnergy evaporation_energy(Temperature inlet, Temperature exhaust) {
-  return latent_heat(exhaust) + water_heat * (exhaust - inlet);
+  return vapour_enthalpy(exhaust) - liquid_enthalpy(inlet);
 }
 
 Power evaporation_power(MassFlow water, SpecificEnergy energy) { return water * energy; }
 
 Power web_power(Length width, Speed speed, AreaMass area_mass, SpecificHeat heat,
                 TemperatureDifference rise) {
-  return width * speed * area_mass * (heat * rise);
+  return width * speed * area_mass * (heat * std::max(rise, TemperatureDifference()));
 }
 
 Power dryer_power(Power heat, double efficiency) { return heat / efficiency; }
@@ -33,10 +48,9 @@ Length dryer_length(MassFlow water, Length width, MassFlux rate) { return water 
 
 MassFlow exhaust_air(MassFlow water, double humidity_rise) { return water / humidity_rise; }
 
-VolumeFlow humid_air_flow(MassFlow dry_air, double humidity, Temperature temperature) {
-  const double specific_volume =
-      0.287042 * temperature.in_kelvin() * (1 + 1.607858 * humidity) / 101.325;
-  return VolumeFlow::from_si(dry_air.si() * specific_volume);
+VolumeFlow humid_air_flow(MassFlow dry_air, double humidity, Temperature temperature,
+                          Pressure total) {
+  return dry_air * moist_volume(temperature, humidity, total);
 }
 
 }  // namespace calc

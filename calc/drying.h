@@ -2,6 +2,7 @@
 #pragma once
 
 #include "calc/laydown.h"
+#include "calc/psychrometrics.h"
 #include "calc/quantity.h"
 #include "calc/request.h"
 
@@ -21,17 +22,22 @@ double evaporated_share(Absorbency absorbency);
 MassFlow evaporated_water(VolumeFlow printed, Density ink, double water_share,
                           double evaporated_share);
 
-/// Latent heat of water [J/kg]: 2500.43 - 2.30547 t - 1.29555e-3 t^2 kJ/kg, t in degC. Valid 0 to
-/// 100 degC, 0.53 kJ/kg. Source: fit to steam tables (NISTIR 5078 derivatives).
+/// Latent heat of water [J/kg] by straight lines between the rows of steam_table(). Valid 0 to
+/// 100 degC, 0.15 kJ/kg; beyond, the last line goes on.
 SpecificEnergy latent_heat(Temperature temperature);
 
-/// Heat to turn water at `inlet` to vapour at `exhaust` [J/kg]: latent heat at exhaust plus
-/// heating the liquid at 4.186 kJ/(kg K). Valid 0 to 100 degC, 0.1 %.
+/// Enthalpy [J/kg] from 0 degC on: of liquid water, 4.186 t kJ/kg, within 0.2 % up to 100 degC; of
+/// its vapour at saturation, the same and the latent heat. Source: definition.
+SpecificEnergy liquid_enthalpy(Temperature temperature);
+SpecificEnergy vapour_enthalpy(Temperature temperature);
+
+/// Heat to turn water at `inlet` to vapour at `exhaust` [J/kg]: h_g(exhaust) - h_f(inlet). Valid 0
+/// to 100 degC, 0.1 %.
 SpecificEnergy evaporation_energy(Temperature inlet, Temperature exhaust);
 
 /// Heat [W] for a flow of water.
 Power evaporation_power(MassFlow water, SpecificEnergy energy);
-/// Heat [W] to warm a web: width speed area mass c dT.
+/// Heat [W] to warm a web: width speed area mass c dT. Zero where it gets no warmer.
 Power web_power(Length width, Speed speed, AreaMass area_mass, SpecificHeat heat,
                 TemperatureDifference rise);
 /// Connected power [W]: heat over efficiency. 0 < efficiency <= 1.
@@ -43,8 +49,8 @@ Length dryer_length(MassFlow water, Length width, MassFlux rate);
 /// Dry exhaust air [kg/s]: water / humidity taken up. humidity > 0.
 MassFlow exhaust_air(MassFlow water, double humidity_rise);
 
-/// Volume flow [m3/s] of humid air holding `humidity` kg/kg at 101.325 kPa, per dry mass flow:
-/// 0.287042 T (1 + 1.607858 W)/p. Source: ASHRAE Fundamentals 2017 chapter 1.
-VolumeFlow humid_air_flow(MassFlow dry_air, double humidity, Temperature temperature);
+/// Volume flow [m3/s] of humid air holding `humidity` kg/kg, per dry mass flow: m v.
+VolumeFlow humid_air_flow(MassFlow dry_air, double humidity, Temperature temperature,
+                          Pressure total = standard_pressure);
 
 }  // namespace calc

@@ -37,6 +37,36 @@ NfpaClass nfpa_class(Temperature flash, std::optional<Temperature> boiling) {
   return below(*boiling, from_fahrenheit(100)) ? NfpaClass::ia : NfpaClass::ib;
 }
 
+PackingGroup packing_group(Temperature flash, std::optional<Temperature> boiling) {
+  switch (clp_category(flash, boiling)) {
+    case ClpCategory::one:
+      return PackingGroup::i;
+    case ClpCategory::two:
+      return PackingGroup::ii;
+    case ClpCategory::one_or_two:
+      return PackingGroup::i_or_ii;
+    case ClpCategory::three:
+      return PackingGroup::iii;
+    case ClpCategory::none:
+      break;
+  }
+  return PackingGroup::none;
+}
+
+bool ignitable_waste(const IgnitableWaste& waste) {
+  constexpr double aqueous_from = 0.5, alcohol_below = 0.24;
+  if (!below(waste.flash, Temperature::celsius(60))) return false;
+  const bool excluded =
+      at_least(waste.water, aqueous_from) && !at_least(waste.alcohol, alcohol_below);
+  return !excluded;
+}
+
+Volume container_limit(NfpaClass liquid) {
+  constexpr Volume gallon = litres(3.785411784);
+  const bool lightest = liquid == NfpaClass::ia || liquid == NfpaClass::ia_or_ib;
+  return (lightest ? 25 : 120) * gallon;
+}
+
 bool may_form_vapour(Temperature handling, Temperature flash, bool pure) {
   return at_least(handling.si(), (flash + TemperatureDifference::from_si(pure ? -5 : -15)).si());
 }

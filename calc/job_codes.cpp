@@ -12,7 +12,7 @@ constexpr std::array<std::string_view, 16> warnings{
     "speed_below_throughput", "symbol_too_wide", "closed_gap",     "throughput_below_speed",
     "jetting_windows",        "slow_ejection",   "splash",         "settles_by_figures"};
 
-constexpr std::array<std::string_view, 41> questions{"q_width",
+constexpr std::array<std::string_view, 46> questions{"q_width",
                                                      "q_speed",
                                                      "q_pitch",
                                                      "q_ink_family",
@@ -52,7 +52,12 @@ constexpr std::array<std::string_view, 41> questions{"q_width",
                                                      "q_registration",
                                                      "q_symbol_size",
                                                      "q_particle_density",
-                                                     "q_encoder"};
+                                                     "q_encoder",
+                                                     "q_explosive_limit",
+                                                     "q_molar_mass",
+                                                     "q_boiling_point",
+                                                     "q_area_mass",
+                                                     "q_enclosed"};
 
 }  // namespace
 

@@ -1,6 +1,8 @@
 /// Questions to the customer, ranked by how far an answer could move the result.
 #include <algorithm>
 
+#include "calc/blend.h"
+#include "calc/flash_point.h"
 #include "calc/job_parts.h"
 
 namespace calc {
@@ -118,20 +120,39 @@ void ask_substrate(Job& job) {
   if (heated && !s.temperature_limit) {
     add(job, "q_temperature_limit", "substrate.temperature_limit", "electrical_kw", detail);
   }
+  if (heated && !s.area_mass) {
+    add(job, "q_area_mass", "substrate.area_mass", "web_degc", detail + 3);
+  }
 }
 
-void ask_solvent(Job& job, const Ink& ink, const std::string& at) {
-  if (!ink.flash_point) add(job, "q_flash_point", at + "flash_point", "exhaust_m3_per_h", safety);
-  if (!ink.exposure_limit) {
+/// What the table of solvents does not say of an ink is asked of its maker.
+void ask_vapour(Job& job, const Channel& channel, const std::string& at) {
+  const Blend blend = blend_of(job, channel);
+  if (!blend.limit) {
     add(job, "q_exposure_limit", at + "exposure_limit", "air_health_m3_per_h", safety);
   }
-  if (!ink.solvent) add(job, "q_solvent", at + "solvent", "air_lel_m3_per_h", safety);
-  if (!ink.solvent_share) {
-    add(job, "q_solvent_share", at + "solvent_share", "vapour_kg_per_h", safety - 1);
+  if (!blend.lel || blend.lel_estimated) {
+    add(job, "q_explosive_limit", at + "explosive_limit", "air_lel_m3_per_h", safety);
+  }
+  if (channel.ink->solvent && !blend.molar_mass) {
+    add(job, "q_molar_mass", at + "molar_mass", "air_lel_m3_per_h", safety - 1);
+  }
+  if (blend.flash && clp_category(*blend.flash, blend.boiling) == ClpCategory::one_or_two) {
+    add(job, "q_boiling_point", at + "boiling_point", "exhaust_m3_per_h", safety - 2);
   }
 }
 
-void ask_family(Job& job, const Ink& ink, std::optional<InkFamily> family, const std::string& at) {
+void ask_solvent(Job& job, const Ink& ink, const Channel& channel, const std::string& at) {
+  if (!ink.flash_point) add(job, "q_flash_point", at + "flash_point", "exhaust_m3_per_h", safety);
+  if (!ink.solvent) add(job, "q_solvent", at + "solvent", "air_lel_m3_per_h", safety);
+  if (!ink.solvent_share) {
+    add(job, "q_solvent_share", at + "solvent_share", P::solvent_share, safety - 1);
+  }
+  ask_vapour(job, channel, at);
+}
+
+void ask_family(Job& job, const Ink& ink, const Channel& channel, const std::string& at) {
+  const std::optional<InkFamily> family = channel.family;
   if (family == InkFamily::uv && !ink.cure_dose) {
     add(job, "q_cure_dose", at + "cure_dose", "lamps", physics + 2);
   }
@@ -141,7 +162,12 @@ void ask_family(Job& job, const Ink& ink, std::optional<InkFamily> family, const
   if (family == InkFamily::oil && !ink.flash_point) {
     add(job, "q_flash_point", at + "flash_point", "exhaust_m3_per_h", safety);
   }
-  if (family == InkFamily::solvent) ask_solvent(job, ink, at);
+  if (gives_vapour(channel)) ask_solvent(job, ink, channel, at);
+  // A co-solvent counts only once its share is known.
+  const bool named = ink.solvent && family != InkFamily::solvent && family != InkFamily::oil;
+  if (named && !ink.solvent_share) {
+    add(job, "q_solvent_share", at + "solvent_share", "vapour_kg_per_h", safety - 1);
+  }
 }
 
 void ask_ink(Job& job, const Ink& ink, const Channel& channel) {
@@ -153,7 +179,7 @@ void ask_ink(Job& job, const Ink& ink, const Channel& channel) {
   if (!ink.surface_tension) {
     add(job, "q_surface_tension", at + "surface_tension", "dot_diameter_um", choice - 6);
   }
-  ask_family(job, ink, channel.family, at);
+  ask_family(job, ink, channel, at);
   if (!ink.density) add(job, "q_density", at + "density", P::ink_density, detail);
   if (!ink.particle_size) {
     add(job, "q_particle_size", at + "particle_size", "head", detail + 1);
@@ -190,6 +216,10 @@ void ask_channels(Job& job) {
       asked.push_back(channel.ink);
       ask_ink(job, *channel.ink, channel);
     }
+  }
+  const bool vapour = std::any_of(job.channels.begin(), job.channels.end(), gives_vapour);
+  if (vapour && !r.line.enclosed) {
+    add(job, "q_enclosed", "line.enclosed", "air_health_m3_per_h", safety - 3);
   }
   const auto processes =
       std::count_if(job.channels.begin(), job.channels.end(),

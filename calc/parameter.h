@@ -75,6 +75,20 @@ enum class P : std::size_t {
   flush_bottle_l,
   channel_depth_um,
   divider_most,
+  web_heat_capacity,
+  light_absorbed,
+  arc_radiation,
+  cure_heat,
+  stray_share,
+  room_humidity,
+  dryer_air_c,
+  exhaust_humidity,
+  captured_share,
+  lel_share,
+  lel_share_monitored,
+  mixing,
+  vapour_exhaust_c,
+  solvent_share,
   count
 };
 

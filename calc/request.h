@@ -65,6 +65,11 @@ struct Colour {
   Given<double> cover_mean, cover_peak;
   Given<Length> film;  ///< wet film asked for
 };
+/// One solvent of an ink and its share of all solvents, by mass.
+struct SolventShare {
+  std::string name;
+  double share = 1;
+};
 struct Ink {
   std::string name;
   Origin where;
@@ -80,9 +85,14 @@ struct Ink {
   Given<double> particle_share;  ///< volume of the particles over that of the ink
   Given<bool> settles;           ///< whether it needs recirculation
   Given<Dose> cure_dose;
+  Given<Irradiance> cure_irradiance;  ///< least at the substrate
+  Given<Dose> pinning_dose;           ///< of a stage of its own before the final cure
   Given<double> water_share, solvent_share;
-  Given<std::string> solvent;  ///< name of the main solvent
-  Given<Temperature> flash_point, jetting_temperature;
+  Given<std::string> solvent;          ///< as written
+  std::vector<SolventShare> solvents;  ///< the same read; shares add up to 1
+  Given<double> explosive_limit;       ///< lower one of the ink's vapour, as a fraction
+  Given<Mass> molar_mass;              ///< of the vapour, of one mole
+  Given<Temperature> flash_point, boiling_point, jetting_temperature;
   Given<double> exposure_limit;  ///< 8 h limit of the solvent's vapour [ppm]
   Given<Price> price;            ///< per litre
   Given<double> limit;           ///< greatest cover of all process colours together, 1 = one solid
@@ -96,6 +106,8 @@ struct Substrate {
   Given<double> spread_factor;
   Given<SurfaceTension> surface_energy;
   Given<Temperature> temperature_limit;
+  Given<Quantity<-2, 1, 0>> area_mass;
+  Given<Quantity<2, 0, -2, -1>> heat_capacity;
   Given<bool> food_contact;
 };
 struct Line {
@@ -112,6 +124,9 @@ struct Line {
   Given<Length> encoder_wheel;  ///< diameter of the wheel that runs on the product
   Given<int> encoder_counts;    ///< a turn of the wheel, as the controller counts them
   Given<Temperature> air_temperature;
+  Given<double> air_humidity;    ///< relative
+  Given<bool> enclosed;          ///< solvent vapour is captured by an enclosure with exhaust
+  Given<bool> vapour_monitored;  ///< continuously, in the exhaust
 };
 struct Service {
   Given<Wish> serviceable, waveform, driver_sources;

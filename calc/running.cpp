@@ -74,8 +74,10 @@ void add_ink(const Job& job, const RunningInputs& in, RunningCost& cost) {
 
 void add_energy(const Job& job, const RunningInputs& in, RunningCost& cost) {
   Power power = in.drying.electrical_mean;
-  if (in.curing.electrical) power += *in.curing.electrical;
-  cost.power_unknown = in.curing.needed && !in.curing.electrical;
+  for (const Curing* lamps : {&in.pinning, &in.curing}) {
+    if (lamps->electrical) power += *lamps->electrical;
+    cost.power_unknown |= lamps->needed && !lamps->electrical;
+  }
   const double kwh = power.si() / 1e3 * (running_time(job) / hour);
   cost.energy = to_money(kwh * job.energy.value);
 }

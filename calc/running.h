@@ -54,6 +54,7 @@ struct RunningInputs {
   const std::vector<ChannelLoad>& loads;
   const std::vector<ChannelFlow>& flows;
   const std::vector<Need>& needs;
+  const Curing& pinning;
   const Curing& curing;
   const Drying& drying;
 };

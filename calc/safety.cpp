@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "calc/blend.h"
 #include "calc/codes.h"
 #include "calc/safety_parts.h"
 
@@ -70,17 +71,11 @@ std::vector<Notice> merged(std::vector<Notice> notes) {
   return result;
 }
 
-char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
-
 }  // namespace
 
 Arg region_of(const Job& job) {
-  const Given<std::string>& given = job.request->request.region;
-  std::string name = given ? given->value : "";
-  std::transform(name.begin(), name.end(), name.begin(), lower);
-  if (name == "usa" || name == "united states") name = "us";
-  if (name == "european union") name = "eu";
-  return words("subject", name == "us" || name == "eu" ? name : "");
+  const Region region = region_of_job(job);
+  return words("subject", region == Region::us ? "us" : region == Region::eu ? "eu" : "");
 }
 
 Arg number(std::string name, double value, std::string unit) {

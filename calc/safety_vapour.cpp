@@ -1,14 +1,13 @@
 /// Flammable liquids and their vapour, oil mist, aqueous ink.
 #include <algorithm>
 
+#include "calc/blend.h"
 #include "calc/flash_point.h"
 #include "calc/safety_parts.h"
 
 namespace calc {
 namespace {
 
-// NFPA 86 and EN 1539: share of the lower explosive limit without continuous control.
-constexpr double lel_share_percent = 25;
 // Regulation (EC) 1272/2008 Annex I Table 2.6.1: below it vapour stands over the liquid in a room.
 const Temperature light_vapour_below = Temperature::celsius(23);
 
@@ -48,17 +47,42 @@ std::string nfpa_name(NfpaClass liquid) {
   return "IIIB";
 }
 
-/// GHS adds category 4 where CLP ends.
-std::string ghs_name(Temperature flash) {
-  return ghs_category_4(flash) ? "4" : clp_name(clp_category(flash, std::nullopt));
+std::string packing_name(PackingGroup group) {
+  switch (group) {
+    case PackingGroup::i:
+      return "I";
+    case PackingGroup::ii:
+      return "II";
+    case PackingGroup::i_or_ii:
+      return "I/II";
+    case PackingGroup::iii:
+      return "III";
+    case PackingGroup::none:
+      break;
+  }
+  return "-";
 }
 
-/// Which words say the class: below 23 degC the boiling point, which is not known here, divides
-/// categories 1 and 2; above 60 degC CLP names none, above 93 degC GHS neither.
-std::string flash_words(Temperature flash) {
-  if (flash < light_vapour_below) return "boiling_unknown";
-  if (clp_category(flash, std::nullopt) != ClpCategory::none) return "";
+using Boiling = std::optional<Temperature>;
+
+/// GHS adds category 4 where CLP ends.
+std::string ghs_name(Temperature flash, const Boiling& boiling) {
+  return ghs_category_4(flash) ? "4" : clp_name(clp_category(flash, boiling));
+}
+
+/// Which words say the class: below 23 degC the boiling point divides categories 1 and 2; above
+/// 60 degC CLP names none, above 93 degC GHS neither.
+std::string flash_words(Temperature flash, const Boiling& boiling) {
+  const ClpCategory category = clp_category(flash, boiling);
+  if (category == ClpCategory::one_or_two) return "boiling_unknown";
+  if (category != ClpCategory::none) return "";
   return ghs_category_4(flash) ? "combustible" : "unclassified";
+}
+
+/// Where the request states the flash point.
+std::vector<Origin> stated_at(const Ink& ink) {
+  if (!ink.flash_point) return {};
+  return {ink.flash_point->origin};
 }
 
 /// Where vapour stands over the ink at room temperature the equipment itself must suit the zone.
@@ -67,10 +91,10 @@ void zone_note(const Ink& ink, Temperature flash, std::vector<Notice>& to) {
   to.push_back({"classified_zone",
                 {words("ink", ink.name), number("flash_point", flash.in_celsius(), "degC")},
                 "ink." + ink.name + ".flash_point",
-                {ink.flash_point->origin}});
+                stated_at(ink)});
 }
 
-bool gives_vapour(const SafetyCase& c, const Ink& ink) {
+bool may_burn(const SafetyCase& c, const Ink& ink) {
   const bool part = ink.solvent || (ink.solvent_share && ink.solvent_share->value > 0);
   return part || std::any_of(c.job.channels.begin(), c.job.channels.end(), [&](const Channel& ch) {
            return ch.ink == &ink &&
@@ -78,22 +102,55 @@ bool gives_vapour(const SafetyCase& c, const Ink& ink) {
          });
 }
 
+/// The first channel that prints an ink.
+const Channel& channel_of(const SafetyCase& c, const Ink& ink) {
+  return *std::find_if(c.job.channels.begin(), c.job.channels.end(),
+                       [&](const Channel& channel) { return channel.ink == &ink; });
+}
+
+/// Sources that disagree on the flash point of a solvent: the lower one counts, and both are said.
+void conflict_notes(const Ink& ink, const Blend& blend, std::vector<Notice>& to) {
+  for (const BlendPart& part : blend.parts) {
+    if (part.row == nullptr || !flash_conflict(*part.row)) continue;
+    to.push_back(
+        {"flash_conflict",
+         {words("ink", ink.name), words("solvent", part.name),
+          number("flash_point", lower_flash(*part.row)->in_celsius(), "degC"),
+          number("other", std::max(part.row->flash->value, part.row->other_flash->value), "degC")},
+         "ink." + ink.name + ".flash_point",
+         {}});
+  }
+}
+
+/// What the table of solvents says stands in for a flash point nobody stated.
+void table_note(const Ink& ink, Temperature flash, std::vector<Notice>& to) {
+  to.push_back({"flash_point_table",
+                {words("ink", ink.name), number("flash_point", flash.in_celsius(), "degC")},
+                "ink." + ink.name + ".flash_point",
+                {}});
+}
+
 void flash_notes(const SafetyCase& c, const Ink& ink, std::vector<Notice>& to) {
   const std::string field = "ink." + ink.name + ".flash_point";
-  if (!ink.flash_point) {
-    if (gives_vapour(c, ink)) {
+  const Blend blend = blend_of(c.job, channel_of(c, ink));
+  conflict_notes(ink, blend, to);
+  if (!blend.flash) {
+    if (may_burn(c, ink)) {
       to.push_back({"flash_point_unknown", {words("ink", ink.name)}, field, {}});
     }
     return;
   }
-  const Temperature flash = ink.flash_point->low;
+  if (!ink.flash_point) table_note(ink, *blend.flash, to);
+  const Temperature flash = *blend.flash;
   to.push_back({"flash_point",
-                {words("ink", ink.name), words("subject", flash_words(flash)),
+                {words("ink", ink.name), words("subject", flash_words(flash, blend.boiling)),
                  number("flash_point", flash.in_celsius(), "degC"),
-                 words("clp", clp_name(clp_category(flash, std::nullopt))),
-                 words("ghs", ghs_name(flash)), words("nfpa", nfpa_name(nfpa_class(flash, {})))},
+                 words("clp", clp_name(clp_category(flash, blend.boiling))),
+                 words("ghs", ghs_name(flash, blend.boiling)),
+                 words("nfpa", nfpa_name(nfpa_class(flash, blend.boiling))),
+                 words("packing", packing_name(packing_group(flash, blend.boiling)))},
                 field,
-                {ink.flash_point->origin}});
+                stated_at(ink)});
   zone_note(ink, flash, to);
   const Temperature handling = handling_temperature(c, ink);
   if (!may_form_vapour(handling, flash, false)) return;
@@ -101,31 +158,76 @@ void flash_notes(const SafetyCase& c, const Ink& ink, std::vector<Notice>& to) {
                 {words("ink", ink.name), number("temperature", handling.in_celsius(), "degC"),
                  number("flash_point", flash.in_celsius(), "degC")},
                 field,
-                {ink.flash_point->origin}});
+                stated_at(ink)});
 }
 
-void exposure_notes(const Ink& ink, std::vector<Notice>& to) {
+void exposure_notes(const SafetyCase& c, const Ink& ink, std::vector<Notice>& to) {
   const std::string field = "ink." + ink.name + ".exposure_limit";
-  if (!ink.exposure_limit) {
+  const Blend blend = blend_of(c.job, channel_of(c, ink));
+  if (!blend.limit) {
     to.push_back({"exposure_limit_unknown", {words("ink", ink.name)}, field, {}});
     return;
   }
-  to.push_back({"exposure_limit",
-                {words("ink", ink.name), number("limit", ink.exposure_limit->low, "ppm")},
-                field,
-                {ink.exposure_limit->origin}});
+  Notice note{"exposure_limit",
+              {words("ink", ink.name), number("limit", *blend.limit * 1e6, "ppm")},
+              field,
+              {}};
+  if (ink.exposure_limit) note.where.push_back(ink.exposure_limit->origin);
+  if (!ink.exposure_limit) note.args.push_back(words("subject", "table"));
+  to.push_back(std::move(note));
+}
+
+/// Air of the ventilation stage in words: what is captured, what is in the room.
+void air_notes(const Stage& stage, std::vector<Notice>& to) {
+  const Airing& air = *stage.airing;
+  if (air.lel_m3_per_h) {
+    to.push_back(
+        {"air_explosion",
+         {number("vapour", air.captured_kg_per_h, "kg/h"), number("air", *air.lel_m3_per_h, "m3/h"),
+          number("share", air.lel_share_percent, "%"), number("lel", *air.lel_percent, "%")},
+         "line.enclosed",
+         {}});
+  }
+  if (air.health_m3_per_h) {
+    to.push_back(
+        {"air_health",
+         {number("vapour", air.room_kg_per_h, "kg/h"), number("air", *air.health_m3_per_h, "m3/h"),
+          number("limit", *air.limit_ppm, "ppm")},
+         "line.enclosed",
+         {}});
+  }
+  const bool lacking = !air.health_m3_per_h || (air.captures && !air.lel_m3_per_h);
+  if (lacking) to.push_back({"air_unknown", {}, "ink.solvent", {}});
+  if (air.lel_estimated && air.lel_percent) {
+    to.push_back(
+        {"lel_estimated", {number("lel", *air.lel_percent, "%")}, "ink.explosive_limit", {}});
+  }
+  to.push_back({"voc", {number("mass", air.voc_kg_per_year, "kg")}, "ink.solvent_share", {}});
 }
 
 void solvent_notes(const SafetyCase& c, std::vector<Notice>& to) {
-  if (!has_family(c.job, InkFamily::solvent)) return;
+  const Stage* stage = nullptr;
   if (c.station != nullptr) {
-    to.push_back({"solvent_vapour",
-                  {number("ml_per_hour", ml_per_hour(c, InkFamily::solvent), "mL/h")},
-                  "ink.solvent",
-                  {}});
+    for (const Stage& s : c.station->stages) {
+      if (s.airing) stage = &s;
+    }
   }
-  for (const Ink* ink : inks_of(c.job, InkFamily::solvent)) exposure_notes(*ink, to);
-  to.push_back({"lel_monitoring", {number("share", lel_share_percent, "%")}, "ink.solvent", {}});
+  const bool any = std::any_of(c.job.channels.begin(), c.job.channels.end(), gives_vapour);
+  if (!any) return;
+  if (stage != nullptr) {
+    to.push_back(
+        {"solvent_vapour", {number("vapour", *stage->vapour_kg_per_h, "kg/h")}, "ink.solvent", {}});
+    air_notes(*stage, to);
+  }
+  for (const Ink* ink : inks_of(c.job)) {
+    if (gives_vapour(channel_of(c, *ink))) exposure_notes(c, *ink, to);
+  }
+  const Line& line = c.job.request->line;
+  const bool monitored = line.vapour_monitored && line.vapour_monitored->value;
+  const double share = c.job.parameters[monitored ? P::lel_share_monitored : P::lel_share];
+  Notice monitoring{"lel_monitoring", {number("share", share * 100, "%")}, "ink.solvent", {}};
+  if (monitored) monitoring.args.push_back(words("subject", "monitored"));
+  to.push_back(std::move(monitoring));
   to.push_back({"static_solvent", {}, "ink.solvent", {}});
 }
 

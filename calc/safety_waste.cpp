@@ -2,8 +2,11 @@
 #include <algorithm>
 #include <cmath>
 
+#include "calc/blend.h"
+#include "calc/flash_point.h"
 #include "calc/running.h"
 #include "calc/safety_parts.h"
+#include "calc/station_web.h"
 
 namespace calc {
 namespace {
@@ -20,6 +23,7 @@ constexpr std::array<FamilyWaste, 4> wastes{{{InkFamily::uv, "waste_uv"},
 // Regulation (EC) 1272/2008: flammable liquids end at this flash point.
 const Temperature flammable_below = Temperature::celsius(60);
 constexpr double bund_share = 1.1;
+constexpr Density lightest_alcohol = Density::from_si(790);
 
 /// Litres to a tenth, as far as such a figure is known.
 double tenths(double litres) { return std::round(litres * 10) / 10; }
@@ -42,6 +46,44 @@ bool flammable(const SafetyCase& c) {
          });
 }
 
+/// The least of what may stand in containers outside a storage room, over the inks whose flash
+/// point is known.
+std::optional<Volume> least_container_limit(const SafetyCase& c) {
+  std::optional<Volume> least;
+  for (const Channel& channel : c.job.channels) {
+    const Blend blend = blend_of(c.job, channel);
+    if (!blend.flash || *blend.flash > flammable_below) continue;
+    const Volume limit = container_limit(nfpa_class(*blend.flash, blend.boiling));
+    if (!least || limit < *least) least = limit;
+  }
+  return least;
+}
+
+/// Waste ink that is ignitable by its flash point, outside the European Union, whose own list of
+/// waste knows no such code.
+void ignitable_note(const SafetyCase& c, std::vector<Notice>& to) {
+  if (region_of_job(c.job) == Region::eu) return;
+  std::vector<const Ink*> seen;
+  for (const Channel& channel : c.job.channels) {
+    if (channel.ink == nullptr) continue;
+    if (std::find(seen.begin(), seen.end(), channel.ink) != seen.end()) continue;
+    seen.push_back(channel.ink);
+    const Ink& ink = *channel.ink;
+    const Blend blend = blend_of(c.job, channel);
+    if (!blend.flash) continue;
+    // Share by volume, as if all alcohols were as light as the lightest.
+    const double alcohol = blend.alcohol * (ink.solvent_share ? ink.solvent_share->high : 1) *
+                           (ink_density(c.job, channel) / lightest_alcohol);
+    const double water = ink.water_share ? ink.water_share->low : 0;
+    if (!ignitable_waste({*blend.flash, water, alcohol})) continue;
+    to.push_back(
+        {"waste_ignitable",
+         {words("ink", ink.name), number("flash_point", blend.flash->in_celsius(), "degC")},
+         "ink." + ink.name + ".flash_point",
+         {}});
+  }
+}
+
 /// Litres on site: the first fill and the use of a month; the bund for the largest filling.
 void storage_note(const SafetyCase& c, std::vector<Notice>& to) {
   double litres = 0, largest = 0;
@@ -51,11 +93,17 @@ void storage_note(const SafetyCase& c, std::vector<Notice>& to) {
     largest = std::max(largest, line.quantity);
   }
   for (const Consumption& use : c.station->consumption) litres += use.l_per_month;
-  to.push_back(
-      {flammable(c) ? "ink_storage_flammable" : "ink_storage",
-       {number("litres", tenths(litres), "L"), number("bund", tenths(largest * bund_share), "L")},
-       "colour.cover_mean",
-       {}});
+  Notice note{
+      flammable(c) ? "ink_storage_flammable" : "ink_storage",
+      {number("litres", tenths(litres), "L"), number("bund", tenths(largest * bund_share), "L")},
+      "colour.cover_mean",
+      {}};
+  const std::optional<Volume> limit = flammable(c) ? least_container_limit(c) : std::nullopt;
+  if (limit && region_of_job(c.job) != Region::eu) {
+    note.args.push_back(words("subject", "us"));
+    note.args.push_back(number("limit", tenths(limit->si() * 1e3), "L"));
+  }
+  to.push_back(std::move(note));
 }
 
 /// Flushing fluids of the bill; the catalogue states no hazard of theirs.
@@ -103,6 +151,7 @@ void waste_notes(const SafetyCase& c, std::vector<Notice>& to) {
                   {}});
   }
   to.push_back({"waste_law", {region_of(c.job)}, "request.region", {}});
+  ignitable_note(c, to);
   flush_note(c, to);
   storage_note(c, to);
 }

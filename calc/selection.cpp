@@ -287,7 +287,7 @@ std::vector<Reason> failing_gates(const Job& job, const Catalogue& catalogue,
   }
   if (anew.size() != search.groups.size()) return out;
   const bool carriage = anew.front().group.scan.has_value();
-  if (!carriage && !any_limit(job.request->limits)) return out;
+  if (!carriage && !any_limit(job.request->limits) && !any_stage_gate(job)) return out;
   std::vector<const Candidate*> parts;
   parts.reserve(anew.size());
   for (const Candidate& c : anew) parts.push_back(&c);

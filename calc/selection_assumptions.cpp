@@ -1,6 +1,7 @@
 /// Which defaults stand behind a station's figures, beyond those the job itself took.
 #include <algorithm>
 
+#include "calc/blend.h"
 #include "calc/drive.h"
 #include "calc/selection_parts.h"
 #include "calc/settling.h"
@@ -73,11 +74,38 @@ void mode_defaults(Defaults& d, const Group& group, const Head& head) {
   d.use_if(binary && grey && amplitude, P::amplitude_factor);
 }
 
-void channel_defaults(Defaults& d, const Channel& channel) {
+void lamp_defaults(Defaults& d, const Catalogue& catalogue) {
+  d.use(P::lamp_ageing);
+  d.use_if(!catalogue.lamps.empty(), P::stray_share);
+  const Substrate& s = d.job().request->substrate;
+  if (!s.area_mass) return;
+  d.use(P::light_absorbed);
+  d.use(P::cure_heat);
+  d.use_if(!s.heat_capacity, P::web_heat_capacity);
+  d.use_if(std::any_of(catalogue.lamps.begin(), catalogue.lamps.end(),
+                       [](const Lamp& lamp) { return lamp.mercury && lamp.mercury->value; }),
+           P::arc_radiation);
+}
+
+void vapour_defaults(Defaults& d, const Channel& channel) {
+  const Line& line = d.job().request->line;
+  const bool enclosed = line.enclosed && line.enclosed->value;
+  const bool monitored = line.vapour_monitored && line.vapour_monitored->value;
+  d.use(P::mixing);
+  d.use_if(channel.ink == nullptr || !channel.ink->solvent_share, P::solvent_share);
+  d.use_if(channel.ink == nullptr || !channel.ink->density, P::ink_density);
+  if (!enclosed) return;
+  d.use(P::captured_share);
+  d.use(monitored ? P::lel_share_monitored : P::lel_share);
+  d.use(P::vapour_exhaust_c);
+}
+
+void channel_defaults(Defaults& d, const Catalogue& catalogue, const Channel& channel) {
   const Ink* ink = channel.ink;
   const bool tension = ink != nullptr && ink->surface_tension;
   d.use_if(tension && d.job().request->substrate.surface_energy, P::wetting_margin);
-  if (channel.family == InkFamily::uv) d.use(P::lamp_ageing);
+  if (channel.family == InkFamily::uv) lamp_defaults(d, catalogue);
+  if (gives_vapour(channel)) vapour_defaults(d, channel);
   d.use_if(ink != nullptr && !ink->density, P::ink_density);
   d.use_if(ink != nullptr && settles_by_figures(d.job(), *ink), P::channel_depth_um);
   if (channel.family != InkFamily::aqueous) return;
@@ -85,6 +113,11 @@ void channel_defaults(Defaults& d, const Channel& channel) {
   d.use_if(ink == nullptr, P::ink_density);
   d.use(d.job().absorbency == Absorbency::high ? P::evaporated_high : P::evaporated_none_low);
   d.use(P::dryer_efficiency);
+  d.use(P::dryer_air_c);
+  d.use(P::exhaust_humidity);
+  d.use_if(!d.job().request->line.air_humidity, P::room_humidity);
+  const Substrate& s = d.job().request->substrate;
+  d.use_if(s.area_mass && !s.heat_capacity, P::web_heat_capacity);
 }
 
 bool dryers_state_rate(const Catalogue& catalogue) {
@@ -117,7 +150,7 @@ std::vector<P> defaults_used(const Job& job, const Catalogue& catalogue,
       mode_defaults(d, group, *head);
     }
   }
-  for (const Channel& channel : job.channels) channel_defaults(d, channel);
+  for (const Channel& channel : job.channels) channel_defaults(d, catalogue, channel);
   station_defaults(d, catalogue);
   return d.take();
 }

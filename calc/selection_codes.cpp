@@ -7,13 +7,14 @@ namespace calc {
 namespace {
 
 /// In the order the gates are read: head and ink, lattice and rate, station.
-constexpr std::array<std::string_view, 24> reasons{
+constexpr std::array<std::string_view, 26> reasons{
     "head_data",  "ink_family", "ink_substrate", "temperature", "viscosity",      "tension",
     "throw",      "slope",      "serviceable",   "waveform",    "driver_sources", "levels",
     "resolution", "cover",      "feature",       "film",        "bar_code",       "frequency",
-    "indexing",   "heads",      "space",         "budget",      "lead_time",      "lost"};
+    "indexing",   "heads",      "space",         "cure",        "drying",         "budget",
+    "lead_time",  "lost"};
 
-constexpr std::array<std::string_view, 24> conditions{
+constexpr std::array<std::string_view, 25> conditions{
     "soft_demand",        "high_use",
     "rating_from_binary", "measure_dot",
     "aqueous_on_none",    "pretreatment",
@@ -25,7 +26,8 @@ constexpr std::array<std::string_view, 24> conditions{
     "waveform_limited",   "indexing_unknown",
     "head_data_unknown",  "unpriced_budget",
     "currency_budget",    "lead_time_unknown",
-    "assumption_edge",    "ink_limit"};
+    "web_heat_unknown",   "assumption_edge",
+    "ink_limit"};
 
 }  // namespace
 

@@ -12,6 +12,7 @@
 #include "calc/ranking.h"
 #include "calc/selection.h"
 #include "calc/station.h"
+#include "calc/station_web.h"
 
 namespace calc {
 
@@ -46,6 +47,7 @@ struct Option {
 struct Sized {
   Quote quote;
   Length footprint;  ///< along the line
+  std::optional<StageFailure> cure, drying;
 };
 
 /// Prices and gates one station (selection_stations.cpp).
@@ -87,6 +89,9 @@ std::vector<Group> groups_of(const std::vector<const Candidate*>& parts,
 
 /// Whether any gate on the whole station needs its price, lead time or size.
 bool any_limit(const Limits& limits);
+
+/// Whether lamps or a dryer of the job may fail a gate.
+bool any_stage_gate(const Job& job);
 
 /// Every station worth looking at: all candidates of a single group; of several groups, each
 /// group's best by itself in every criterion, combined. All of one way of motion.

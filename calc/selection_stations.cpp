@@ -185,6 +185,25 @@ bool on_carriage(const std::vector<Group>& groups) {
   return !groups.empty() && groups.front().family == Family::scanning;
 }
 
+/// A limit of the substrate that cannot be checked for want of its mass.
+void web_condition(const Job& job, std::vector<Finding>& conditions) {
+  const Substrate& s = job.request->substrate;
+  const bool uv = std::any_of(job.channels.begin(), job.channels.end(),
+                              [](const Channel& c) { return c.family == InkFamily::uv; });
+  if (!uv || !s.temperature_limit || s.area_mass) return;
+  conditions.push_back(unknown("web_heat_unknown", "substrate", {}, "area_mass"));
+}
+
+/// Lamps and dryers that fit neither speed nor substrate.
+void stage_gates(const Sized& size, std::vector<Finding>& failures) {
+  const auto add = [&](std::string_view code, const std::optional<StageFailure>& f) {
+    if (!f) return;
+    failures.push_back({code, f->subject, f->value, f->limit, f->unit, f->at_least, {}, {}, {}});
+  };
+  add("cure", size.cure);
+  add("drying", size.drying);
+}
+
 /// Feed and frequency of the carriage that all groups share.
 void carriage_gate(const Search& s, const std::vector<Group>& groups,
                    std::vector<Finding>& failures, std::vector<Finding>* conditions) {
@@ -260,6 +279,13 @@ bool any_limit(const Limits& limits) {
   return limits.heads || limits.budget || limits.lead_time || limits.space;
 }
 
+bool any_stage_gate(const Job& job) {
+  return std::any_of(job.channels.begin(), job.channels.end(), [](const Channel& c) {
+    const bool cured = c.family == InkFamily::uv && c.ink != nullptr && c.ink->cure_dose;
+    return cured || c.family == InkFamily::aqueous;
+  });
+}
+
 Stations::Stations(const Search& search)
     : search_(&search),
       book_(std::make_unique<const PriceBook>(*search.catalogue, search.job->currency)),
@@ -274,6 +300,9 @@ Sized Stations::sized(const std::vector<Group>& groups) const {
   result.quote = {sizing.bill.priced, sizing.ownership, sizing.bill.unpriced,
                   sizing.bill.lead_days};
   result.footprint = station_footprint(job, groups, sizing);
+  result.cure = sizing.curing.failure;
+  if (!result.cure) result.cure = sizing.pinning.failure;
+  result.drying = sizing.drying.failure;
   return result;
 }
 
@@ -287,6 +316,8 @@ std::vector<Finding> Stations::gate(const std::vector<Group>& groups, const Size
     failures.push_back(
         {"space", {}, in_mm(size.footprint), in_mm(limits.space->value), "mm", false, {}, {}, {}});
   }
+  stage_gates(size, failures);
+  if (conditions != nullptr) web_condition(*search_->job, *conditions);
   budget_gate(*search_->job, size.quote, failures, conditions);
   lead_time_gate(*search_->job, size.quote, failures, conditions);
   return failures;

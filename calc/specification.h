@@ -190,8 +190,33 @@ struct Consumption {
   std::optional<double> ml_per_thousand{};  ///< per thousand parts, when parts are known
 };
 
+/// Light scattered by the substrate at a distance, and how long a day it may fall on eyes.
+struct StrayLight {
+  double distance_m = 0, irradiance_w_per_m2 = 0;
+  std::optional<double> time_s;  ///< at most a working day; none where the spectrum is not known
+  std::string governs;           ///< actinic, uva, day; empty without a time
+};
+/// One solvent of an ink with what it is reckoned with, and where that comes from.
+struct SolventUse {
+  std::string ink, solvent;
+  double share = 1;  ///< of the ink's solvents by mass
+  std::optional<double> molar_g, lel_percent, limit_ppm, flash_degc, other_flash_degc;
+  bool lel_estimated = false;
+  std::string source;
+  bool seen = true;  ///< every figure stood in print
+};
+/// Air of a ventilation stage. Absent air: nothing is captured, or a datum is not known.
+struct Airing {
+  double captured_kg_per_h = 0, room_kg_per_h = 0, voc_kg_per_year = 0;
+  std::optional<double> lel_percent, limit_ppm;  ///< of all vapours together
+  bool lel_estimated = false, lel_hot = false, captures = false;
+  double lel_share_percent = 25, exhaust_degc = 20;
+  std::optional<double> lel_m3_per_h, lel_hot_m3_per_h, health_m3_per_h;
+  std::vector<SolventUse> solvents;
+};
+
 struct Stage {
-  std::string kind;       ///< uv, drying
+  std::string kind;       ///< pinning, uv, drying, ventilation
   std::string equipment;  ///< name in the catalogue; empty when it has none
   std::optional<double> dose_mj_per_cm2;
   std::optional<int> rows, units;
@@ -201,6 +226,14 @@ struct Stage {
   std::optional<double> strokes_over_point{};  ///< on a carriage: window along the feed / advance
   std::optional<int> lamps_lit{};              ///< on a carriage, of `units`
   std::optional<double> installed_length_m{};  ///< of the dryer units in line, at least length_m
+  std::optional<double> web_degc{};            ///< hottest web, at the least speed
+  std::optional<double> cooling_m3_per_h{};    ///< air that carries the lamps' heat off
+  std::optional<double> ozone_m3_per_h{};      ///< air that would dilute the lamps' ozone
+  std::optional<double> safe_distance_m{}, guard_density{};  ///< for a working day of stray light
+  std::vector<StrayLight> stray{};
+  std::optional<double> exhaust_m3_per_h{}, dew_point_degc{};
+  std::optional<double> vapour_kg_per_h{};
+  std::optional<Airing> airing{};
 };
 
 struct BomLine {

@@ -6,47 +6,10 @@
 #include "calc/cost.h"
 #include "calc/drive.h"
 #include "calc/station_sizing.h"
+#include "calc/station_stages.h"
 
 namespace calc {
 namespace {
-
-constexpr double joules_per_m2_in_mj_per_cm2 = 10;
-
-Stage with_power(Stage stage, const Curing& curing) {
-  if (curing.electrical) stage.electrical_kw = curing.electrical->si() / 1e3;
-  return stage;
-}
-
-Stage uv_stage(const Curing& curing) {
-  Stage stage;
-  stage.kind = "uv";
-  if (curing.dose) stage.dose_mj_per_cm2 = curing.dose->si() / joules_per_m2_in_mj_per_cm2;
-  if (curing.lamp == nullptr) return stage;
-  stage.equipment = curing.lamp->item->name;
-  stage.rows = curing.rows;
-  stage.units = curing.lamps;
-  if (curing.along > Length()) stage.length_m = curing.along.si();
-  if (curing.given) stage.dose_given_mj_per_cm2 = curing.given->si() / joules_per_m2_in_mj_per_cm2;
-  if (!curing.stroke) return with_power(stage, curing);
-  stage.dose_stroke_mj_per_cm2 = curing.stroke->si() / joules_per_m2_in_mj_per_cm2;
-  stage.strokes_over_point = curing.strokes;
-  stage.lamps_lit = curing.rows;
-  return with_power(stage, curing);
-}
-
-Stage drying_stage(const Drying& drying) {
-  Stage stage;
-  stage.kind = "drying";
-  stage.water_kg_per_h = drying.water.si() * 3600;
-  stage.heat_kw = drying.heat.si() / 1e3;
-  stage.electrical_kw = drying.electrical.si() / 1e3;
-  stage.length_m = drying.length.si();
-  if (drying.dryer == nullptr) return stage;
-  stage.equipment = drying.dryer->item->name;
-  stage.units = drying.units;
-  stage.installed_length_m = drying.along.si();
-  return stage;
-}
 
 void add_consumption(const Job& job, const Sizing& sizing, Station& station) {
   const auto parts = parts_rate(job);
@@ -106,30 +69,40 @@ void warn_of_inks(const Job& job, const Sizing& sizing, Station& station) {
   }
 }
 
-/// The inks that do not state their dose, else the doses no lamp gives.
-Notice cure_unsized(const Job& job, const Sizing& sizing) {
-  Notice notice{"cure_unsized", {}, "ink.NAME.cure_dose", {}};
-  const bool stated = sizing.curing.dose.has_value();
+/// The inks that do not state a dose, else the doses no lamp gives.
+Notice dose_unsized(const Job& job, const Sizing& sizing, const Curing& curing, const char* code,
+                    const std::string& key, Given<Dose> Ink::*dose) {
+  Notice notice{code, {}, "ink.NAME." + key, {}};
+  const bool stated = curing.dose.has_value();
   std::set<const Ink*> seen;
   for (const ChannelLoad& load : sizing.loads) {
     const Channel& channel = job.channels[load.channel];
     if (channel.family != InkFamily::uv || channel.ink == nullptr) continue;
     const Ink& ink = *channel.ink;
-    if (ink.cure_dose.has_value() != stated || !seen.insert(&ink).second) continue;
-    if (notice.where.empty()) notice.field = "ink." + ink.name + ".cure_dose";
-    notice.where.push_back(stated ? ink.cure_dose->origin : ink.where);
+    if ((ink.*dose).has_value() != stated || !seen.insert(&ink).second) continue;
+    if (notice.where.empty()) notice.field = "ink." + ink.name + "." + key;
+    notice.where.push_back(stated ? (ink.*dose)->origin : ink.where);
   }
   return notice;
 }
 
 void warn_of_stages(const Job& job, const Sizing& sizing, Station& station) {
-  const Curing& curing = sizing.curing;
-  if (curing.needed && curing.lamp == nullptr) {
-    station.warnings.push_back(cure_unsized(job, sizing));
-  } else if (sizing.running.power_unknown) {
-    const std::string row = "lamp." + curing.lamp->item->name;
+  if (sizing.curing.needed && sizing.curing.lamp == nullptr) {
     station.warnings.push_back(
-        {"power_unknown", {{"row", row, ""}}, row + ".electrical", {curing.lamp->item->where}});
+        dose_unsized(job, sizing, sizing.curing, "cure_unsized", "cure_dose", &Ink::cure_dose));
+  }
+  if (sizing.pinning.needed && sizing.pinning.lamp == nullptr) {
+    station.warnings.push_back(dose_unsized(job, sizing, sizing.pinning, "pinning_unsized",
+                                            "pinning_dose", &Ink::pinning_dose));
+  }
+  std::set<const Lamp*> seen;
+  for (const Curing* lamps : {&sizing.pinning, &sizing.curing}) {
+    if (lamps->lamp == nullptr || lamps->electrical) continue;
+    const Lamp* lamp = lamps->lamp->item;
+    if (!seen.insert(lamp).second) continue;
+    const std::string row = "lamp." + lamp->name;
+    station.warnings.push_back(
+        {"power_unknown", {{"row", row, ""}}, row + ".electrical", {lamp->where}});
   }
 }
 
@@ -154,8 +127,7 @@ Station size_station(const Job& job, const Catalogue& catalogue, const std::vect
   station.boards = sizing.boards;
   describe_drive(job, book, groups, sizing, station);
   add_consumption(job, sizing, station);
-  if (sizing.curing.needed) station.stages.push_back(uv_stage(sizing.curing));
-  if (sizing.drying.needed) station.stages.push_back(drying_stage(sizing.drying));
+  station.stages = stages_of(job, sizing);
   station.bom = bom_lines(job, groups, sizing.needs.list());
   station.bom_total = sizing.bill.priced;
   station.bom_unpriced = sizing.bill.unpriced;

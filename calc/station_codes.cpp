@@ -10,12 +10,12 @@ namespace {
 // In the order of PartCode. A line carries its code where the catalogue gives no designation, and
 // always for a spare.
 constexpr std::array<std::string_view, static_cast<std::size_t>(PartCode::count)> parts{
-    "printhead",       "drive_board",     "cable",   "ink_supply",   "degasser",
-    "filter",          "heater",          "chiller", "pretreatment", "mount",
-    "alignment_gauge", "alignment_hours", "cap",     "wipe",         "spittoon",
-    "strike_sensor",   "uv_lamp",         "dryer",   "exhaust",      "encoder",
-    "product_sensor",  "controller",      "flush",   "first_fill",   "spare_head",
-    "commissioning",   "training"};
+    "printhead",       "drive_board",     "cable",      "ink_supply",   "degasser",
+    "filter",          "heater",          "chiller",    "pretreatment", "mount",
+    "alignment_gauge", "alignment_hours", "cap",        "wipe",         "spittoon",
+    "strike_sensor",   "uv_lamp",         "dryer",      "exhaust",      "ventilation",
+    "encoder",         "product_sensor",  "controller", "flush",        "first_fill",
+    "spare_head",      "commissioning",   "training"};
 
 // Code: acceptance [unit]; subject. The acceptance is absent where its figure is not known.
 constexpr std::array checks{
@@ -33,15 +33,17 @@ constexpr std::array checks{
     std::string_view("adhesion"),         // cross-cut class of ISO 2409, at most; material
     std::string_view("wetting"),          // surface energy after pre-treatment [mN/m]; material
     std::string_view("cure_at_speed"),    // dose [mJ/cm2] at the highest speed
+    std::string_view("uv_leakage"),       // most at any place of work [W/m2]
     std::string_view("drying_at_speed"),  // water [kg/h] at the highest speed
-    std::string_view("solvent_dry"),      // speed [m/min]
-    std::string_view("absorption"),       // speed [m/min]
-    std::string_view("web_temperature"),  // most [degC]; material
-    std::string_view("barcode_grade"),    // least grade, ISO/IEC 15416 or 15415; symbol
-    std::string_view("barcode_module"),   // [um]; symbol
-    std::string_view("throw_trial"),      // greatest gap [mm]; head
-    std::string_view("ink_consumption"),  // of all channels together [mL/h]; channels
-    std::string_view("migration"),        // material
+    std::string_view("vapour_at_workplace"),  // most [ppm]
+    std::string_view("solvent_dry"),          // speed [m/min]
+    std::string_view("absorption"),           // speed [m/min]
+    std::string_view("web_temperature"),      // most [degC]; material
+    std::string_view("barcode_grade"),        // least grade, ISO/IEC 15416 or 15415; symbol
+    std::string_view("barcode_module"),       // [um]; symbol
+    std::string_view("throw_trial"),          // greatest gap [mm]; head
+    std::string_view("ink_consumption"),      // of all channels together [mL/h]; channels
+    std::string_view("migration"),            // material
 };
 
 // Code: arguments. A note carries all of its arguments, those in brackets with the subject that
@@ -51,23 +53,34 @@ constexpr std::array notes{
     std::string_view("uv_led"),                  // lamp, lamps [1]
     std::string_view("uv_arc"),                  // lamp, lamps [1]
     std::string_view("uv_lamp_unknown"),         // none
-    std::string_view("ozone"),                   // limit [ppm], lamps [1]
+    std::string_view("ozone"),                   // limit [ppm], lamps [1]; "rated": air [m3/h]
     std::string_view("mercury_waste"),           // lamps [1]
-    std::string_view("photobiological"),         // dose_limit [kJ/m2], irradiance [W/cm2], time [s]
+    std::string_view("photobiological"),         // irradiance [W/cm2]; wavelength [nm], dose_limit
+                                                 // [kJ/m2], time [s], group; subject "actinic",
+                                                 // "visible", "arc" or "unknown"
+    std::string_view("stray_light"),             // distance [m], time [s], safe [m], density
+    std::string_view("hot_web"),                 // temperature [degC]
     std::string_view("lamp_interlock"),          // none
     std::string_view("uncured_ink"),             // ink
     std::string_view("cure_dose_unknown"),       // ink
-    std::string_view("solvent_vapour"),          // ml_per_hour [mL/h]
+    std::string_view("solvent_vapour"),          // vapour [kg/h]
+    std::string_view("air_explosion"),           // vapour [kg/h], air [m3/h], share [%], lel [%]
+    std::string_view("air_health"),              // vapour [kg/h], air [m3/h], limit [ppm]
+    std::string_view("air_unknown"),             // none
+    std::string_view("lel_estimated"),           // lel [%]
+    std::string_view("voc"),                     // mass [kg] a year
+    std::string_view("flash_conflict"),          // ink, solvent, flash_point [degC], other [degC]
+    std::string_view("flash_point_table"),       // ink, flash_point [degC]
     std::string_view("flash_point"),             // ink, subject "", "boiling_unknown",
                                                  // "combustible", "unclassified"; flash_point
-                                                 // [degC], clp, ghs, nfpa
+                                                 // [degC], clp, ghs, nfpa, packing
     std::string_view("flash_point_unknown"),     // ink
-    std::string_view("exposure_limit"),          // ink, limit [ppm]
+    std::string_view("exposure_limit"),          // ink, limit [ppm]; [subject "table"]
     std::string_view("exposure_limit_unknown"),  // ink
     std::string_view("vapour_zone"),             // ink, temperature [degC], flash_point [degC]
     std::string_view("classified_zone"),         // ink, flash_point [degC], below 23
     std::string_view("ink_family_unknown"),      // ink
-    std::string_view("lel_monitoring"),          // share [%]
+    std::string_view("lel_monitoring"),          // share [%]; [subject "monitored"]
     std::string_view("static"),                  // [subject "moving", speed [m/min]]
     std::string_view("static_solvent"),          // none
     std::string_view("aqueous_ink"),             // ml_per_hour [mL/h]
@@ -87,9 +100,10 @@ constexpr std::array notes{
     std::string_view("waste_solvent"),           // litres_per_year [L]
     std::string_view("waste_oil"),               // litres_per_year [L]
     std::string_view("waste_law"),               // region
+    std::string_view("waste_ignitable"),         // ink, flash_point [degC]
     std::string_view("flush_hazard"),            // [subject "named", fluid]
     std::string_view("ink_storage"),             // litres [L], bund [L]
-    std::string_view("ink_storage_flammable"),   // litres [L], bund [L]
+    std::string_view("ink_storage_flammable"),   // litres [L], bund [L]; "us": limit [L]
     std::string_view("food_contact"),            // material (may be empty)
     std::string_view("food_contact_uv"),         // material (may be empty)
 };
@@ -101,6 +115,7 @@ constexpr std::array warnings{
     std::string_view("power_unknown"),             // row: energy cost stands without it
     std::string_view("spares_without_lead_time"),  // row: spares reckoned without it
     std::string_view("cure_unsized"),              // none: dose or lamp lacking, lamps on request
+    std::string_view("pinning_unsized"),           // none: no lamp that can be dimmed
 };
 
 }  // namespace

@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "calc/compare.h"
-#include "calc/drying.h"
 #include "calc/present_value.h"
 #include "calc/running.h"
 
@@ -18,26 +17,74 @@ struct LampFit {
   int rows = 0, lamps = 0;
 };
 
+/// What a stage asks of its lamps.
+struct LampDemand {
+  Dose dose;
+  std::optional<Irradiance> least;
+  int sets = 1;           ///< places along the line, each with all its rows
+  bool dimmable = false;  ///< no arc lamps
+  Dose reaction;          ///< heat the ink itself gives off
+};
+
+/// Where lamps are looked for.
+struct LampSearch {
+  const Job& job;
+  const PriceBook& book;
+  const std::vector<Group>& groups;
+  const Scan* scan;
+};
+
 bool usable(const Lamp& lamp) {
   return lamp.irradiance && lamp.window_along && lamp.window_across &&
          lamp.irradiance->value > Irradiance() && lamp.window_along->value > Length() &&
          lamp.window_across->value > Length();
 }
 
+bool is_arc(const Lamp& lamp) { return lamp.mercury && lamp.mercury->value; }
+
+/// Dose of one row, or of one lamp lit on a carriage.
+Dose one_dose(const LampSearch& s, const LampWindow& window, Speed speed) {
+  return s.scan != nullptr ? carriage_dose(window, s.scan->carriage_speed, s.scan->advance, 1)
+                           : row_dose(window, speed);
+}
+
 /// Rows and lamps for a dose; none where a lamp is too weak to be an answer.
-std::optional<LampFit> fit_lamp(const Job& job, const Lamp& lamp, const Scan* scan, Dose dose) {
-  const LampWindow window = window_of(job, lamp);
-  const Dose one = scan != nullptr ? carriage_dose(window, scan->carriage_speed, scan->advance, 1)
-                                   : row_dose(window, job.speed->high);
-  if (dose > one * most_rows) return std::nullopt;
-  if (scan != nullptr) {
+std::optional<LampFit> fit_lamp(const LampSearch& s, const Lamp& lamp, const LampDemand& demand) {
+  const LampWindow window = window_of(s.job, lamp);
+  const Speed speed = s.job.speed ? s.job.speed->high : Speed();
+  const Dose one = one_dose(s, window, speed);
+  if (demand.dose > one * most_rows) return std::nullopt;
+  if (s.scan != nullptr) {
     // Lamps lit must also reach over the advance, or strips would stay uncured.
-    const double reach = std::max(dose / one, scan->advance / window.across);
+    const double reach = std::max(demand.dose / one, s.scan->advance / window.across);
     const int lit = std::max(1, static_cast<int>(ceil_tolerant(reach)));
     return LampFit{lit, carriage_sides * lit};
   }
-  const int rows = lamp_rows(dose, window, job.speed->high);
-  return LampFit{rows, lamp_count(rows, printed_width(job), window.across)};
+  const int rows = demand.sets * lamp_rows(demand.dose, window, speed);
+  return LampFit{rows, lamp_count(rows, printed_width(s.job), window.across)};
+}
+
+/// Hottest web: new lamps at the least speed, on what pinning has warmed before.
+std::optional<Temperature> web_under(const LampSearch& s, const Lamp& lamp, const LampFit& fit,
+                                     const LampDemand& demand, TemperatureDifference before) {
+  const std::optional<WebHeat> web = web_heat(s.job);
+  if (!web) return std::nullopt;
+  const Dose dose = fit.rows * heating_dose(s.job, lamp, s.scan);
+  const Dose reaction = demand.reaction / (s.scan == nullptr ? 1 : prints_over_point(*s.scan));
+  return served_high(s.job.room) + before + lamp_rise(s.job, *web, dose, is_arc(lamp), reaction);
+}
+
+/// The way a lamp that is strong enough does not fit: too dim for the ink, or too hot.
+std::optional<StageFailure> lamp_failure(const LampSearch& s, const Lamp& lamp,
+                                         const LampDemand& demand,
+                                         const std::optional<Temperature>& web) {
+  const Irradiance aged = lamp.irradiance->value * s.job.parameters[P::lamp_ageing];
+  if (demand.least && !at_least(aged, *demand.least)) {
+    return StageFailure{"irradiance", aged.si() * 1e-4, demand.least->si() * 1e-4, "W/cm2", true};
+  }
+  const Given<Temperature>& most = s.job.request->substrate.temperature_limit;
+  if (!web || !most || at_most(web->si(), most->low.si())) return std::nullopt;
+  return StageFailure{"web", web->in_celsius(), most->low.in_celsius(), "degC", false};
 }
 
 std::optional<Money> times(const std::optional<Money>& price, int count) {
@@ -82,100 +129,42 @@ LampCost lamp_cost(const Job& job, const PriceBook& book, const std::vector<Grou
   return cost;
 }
 
-void choose_lamp(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
-                 const Scan* scan, Curing& curing) {
+/// A lamp too weak even in the most rows: what these give against what is asked.
+StageFailure too_weak(const LampSearch& s, const Lamp& lamp, const LampDemand& demand) {
+  const Speed speed = s.job.speed ? s.job.speed->high : Speed();
+  const Dose most = most_rows * one_dose(s, window_of(s.job, lamp), speed);
+  return {"dose", most.si() / 10, demand.dose.si() / 10, "mJ/cm2", true};
+}
+
+/// Takes the lamp as the stage's if it fits and costs less than the one before.
+void try_lamp(const LampSearch& s, const Priced<Lamp>& lamp, const LampDemand& demand,
+              TemperatureDifference before, LampCost& best, Curing& curing) {
+  const std::optional<LampFit> fit = fit_lamp(s, *lamp.item, demand);
+  const auto web =
+      fit ? web_under(s, *lamp.item, *fit, demand, before) : std::optional<Temperature>();
+  const std::optional<StageFailure> failure =
+      fit ? lamp_failure(s, *lamp.item, demand, web) : too_weak(s, *lamp.item, demand);
+  if (failure) {
+    if (!curing.failure) curing.failure = failure;
+    return;
+  }
+  const LampCost cost = lamp_cost(s.job, s.book, s.groups, lamp, fit->lamps);
+  if (curing.lamp != nullptr && !(cost < best)) return;
+  best = cost;
+  curing.lamp = &lamp;
+  curing.rows = fit->rows;
+  curing.lamps = fit->lamps;
+  curing.web = web;
+}
+
+void choose_lamp(const LampSearch& s, const LampDemand& demand, TemperatureDifference before,
+                 Curing& curing) {
   LampCost best;
-  for (const Priced<Lamp>& lamp : book.lamps()) {
-    if (!usable(*lamp.item)) continue;
-    const std::optional<LampFit> fit = fit_lamp(job, *lamp.item, scan, *curing.dose);
-    if (!fit) continue;
-    const LampCost cost = lamp_cost(job, book, groups, lamp, fit->lamps);
-    if (curing.lamp != nullptr && !(cost < best)) continue;
-    best = cost;
-    curing.lamp = &lamp;
-    curing.rows = fit->rows;
-    curing.lamps = fit->lamps;
+  for (const Priced<Lamp>& lamp : s.book.lamps()) {
+    if (!usable(*lamp.item) || (demand.dimmable && is_arc(*lamp.item))) continue;
+    try_lamp(s, lamp, demand, before, best, curing);
   }
-}
-
-double water_share(const Job& job, const Channel& channel) {
-  const bool stated = channel.ink != nullptr && channel.ink->water_share;
-  return stated ? channel.ink->water_share->value : job.parameters[P::water_share];
-}
-
-Density density(const Job& job, const Channel& channel) {
-  const bool stated = channel.ink != nullptr && channel.ink->density;
-  return stated ? channel.ink->density->value : Density::from_si(job.parameters[P::ink_density]);
-}
-
-double evaporated(const Job& job) {
-  return job
-      .parameters[job.absorbency == Absorbency::high ? P::evaporated_high : P::evaporated_none_low];
-}
-
-void add_water(const Job& job, const std::vector<ChannelLoad>& loads, Drying& drying) {
-  const double process = process_share(job, loads);
-  for (const ChannelLoad& load : loads) {
-    const Channel& channel = job.channels[load.channel];
-    if (channel.family != InkFamily::aqueous) continue;
-    drying.needed = true;
-    const double share = channel.kind == ColourKind::process ? process : 1;
-    const double water = water_share(job, channel);
-    drying.water +=
-        evaporated_water(load.passing * share, density(job, channel), water, evaporated(job));
-    drying.water_mean +=
-        evaporated_water(load.printed, density(job, channel), water, evaporated(job));
-  }
-}
-
-/// Heat per water [J/kg]: from the room to the air leaving, which a sensitive substrate caps.
-SpecificEnergy heat_per_water(const Job& job) {
-  Temperature exhaust = Temperature::celsius(80);
-  const Given<Temperature>& limit = job.request->substrate.temperature_limit;
-  if (limit) exhaust = std::min(exhaust, limit->value);
-  return evaporation_energy(job.room.value, exhaust);
-}
-
-MassFlux rate_of(const Job& job, const Dryer* dryer) {
-  if (dryer != nullptr && dryer->drying_rate) return dryer->drying_rate->value;
-  return MassFlux::from_si(job.parameters[P::drying_rate] / 3600);
-}
-
-int whole_up(double x) { return std::max(1, static_cast<int>(ceil_tolerant(x))); }
-
-int dryers_abreast(const Job& job, const Dryer& dryer) {
-  return dryer.width ? whole_up(printed_width(job) / dryer.width->value) : 1;
-}
-
-int dryer_units(const Job& job, const Drying& drying, const Dryer& dryer) {
-  const Length needed = dryer_length(drying.water, job.width->value, rate_of(job, &dryer));
-  int units = whole_up(needed / dryer.length->value);
-  units *= dryers_abreast(job, dryer);
-  if (dryer.electrical && dryer.electrical->value > Power()) {
-    units = std::max(units, whole_up(drying.electrical / dryer.electrical->value));
-  }
-  return units;
-}
-
-void choose_dryer(const Job& job, const PriceBook& book, Drying& drying) {
-  std::optional<Money> best;
-  for (const Priced<Dryer>& dryer : book.dryers()) {
-    if (!dryer.item->length || dryer.item->length->value <= Length()) continue;
-    const int units = dryer_units(job, drying, *dryer.item);
-    const std::optional<Money> sum = times(dryer.row.price, units);
-    if (drying.dryer != nullptr && !cheaper(sum, best)) continue;
-    best = sum;
-    drying.dryer = &dryer;
-    drying.units = units;
-  }
-}
-
-/// Length [m] the units take along the line, those side by side counted once.
-Length installed_length(const Job& job, const Drying& drying) {
-  if (drying.dryer == nullptr) return drying.length;
-  const Dryer& dryer = *drying.dryer->item;
-  const int in_line = whole_up(static_cast<double>(drying.units) / dryers_abreast(job, dryer));
-  return std::max(drying.length, in_line * dryer.length->value);
+  if (curing.lamp != nullptr) curing.failure.reset();
 }
 
 /// What the lamps chosen give, on a line or on a carriage.
@@ -190,15 +179,63 @@ void add_doses(const Job& job, const Scan* scan, Curing& curing) {
   curing.strokes = window.across / scan->advance;
 }
 
-std::optional<Dose> largest_dose(const Job& job, const std::vector<ChannelLoad>& loads) {
-  std::optional<Dose> largest;
+/// The greatest of one figure over the UV inks in use; none where no ink states it.
+template <class T>
+std::optional<T> largest(const Job& job, const std::vector<ChannelLoad>& loads,
+                         Given<T> Ink::*member) {
+  std::optional<T> most;
   for (const ChannelLoad& load : loads) {
     const Channel& channel = job.channels[load.channel];
     if (channel.family != InkFamily::uv || channel.ink == nullptr) continue;
-    const Given<Dose>& dose = channel.ink->cure_dose;
-    if (dose && (!largest || *largest < dose->high)) largest = dose->high;
+    const Given<T>& given = channel.ink->*member;
+    if (given && (!most || *most < given->high)) most = given->high;
   }
-  return largest;
+  return most;
+}
+
+bool prints_uv(const Job& job, const std::vector<ChannelLoad>& loads) {
+  return std::any_of(loads.begin(), loads.end(), [&](const ChannelLoad& load) {
+    return job.channels[load.channel].family == InkFamily::uv;
+  });
+}
+
+/// Places of pinning along the line: behind every colour position of the groups that ask for it but
+/// the last of the station, which goes to the final cure. At least one.
+int pinning_sets(const Job& job, const std::vector<Group>& groups,
+                 const std::vector<ChannelLoad>& loads) {
+  int sets = 0;
+  bool last = false;
+  for (std::size_t g = 0; g < groups.size(); ++g) {
+    last = std::any_of(loads.begin(), loads.end(), [&](const ChannelLoad& load) {
+      const Ink* ink = job.channels[load.channel].ink;
+      return load.group == g && ink != nullptr && ink->pinning_dose;
+    });
+    if (last) sets += groups[g].positions;
+  }
+  return std::max(1, last ? sets - 1 : sets);
+}
+
+/// What follows from the lamps chosen.
+void add_lamps(const LampSearch& s, int sets, Curing& curing) {
+  const Lamp& lamp = *curing.lamp->item;
+  add_doses(s.job, s.scan, curing);
+  if (curing.given) *curing.given = *curing.given / sets;
+  curing.lit = s.scan == nullptr ? curing.lamps : curing.rows;
+  curing.optical = curing.lit * optical_power(window_of(s.job, lamp));
+  if (lamp.electrical) {
+    curing.electrical = lamp.electrical->value * curing.lamps;
+    // Arc lamps radiate more than the ultraviolet stated: all but that is counted as heat.
+    const Power heat = lamp_heat(lamp.electrical->value * curing.lit, curing.optical);
+    curing.heat = std::max(heat, Power());
+  }
+  // On a carriage the lamps travel: they take no length of the line.
+  const Length depth = lamp.depth ? lamp.depth->value : lamp.window_along->value;
+  if (s.scan == nullptr) curing.along = depth * curing.rows;
+}
+
+bool sizable(const Job& job, const Scan* scan) {
+  const bool moves = scan != nullptr || (job.speed && job.speed->high > Speed());
+  return moves && printed_width(job) > Length();
 }
 
 }  // namespace
@@ -214,46 +251,61 @@ const Scan* fastest_scan(const std::vector<Group>& groups) {
   return fastest;
 }
 
+Dose heating_dose(const Job& job, const Lamp& lamp, const Scan* scan) {
+  LampWindow window = window_of(job, lamp);
+  window.ageing = 1;
+  const Speed slowest = job.speed ? served_low(*job.speed) : Speed();
+  return row_dose(window, scan != nullptr ? scan->carriage_speed : slowest);
+}
+
+double prints_over_point(const Scan& scan) {
+  return std::max(1, scan.interlace_steps * scan.quality_passes);
+}
+
 LampWindow window_of(const Job& job, const Lamp& lamp) {
   return {lamp.irradiance->value, lamp.shape ? lamp.shape->value : shape_not_stated,
           lamp.window_along->value, lamp.window_across->value, job.parameters[P::lamp_ageing]};
 }
 
-Curing size_curing(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
-                   const std::vector<ChannelLoad>& loads) {
-  Curing curing;
-  curing.needed = std::any_of(loads.begin(), loads.end(), [&](const ChannelLoad& load) {
-    return job.channels[load.channel].family == InkFamily::uv;
-  });
-  curing.dose = largest_dose(job, loads);
-  const Scan* scan = fastest_scan(groups);
-  const bool moves = scan != nullptr || (job.speed && job.speed->high > Speed());
-  if (!curing.dose || !moves || printed_width(job) <= Length()) return curing;
-  choose_lamp(job, book, groups, scan, curing);
-  if (curing.lamp == nullptr) return curing;
-  add_doses(job, scan, curing);
-  const Lamp& lamp = *curing.lamp->item;
-  if (lamp.electrical) curing.electrical = lamp.electrical->value * curing.lamps;
-  // On a carriage the lamps travel: they take no length of the line.
-  const Length depth = lamp.depth ? lamp.depth->value : lamp.window_along->value;
-  if (scan == nullptr) curing.along = depth * curing.rows;
-  return curing;
+Curing size_pinning(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
+                    const std::vector<ChannelLoad>& loads) {
+  Curing pinning;
+  pinning.dose = largest(job, loads, &Ink::pinning_dose);
+  pinning.needed = pinning.dose.has_value();
+  const LampSearch s{job, book, groups, fastest_scan(groups)};
+  if (!pinning.needed || !sizable(job, s.scan)) return pinning;
+  LampDemand demand;
+  demand.dose = *pinning.dose;
+  demand.sets = s.scan == nullptr ? pinning_sets(job, groups, loads) : 1;
+  demand.dimmable = true;
+  pinning.sets = demand.sets;
+  // Dimmed with the line, they give the dose asked for and no more: too little to fail by heat.
+  choose_lamp(s, demand, {}, pinning);
+  pinning.web.reset();
+  if (pinning.lamp != nullptr) add_lamps(s, demand.sets, pinning);
+  return pinning;
 }
 
-Drying size_drying(const Job& job, const PriceBook& book, const std::vector<ChannelLoad>& loads) {
-  Drying drying;
-  add_water(job, loads, drying);
-  if (!drying.needed || !job.width || job.width->value <= Length()) return drying;
-  const double efficiency = job.parameters[P::dryer_efficiency];
-  drying.heat = evaporation_power(drying.water, heat_per_water(job));
-  drying.electrical = dryer_power(drying.heat, efficiency);
-  drying.electrical_mean =
-      dryer_power(evaporation_power(drying.water_mean, heat_per_water(job)), efficiency);
-  choose_dryer(job, book, drying);
-  const Dryer* dryer = drying.dryer == nullptr ? nullptr : drying.dryer->item;
-  drying.length = dryer_length(drying.water, job.width->value, rate_of(job, dryer));
-  drying.along = installed_length(job, drying);
-  return drying;
+Curing size_curing(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
+                   const std::vector<ChannelLoad>& loads, const Curing& pinning) {
+  Curing curing;
+  curing.needed = prints_uv(job, loads);
+  curing.dose = largest(job, loads, &Ink::cure_dose);
+  curing.least = largest(job, loads, &Ink::cure_irradiance);
+  const LampSearch s{job, book, groups, fastest_scan(groups)};
+  if (!curing.dose || !sizable(job, s.scan)) return curing;
+  LampDemand demand;
+  demand.dose = *curing.dose;
+  demand.least = curing.least;
+  demand.reaction = cure_reaction(job, loads, groups);
+  TemperatureDifference before;
+  const std::optional<WebHeat> web = web_heat(job);
+  if (web && pinning.dose) {
+    before = lamp_rise(job, *web, *pinning.dose * pinning.sets, false, Dose());
+  }
+  choose_lamp(s, demand, before, curing);
+  if (curing.lamp != nullptr) add_lamps(s, demand.sets, curing);
+  return curing;
 }
 
 }  // namespace calc

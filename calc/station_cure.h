@@ -5,11 +5,14 @@
 
 #include "calc/bom_prices.h"
 #include "calc/cure.h"
+#include "calc/drying.h"
 #include "calc/station_load.h"
+#include "calc/station_web.h"
 
 namespace calc {
 
-/// The final ultraviolet stage. `needed` without `dose`: no ink says its dose, nothing is sized.
+/// A stage of ultraviolet lamps, the final one or pinning before it. `needed` without `dose`: no
+/// ink says its dose, nothing is sized.
 struct Curing {
   bool needed = false;
   std::optional<Dose> dose;            ///< largest over the channels, never the sum
@@ -20,6 +23,15 @@ struct Curing {
   std::optional<Dose> given;        ///< by the rows chosen at the highest speed
   std::optional<Dose> stroke;       ///< on a carriage: of one lamp in one stroke
   double strokes = 0;  ///< on a carriage: over a point, window along the feed / advance
+  std::optional<Irradiance> least;  ///< the inks ask for, of aged lamps
+  int sets = 1;                     ///< of rows, of pinning in several places
+  int lit = 0;                      ///< lamps lit at a time
+  Power optical;                    ///< of the lamps lit, new
+  std::optional<Power> heat;  ///< left in them for their coolant; none where power is not known
+  std::optional<Temperature>
+      web;  ///< hottest, at the least speed; none where its mass is not known
+  std::optional<StageFailure>
+      failure;  ///< why no lamp of the catalogue fits; none without usable ones
 };
 
 /// The carriage whose advance and speed give the least dose; null where none scans.
@@ -28,10 +40,22 @@ const Scan* fastest_scan(const std::vector<Group>& groups);
 /// What counts of a lamp in this job. irradiance and both windows stated.
 LampWindow window_of(const Job& job, const Lamp& lamp);
 
+/// Dose of one row of new lamps at the least speed [J/m2], which warms the web; on a carriage that
+/// of one stroke, for the web cools until the next.
+Dose heating_dose(const Job& job, const Lamp& lamp, const Scan* scan);
+/// Strokes that lay down the ink of a point [1].
+double prints_over_point(const Scan& scan);
+
 /// The lamp of the fewest unpriced lines, then of the least sum of price, the exhaust that an arc
 /// lamp adds, and energy over the years at present value. Ties go by the catalogue.
+/// Lamps too dim for an ink, or that would overheat the substrate at the least speed, are passed
+/// over. Pinning gives no credit to the dose, but its heat counts.
 Curing size_curing(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
-                   const std::vector<ChannelLoad>& loads);
+                   const std::vector<ChannelLoad>& loads, const Curing& pinning);
+/// Pinning where an ink states a dose for it: lamps that can be dimmed, behind every colour
+/// position but the last. `given` is the dose of one place.
+Curing size_pinning(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
+                    const std::vector<ChannelLoad>& loads);
 
 /// Drying of aqueous inks.
 struct Drying {
@@ -44,6 +68,13 @@ struct Drying {
   Length along;                          ///< of the units in line, at least `length`
   const Priced<Dryer>* dryer = nullptr;  ///< cheapest fitting; null: none in the catalogue
   int units = 0;
+  Temperature air;                       ///< in the dryer and leaving it
+  std::optional<double> humidity_in;     ///< of the room's air [kg/kg]
+  double humidity_out = 0;               ///< of the air leaving [kg/kg]
+  std::optional<Temperature> dew_point;  ///< of the air leaving
+  MassFlow dry_air;
+  std::optional<VolumeFlow> exhaust;    ///< as hot as it leaves
+  std::optional<StageFailure> failure;  ///< why air cannot carry the water off
 };
 Drying size_drying(const Job& job, const PriceBook& book, const std::vector<ChannelLoad>& loads);
 

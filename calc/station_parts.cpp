@@ -1,6 +1,7 @@
 /// The parts that the catalogue lists by kind: which are needed, and how many.
 #include <algorithm>
 
+#include "calc/compare.h"
 #include "calc/station_sizing.h"
 
 namespace calc {
@@ -33,6 +34,7 @@ constexpr KindRow heater{PartKind::heater, PartCode::heater, Per::channel};
 constexpr KindRow chiller{PartKind::chiller, PartCode::chiller, Per::station};
 constexpr KindRow pretreatment{PartKind::pretreatment, PartCode::pretreatment, Per::station};
 constexpr KindRow exhaust{PartKind::exhaust, PartCode::exhaust, Per::station};
+constexpr KindRow ventilation{PartKind::ventilation, PartCode::ventilation, Per::station};
 constexpr KindRow encoder{PartKind::encoder, PartCode::encoder, Per::station};
 constexpr KindRow alignment{PartKind::alignment, PartCode::alignment_gauge, Per::station};
 
@@ -126,11 +128,29 @@ bool wants_exhaust(const Job& job, const GroupParts& g, const Sizing& sizing) {
   return wants_vapour_exhaust(job, *g.group) || (g.family == InkFamily::uv && arc);
 }
 
+/// Air all exhausts carry off together, as hot as it is: of the dryer, of captured vapour.
+VolumeFlow exhaust_air(const Sizing& sizing) {
+  const VolumeFlow none;
+  return sizing.drying.exhaust.value_or(none) + sizing.vapour.explosion_hot.value_or(none);
+}
+
+/// Fans by the air they move, one where the catalogue does not say how much.
+void add_fans(const PriceBook& book, const GroupParts& g, const KindRow& kind, VolumeFlow air,
+              Needs& needs) {
+  const Priced<Part>* part = book.part(kind.kind, g.head, g.family);
+  if (part == nullptr || !part->item->air_flow) {
+    add_kind(book, g, kind, needs);
+    return;
+  }
+  const double count = ceil_tolerant(air / part->item->air_flow->value);
+  needs.add(kind.code, part->row, std::max(1.0, count), true);
+}
+
 void add_of_group(const Job& job, const PriceBook& book, const GroupParts& g, Sizing& sizing) {
   for (const KindRow& kind : of_every_group) add_kind(book, g, kind, sizing.needs);
   add_conditioning(job, book, g, sizing.needs);
   if (wants_pretreatment(job, *g.group)) add_kind(book, g, pretreatment, sizing.needs);
-  if (wants_exhaust(job, g, sizing)) add_kind(book, g, exhaust, sizing.needs);
+  if (wants_exhaust(job, g, sizing)) add_fans(book, g, exhaust, exhaust_air(sizing), sizing.needs);
   // A gauge is bought where the catalogue has one; the hours of aligning stand on their own line.
   const bool gauge = book.part(PartKind::alignment, g.head, g.family) != nullptr;
   if (g.group->joints > 0 && gauge) add_kind(book, g, alignment, sizing.needs);
@@ -155,6 +175,10 @@ void add_parts(const Job& job, const PriceBook& book, const std::vector<Group>& 
   // A line that names its encoder has one.
   if (!job.request->line.encoder) {
     add_kind(book, first_fitting(book, list, encoder.kind), encoder, sizing.needs);
+  }
+  if (sizing.vapour.needed) {
+    add_fans(book, first_fitting(book, list, ventilation.kind), ventilation,
+             sizing.vapour.health.value_or(VolumeFlow()), sizing.needs);
   }
   for (const KindRow& kind : of_the_station) {
     add_kind(book, first_fitting(book, list, kind.kind), kind, sizing.needs);

@@ -96,11 +96,11 @@ void add_supplies(const Job& job, Sizing& sizing) {
 }
 
 void add_stages(Sizing& sizing) {
-  const Curing& curing = sizing.curing;
-  if (curing.needed) {
-    const bool sized = curing.lamp != nullptr;
-    sizing.needs.add(PartCode::uv_lamp, sized ? curing.lamp->row : PricedRow(),
-                     sized ? curing.lamps : 1);
+  for (const Curing* lamps : {&sizing.pinning, &sizing.curing}) {
+    if (!lamps->needed) continue;
+    const bool sized = lamps->lamp != nullptr;
+    sizing.needs.add(PartCode::uv_lamp, sized ? lamps->lamp->row : PricedRow(),
+                     sized ? lamps->lamps : 1);
   }
   const Drying& drying = sizing.drying;
   if (drying.needed) {
@@ -165,7 +165,7 @@ ChannelSupply choose_supply(const Job& job, const PriceBook& book, const Channel
 Length station_footprint(const Job& job, const std::vector<Group>& groups, const Sizing& sizing) {
   Length sum = millimetres(job.parameters[P::service_access_mm]);
   for (const Group& group : groups) sum += group.footprint;
-  return sum + sizing.curing.along + sizing.drying.along;
+  return sum + sizing.pinning.along + sizing.curing.along + sizing.drying.along;
 }
 
 Sizing size(const Job& job, const PriceBook& book, const std::vector<Group>& groups) {
@@ -181,8 +181,10 @@ void size_again(const Job& job, const PriceBook& book, const std::vector<Group>&
   sizing.needs.clear();
   sizing.boards = 0;
   size_channels(job, book, groups, sizing);
-  sizing.curing = size_curing(job, book, groups, sizing.loads);
+  sizing.pinning = size_pinning(job, book, groups, sizing.loads);
+  sizing.curing = size_curing(job, book, groups, sizing.loads, sizing.pinning);
   sizing.drying = size_drying(job, book, sizing.loads);
+  sizing.vapour = size_vapour(job, sizing.loads, sizing.flows);
   sizing.spares = spare_heads(job, book, groups);
   add_heads_and_boards(book, groups, sizing);
   add_supplies(job, sizing);
@@ -193,7 +195,8 @@ void size_again(const Job& job, const PriceBook& book, const std::vector<Group>&
   const std::vector<Need>& needs = sizing.needs.list();
   sizing.bill = total(needs);
   sizing.running = running_cost(
-      job, book, {groups, sizing.loads, sizing.flows, needs, sizing.curing, sizing.drying});
+      job, book,
+      {groups, sizing.loads, sizing.flows, needs, sizing.pinning, sizing.curing, sizing.drying});
   sizing.ownership =
       ownership(sizing.bill.priced, sizing.running.sum(), job.discount.value, job.years);
 }

@@ -8,6 +8,7 @@
 #include "calc/station_cure.h"
 #include "calc/station_load.h"
 #include "calc/supply.h"
+#include "calc/station_vapour.h"
 
 namespace calc {
 
@@ -31,9 +32,10 @@ struct Sizing {
   std::vector<ChannelLoad> loads;
   std::vector<ChannelFlow> flows;       ///< one a load
   std::vector<ChannelSupply> supplies;  ///< one a load
-  Curing curing;
+  Curing pinning, curing;
   Drying drying;
   std::vector<BoardLoad> board_loads;
+  Vapour vapour;
   int boards = 0;
   Needs needs;
   std::vector<SpareHeads> spares;

@@ -1,7 +1,7 @@
 #include "calc/laydown.h"
 #include "calc/present_value.h"
 #include "calc/running.h"
-#include "calc/station_cure.h"
+#include "calc/trace_stages.h"
 #include "calc/trace_writer.h"
 
 namespace calc {
@@ -12,12 +12,6 @@ const Basis balance{"mass balance", SourceTag::computed, "mean cover as assumed 
 const Basis sum_basis{"sum", SourceTag::computed, "priced items only"};
 const Basis annuity_basis{"present value of a yearly amount, year end", SourceTag::computed,
                           "real terms, no residual value"};
-const Basis dose_basis{"radiant exposure = mean irradiance times dwell", SourceTag::computed,
-                       "highest speed of the line"};
-
-const Basis carriage_basis{"dose of a stroke times strokes over a point", SourceTag::computed,
-                           "mean over the advance"};
-
 std::string channel_id(const std::string& channel) { return "station." + channel; }
 
 /// The group that prints a channel and its steps' prefix.
@@ -129,58 +123,6 @@ void consumption_steps(TraceWriter& w, const std::vector<ChannelLoad>& loads) {
   for (std::size_t i = 0; i < loads.size(); ++i) ink(w, loads[i], w.spec.station->consumption[i]);
 }
 
-const Lamp* lamp_called(const Catalogue& catalogue, const std::string& name) {
-  for (const Lamp& lamp : catalogue.lamps) {
-    if (lamp.name == name) return &lamp;
-  }
-  return nullptr;
-}
-
-void lamps(TraceWriter& w, const Stage& stage) {
-  const Lamp* lamp = lamp_called(w.catalogue, stage.equipment);
-  if (lamp == nullptr || !lamp->shape || !stage.rows || w.spec.chosen.front().scan) return;
-  const std::string ref = "lamp." + lamp->name + ".";
-  w.formula("station.lamp_rows", "rows", "max(1,ceil(H*v/(k*E*a*w)))",
-            {{"H", *stage.dose_mj_per_cm2, "mJ/cm2", "given", "ink"},
-             from_value("v", *w.job.speed, w.job.speed->high.si(), "m/s", "line.speed"),
-             from_catalogue("k", lamp->shape->value, "", ref + "shape"),
-             from_catalogue("E", lamp->irradiance->value.si() * 1e-4, "W/cm2", ref + "irradiance"),
-             from_parameter(w.job, "a", P::lamp_ageing),
-             from_catalogue("w", in_mm(lamp->window_along->value), "mm", ref + "window_along")},
-            *stage.rows, "", dose_basis);
-}
-
-StepInput shape_of(const Lamp& lamp, const std::string& ref, double assumed) {
-  if (lamp.shape) return from_catalogue("k", lamp.shape->value, "", ref + "shape");
-  return {"k", assumed, "", "assumed", ref + "shape"};
-}
-
-/// What the lamps chosen give: W/cm2 times mm over m/s is mJ/cm2.
-void lamp_dose(TraceWriter& w, const Stage& stage) {
-  const Lamp* lamp = lamp_called(w.catalogue, stage.equipment);
-  if (lamp == nullptr || !stage.dose_given_mj_per_cm2 || !stage.rows) return;
-  const std::string ref = "lamp." + lamp->name + ".";
-  std::vector<StepInput> inputs{
-      shape_of(*lamp, ref, window_of(w.job, *lamp).shape),
-      from_catalogue("E", lamp->irradiance->value.si() * 1e-4, "W/cm2", ref + "irradiance"),
-      from_parameter(w.job, "a", P::lamp_ageing),
-      from_catalogue("w", in_mm(lamp->window_along->value), "mm", ref + "window_along"),
-      chosen("n", *stage.rows, "")};
-  const Scan* scan = fastest_scan(w.spec.chosen);
-  if (scan == nullptr) {
-    inputs.push_back(from_value("v", *w.job.speed, w.job.speed->high.si(), "m/s", "line.speed"));
-    w.formula("station.lamp_dose", "H_l", "n*k*E*a*w/v", inputs, *stage.dose_given_mj_per_cm2,
-              "mJ/cm2", dose_basis);
-    return;
-  }
-  inputs.push_back(chosen("v_c", scan->carriage_speed.si(), "m/s"));
-  inputs.push_back(
-      from_catalogue("w_f", in_mm(lamp->window_across->value), "mm", ref + "window_across"));
-  inputs.push_back(chosen("A", in_mm(scan->advance), "mm"));
-  w.formula("station.lamp_dose", "H_l", "k*E*a*w/v_c*(w_f/A)*n", inputs,
-            *stage.dose_given_mj_per_cm2, "mJ/cm2", carriage_basis);
-}
-
 void capital(TraceWriter& w) {
   const Station& station = *w.spec.station;
   std::vector<StepInput> inputs;
@@ -232,11 +174,9 @@ void trace_station(TraceWriter& w) {
   if (loads.empty()) return;
   data(w, loads);
   consumption_steps(w, loads);
-  for (const Stage& stage : w.spec.station->stages) {
-    if (stage.kind != "uv") continue;
-    lamps(w, stage);
-    lamp_dose(w, stage);
-  }
+  trace_cure(w);
+  trace_drying(w, loads);
+  trace_vapour(w, loads);
   capital(w);
   yearly(w);
   ownership_steps(w);

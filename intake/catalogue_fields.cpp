@@ -222,8 +222,10 @@ Table<Lamp> lamp() {
                    "peak at the substrate")
               .within(0.001, 1000)
               .required(),
-          quantity("lamp.NAME.shape", &L::shape, "fraction", "", "mean over peak along the window")
-              .within(0.05, 1)
+          quantity(
+              "lamp.NAME.shape", &L::shape, "fraction", "",
+              "mean over peak along the window; 1.0645 of a Gaussian with its width at half height")
+              .within(0.05, 1.07)
               .otherwise("0.5, triangular"),
           quantity("lamp.NAME.window_along", &L::window_along, "length", "mm",
                    "window along the motion")
@@ -237,6 +239,8 @@ Table<Lamp> lamp() {
               .within(0, 1000),
           quantity("lamp.NAME.depth", &L::depth, "length", "mm", "room along the line")
               .within(1, 5000),
+          quantity("lamp.NAME.ozone", &L::ozone, "mass flow", "g/h", "ozone one lamp makes")
+              .within(0, 1000),
           word("lamp.NAME.mercury", &L::mercury, "whether it is a mercury arc lamp")
               .otherwise("no"),
       });
@@ -272,6 +276,9 @@ Table<Part> part() {
               .otherwise("what its kind follows"),
           word_list("part.NAME.families", &P::families, "ink families it is for").otherwise("any"),
           names("part.NAME.fits", &P::fits, "heads it fits").otherwise("any"),
+          quantity("part.NAME.air_flow", &P::air_flow, "flow", "m3/h",
+                   "air one moves, of exhaust and ventilation")
+              .within(0.1, 1e6),
           quantity("part.NAME.life", &P::life, "time", "h", "running hours between replacements")
               .within(1, 1e6),
       });

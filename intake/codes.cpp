@@ -53,6 +53,7 @@ constexpr std::array table = {
     CodeInfo{code::bad_point, "a viscosity without its temperature"},
     CodeInfo{code::unit_not_taken, "a unit behind a plain number"},
     CodeInfo{code::bad_money, "an amount with parts of a cent"},
+    CodeInfo{code::bad_share, "solvents whose shares are missing or do not make 100 %"},
     CodeInfo{code::cylinder_without_diameter, "a cylinder without a diameter"},
     CodeInfo{code::flat_with_diameter, "a flat product with a diameter"},
     CodeInfo{code::image_wider_than_product, "the image is wider than the product"},

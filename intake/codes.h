@@ -55,6 +55,7 @@ inline constexpr std::string_view bad_list = "E0147";
 inline constexpr std::string_view bad_point = "E0148";
 inline constexpr std::string_view unit_not_taken = "E0149";
 inline constexpr std::string_view bad_money = "E0150";
+inline constexpr std::string_view bad_share = "E0151";
 
 // Contradictions of a request.
 inline constexpr std::string_view cylinder_without_diameter = "E0161";

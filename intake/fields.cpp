@@ -162,6 +162,19 @@ Table<Colour> colour() {
           {}};
 }
 
+/// The text as it stands, and the same read.
+Row<Ink> solvents() {
+  return {field_info("ink.NAME.solvent", "text", "", "",
+                     "its solvents; of several each with its share of them by mass, as in "
+                     "ethanol 60 %; ethyl acetate 40 %"),
+          [](Ink& to, const Node& node, const FieldInfo&, Scribe& scribe) {
+            auto list = take_solvents(node, scribe);
+            if (!list) return;
+            to.solvent = exactly(node.value, scribe.origin(node));
+            to.solvents = std::move(*list);
+          }};
+}
+
 Table<Ink> ink() {
   using K = Ink;
   return {{
@@ -208,10 +221,30 @@ Table<Ink> ink() {
                        "radiant exposure it cures at")
                   .within(1, 100000)
                   .demand_or_uncertain("high"),
+              quantity("ink.NAME.cure_irradiance", &K::cure_irradiance, "irradiance", "W/cm2",
+                       "least irradiance it cures at")
+                  .within(0.001, 1000)
+                  .otherwise("any"),
+              quantity("ink.NAME.pinning_dose", &K::pinning_dose, "dose", "mJ/cm2",
+                       "radiant exposure that pins it before the final cure")
+                  .within(0.1, 100000)
+                  .otherwise("no pinning"),
               quantity("ink.NAME.water_share", &K::water_share, "fraction", "%",
                        "share of water by mass")
                   .within(0, 100),
-              text("ink.NAME.solvent", &K::solvent, check_short, "name of the main solvent"),
+              solvents(),
+              quantity("ink.NAME.explosive_limit", &K::explosive_limit, "fraction", "%",
+                       "lower explosive limit of its vapour in air")
+                  .within(0.1, 30)
+                  .otherwise("by its solvents"),
+              quantity("ink.NAME.molar_mass", &K::molar_mass, "molar mass", "g/mol",
+                       "mean molar mass of its vapour")
+                  .within(10, 1000)
+                  .otherwise("by its solvents"),
+              quantity("ink.NAME.boiling_point", &K::boiling_point, "temperature", "degC",
+                       "initial boiling point")
+                  .within(-20, 500)
+                  .otherwise("the lowest of its solvents"),
               quantity("ink.NAME.solvent_share", &K::solvent_share, "fraction", "%",
                        "share of solvents by mass")
                   .within(0, 100),
@@ -262,6 +295,13 @@ Table<Substrate> substrate() {
               quantity("substrate.temperature_limit", &S::temperature_limit, "temperature", "degC",
                        "hottest it may get")
                   .within(0, 500),
+              quantity("substrate.area_mass", &S::area_mass, "area mass", "g/m2",
+                       "mass per area of the product under the light, through its thickness")
+                  .within(1, 100000),
+              quantity("substrate.heat_capacity", &S::heat_capacity, "heat capacity", "kJ/(kg K)",
+                       "heat it takes to warm it")
+                  .within(0.1, 5)
+                  .otherwise("1.3 kJ/(kg K)"),
               word("substrate.food_contact", &S::food_contact, "whether it touches food")
                   .otherwise("no"),
               quantity("substrate.width", &S::width, "length", "mm", "width of the web or sheet")
@@ -348,6 +388,16 @@ Table<Line> line() {
               .within(-30, 80)
               .demand_or_uncertain("high")
               .otherwise("25 degC"),
+          quantity("line.air_humidity", &L::air_humidity, "fraction", "%",
+                   "relative humidity of the air at the station")
+              .within(0, 100)
+              .otherwise("50 %"),
+          word("line.enclosed", &L::enclosed,
+               "whether an enclosure with exhaust captures the vapour of heads and substrate")
+              .otherwise("no: all vapour is in the room"),
+          word("line.vapour_monitored", &L::vapour_monitored,
+               "whether the vapour in the exhaust is monitored continuously")
+              .otherwise("no"),
       },
       {}};
 }

@@ -118,6 +118,9 @@ std::optional<calc::ResolutionPair> take_pair(const Node& node, const FieldInfo&
 std::optional<std::vector<calc::ViscosityPoint>> take_points(const Node& node,
                                                              const FieldInfo& info, Scribe& scribe);
 
+/// `ethanol 60 %; ethyl acetate 40 %`: names with their shares, which may be left out of one alone.
+std::optional<std::vector<calc::SolventShare>> take_solvents(const Node& node, Scribe& scribe);
+
 /// What a text must look like: nullopt, or the fault.
 using TextCheck = std::optional<Fault> (*)(std::string_view);
 std::optional<Fault> check_date(std::string_view text);

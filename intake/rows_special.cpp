@@ -58,6 +58,38 @@ Parsed<calc::ViscosityPoint> read_point(std::string_view item, const FieldInfo& 
                               calc::Temperature::kelvin(std::get<Span>(temperature).value.si)};
 }
 
+/// `ethanol 60 %`; a share of 0 stands for one that is not given.
+Parsed<calc::SolventShare> read_solvent(std::string_view item) {
+  static const FieldInfo share = of_dimension("fraction", "%", 0.01, 100);
+  if (item.empty() || item.back() != '%') return calc::SolventShare{std::string(item), 0};
+  const std::string_view before = trim(item.substr(0, item.size() - 1));
+  const auto blank = before.find_last_of(" \t");
+  if (blank == std::string_view::npos) {
+    return Fault{code::bad_share, "a share without its solvent", "write it as in ethanol 60 %"};
+  }
+  const Parsed<Span> read = read_span(item.substr(blank + 1), share);
+  if (const auto* fault = std::get_if<Fault>(&read)) return *fault;
+  return calc::SolventShare{std::string(trim(before.substr(0, blank))),
+                            std::get<Span>(read).value.si};
+}
+
+/// nullopt, or what is wrong with the shares together. One solvent alone is the whole.
+std::optional<Fault> complete_shares(std::vector<calc::SolventShare>& list) {
+  if (list.size() == 1 && list.front().share <= 0) list.front().share = 1;
+  double sum = 0;
+  for (const calc::SolventShare& solvent : list) {
+    if (solvent.share <= 0) {
+      return Fault{code::bad_share, "\"" + solvent.name + "\" has no share",
+                   "give each of several solvents its share, as in ethanol 60 %"};
+    }
+    sum += solvent.share;
+  }
+  if (std::abs(sum - 1) <= 0.005) return std::nullopt;
+  return Fault{code::bad_share,
+               "the shares make " + number_text(std::round(sum * 1e4) / 100) + " %",
+               "make the shares of all solvents 100 % together"};
+}
+
 /// `600 x 900 dpi` as its two texts; the first gets the unit of the second when it has none.
 std::optional<std::pair<std::string, std::string>> split_pair(std::string_view text) {
   const auto cross = text.find('x');
@@ -150,6 +182,30 @@ std::optional<calc::Price> take_price(const Node& node, const FieldInfo& info, S
   const std::string suffix(info.unit.substr(std::min<std::size_t>(3, info.unit.size())));
   scribe.note_number(node, {m, m, m, {}}, currency + suffix);
   return calc::Price{calc::to_money(amount), currency};
+}
+
+std::optional<std::vector<calc::SolventShare>> take_solvents(const Node& node, Scribe& scribe) {
+  std::optional<Fault> fault = check_short(node.value);
+  std::vector<calc::SolventShare> list;
+  for (const std::string_view item : split_list(node.value)) {
+    if (fault) break;
+    const Parsed<calc::SolventShare> read = read_solvent(item);
+    if (const auto* wrong = std::get_if<Fault>(&read)) {
+      fault = *wrong;
+    } else {
+      list.push_back(std::get<calc::SolventShare>(read));
+    }
+  }
+  const bool nameless = std::any_of(list.begin(), list.end(),
+                                    [](const calc::SolventShare& s) { return s.name.empty(); });
+  if (!fault && nameless) fault = Fault{code::bad_list, "an empty item", "take the extra ; out"};
+  if (!fault) fault = complete_shares(list);
+  if (fault) {
+    scribe.report(node, *fault);
+    return std::nullopt;
+  }
+  scribe.note_text(node, node.value);
+  return list;
 }
 
 std::optional<calc::ResolutionPair> take_pair(const Node& node, const FieldInfo& info,

@@ -98,6 +98,14 @@ constexpr std::array rows = {
     Unit{"g/(m2 s)", "drying rate", 1e-3, 0, "g/(m2 s)"},
     Unit{"kW", "power", 1e3, 0, "kW"},
     Unit{"W", "power", 1, 0, "W"},
+    Unit{"m3/h", "flow", 1.0 / 3600, 0, "m3/h"},
+    Unit{"g/mol", "molar mass", 1e-3, 0, "g/mol"},
+    Unit{"g/m2", "area mass", 1e-3, 0, "g/m2"},
+    Unit{"kg/m2", "area mass", 1, 0, "kg/m2"},
+    Unit{"kJ/(kg K)", "heat capacity", 1e3, 0, "kJ/(kg K)"},
+    Unit{"J/(kg K)", "heat capacity", 1, 0, "J/(kg K)"},
+    Unit{"g/h", "mass flow", 1e-3 / 3600, 0, "g/h"},
+    Unit{"mg/h", "mass flow", 1e-6 / 3600, 0, "mg/h"},
 };
 
 constexpr std::array<std::string_view, 16> known_currencies = {

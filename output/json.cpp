@@ -71,24 +71,6 @@ Json consumption_json(const calc::Consumption& use) {
   return object;
 }
 
-Json stage_json(const calc::Stage& stage) {
-  Json object{{"kind", stage.kind}};
-  json_set(object, "dose_mj_per_cm2", stage.dose_mj_per_cm2);
-  json_set(object, "rows", stage.rows);
-  json_set(object, stage.kind == "uv" ? "lamps" : "units", stage.units);
-  json_set(object, "water_kg_per_h", stage.water_kg_per_h);
-  json_set(object, "heat_kw", stage.heat_kw);
-  json_set(object, "electrical_kw", stage.electrical_kw);
-  json_set(object, "length_m", stage.length_m);
-  json_set(object, "equipment", stage.equipment);
-  json_set(object, "dose_given_mj_per_cm2", stage.dose_given_mj_per_cm2);
-  json_set(object, "dose_stroke_mj_per_cm2", stage.dose_stroke_mj_per_cm2);
-  json_set(object, "strokes_over_point", stage.strokes_over_point);
-  json_set(object, "lamps_lit", stage.lamps_lit);
-  json_set(object, "installed_length_m", stage.installed_length_m);
-  return object;
-}
-
 Json bom_json(const calc::BomLine& line) {
   return {{"item", line.item},
           {"part_number", line.part_number},

@@ -43,5 +43,7 @@ Json chosen_json(const calc::Specification& specification);
 Json inks_json(const std::vector<calc::InkInHead>& inks);
 /// Sets drive, supply and encoder of a station.
 void set_drive(Json& root, const calc::Station& station);
+/// One stage after the heads (json_stages.cpp).
+Json stage_json(const calc::Stage& stage);
 
 }  // namespace output

@@ -1,4 +1,8 @@
-/// Stages after the heads: cure and drying.
+/// Stages after the heads: pinning, cure, drying, ventilation.
+
+#include <set>
+#include <string>
+
 #include "output/compose_text.h"
 #include "output/format.h"
 #include "output/section_list.h"
@@ -6,39 +10,181 @@
 namespace output {
 namespace {
 
-void add_row(const Context& c, Values& table, const std::string& kind, const std::string& name,
-             const std::optional<double>& value, std::string_view unit) {
-  if (!value) return;
-  Values& row = table.add("ROW");
-  row.set("KEY", c.step_keys({kind == "uv" && name == "rows" ? std::string("station.lamp_rows")
-                                                             : "station." + kind + "." + name}));
-  row.set_markup("NAME", c.words("property.stage_" + name));
-  row.set("VALUE", with_unit(*value, unit, 3));
-}
+/// One figure of a stage's table. `must`: where it is not known, the table says so.
+struct Figure {
+  std::string_view name;
+  std::optional<double> value;
+  std::string_view unit;
+  bool must = false;
+};
 
 std::optional<double> as_number(const std::optional<int>& count) {
   return count ? std::optional<double>(*count) : std::nullopt;
+}
+
+/// The trace step of a figure.
+std::string step_of(const std::string& kind, std::string_view name) {
+  if (kind == "uv" && name == "rows") return "station.lamp_rows";
+  if (kind == "uv" && name == "dose_given") return "station.lamp_dose";
+  return "station." + kind + "." + std::string(name);
+}
+
+void add_row(const Context& c, Values& table, const std::string& kind, const Figure& figure) {
+  if (!figure.value && !figure.must) return;
+  Values& row = table.add("ROW");
+  row.set("KEY", c.step_keys({step_of(kind, figure.name)}));
+  row.set_markup("NAME", c.words("property.stage_" + std::string(figure.name)));
+  row.set_markup("VALUE", figure.value ? escaped(with_unit(*figure.value, figure.unit, 3))
+                                       : c.words("stage_unknown"));
+}
+
+std::vector<Figure> figures_of(const calc::Stage& s) {
+  const bool lamps = s.kind == "uv" || s.kind == "pinning";
+  return {{"dose", s.dose_mj_per_cm2, "mJ/cm2", lamps},
+          {"dose_given", s.dose_given_mj_per_cm2, "mJ/cm2"},
+          {"dose_stroke", s.dose_stroke_mj_per_cm2, "mJ/cm2"},
+          {"strokes", s.strokes_over_point, ""},
+          {"rows", as_number(s.rows), ""},
+          {"units", as_number(s.units), ""},
+          {"lit", as_number(s.lamps_lit), ""},
+          {"water", s.water_kg_per_h, "kg/h"},
+          {"vapour", s.vapour_kg_per_h, "kg/h"},
+          {"heat", s.heat_kw, "kW"},
+          {"electrical", s.electrical_kw, "kW"},
+          {"cooling", s.cooling_m3_per_h, "m3/h"},
+          {"exhaust", s.exhaust_m3_per_h, "m3/h"},
+          {"dew_point", s.dew_point_degc, "degC"},
+          {"web", s.web_degc, "degC"},
+          {"ozone", s.ozone_m3_per_h, "m3/h"},
+          {"safe", s.safe_distance_m, "m"},
+          {"density", s.guard_density, ""},
+          {"length", s.length_m, "m"},
+          {"installed", s.installed_length_m, "m"}};
+}
+
+std::vector<Figure> figures_of(const calc::Airing& a) {
+  std::vector<Figure> list;
+  if (a.captures) {
+    list.push_back({"captured", a.captured_kg_per_h, "kg/h"});
+    list.push_back({"room", a.room_kg_per_h, "kg/h"});
+  }
+  list.push_back({"lel", a.lel_percent, "%", true});
+  list.push_back({"limit", a.limit_ppm, "ppm", true});
+  if (a.captures) list.push_back({"air_lel", a.lel_m3_per_h, "m3/h", true});
+  list.push_back({"air_lel_hot", a.lel_hot_m3_per_h, "m3/h"});
+  list.push_back({"air_health", a.health_m3_per_h, "m3/h", true});
+  list.push_back({"voc", a.voc_kg_per_year, "kg"});
+  return list;
+}
+
+std::string duration(const Context& c, const calc::StrayLight& light) {
+  if (!light.time_s) return c.words("stray_unknown");
+  if (light.governs == "day") return c.words("stray_day");
+  constexpr double minute = 60, hour = 3600;
+  if (*light.time_s >= hour) return escaped(with_unit(*light.time_s / hour, "h", 2));
+  if (*light.time_s >= minute) return escaped(with_unit(*light.time_s / minute, "min", 2));
+  return escaped(with_unit(*light.time_s, "s", 2));
+}
+
+void add_stray(const Context& c, Values& values, const calc::Stage& stage) {
+  if (stage.stray.empty()) return;
+  Values& table = values.add("STRAY");
+  bool first = true;
+  for (const calc::StrayLight& light : stage.stray) {
+    Values& row = table.add("ROW");
+    const std::string at = "station." + stage.kind + ".stray";
+    row.set("KEY", first ? c.row_keys({at, at + "_time"}) : std::string());
+    row.set("DISTANCE", number(light.distance_m, 3));
+    row.set("IRRADIANCE", number(light.irradiance_w_per_m2, 3));
+    row.set_markup("TIME", duration(c, light));
+    row.set_markup("GOVERNS",
+                   light.governs.empty() ? std::string() : c.words("stray." + light.governs));
+    first = false;
+  }
+}
+
+std::string figure(const std::optional<double>& value, int digits = 3) {
+  return value ? number(*value, digits) : std::string("\xE2\x80\x93");
+}
+
+std::string explosive_limit(const Context& c, const calc::SolventUse& use) {
+  if (!use.lel_percent || !use.lel_estimated) return escaped(figure(use.lel_percent));
+  return c.words("solvent_estimated", {{"VALUE", number(*use.lel_percent, 2)}});
+}
+
+std::string flash_points(const calc::SolventUse& use) {
+  if (!use.other_flash_degc) return figure(use.flash_degc, 2);
+  return figure(use.flash_degc, 2) + "; " + figure(use.other_flash_degc, 2);
+}
+
+void add_text(const Context& c, Values& values, const std::string& key, Arguments arguments = {}) {
+  values.add("TEXT").set_markup("SENTENCE", c.words("stage_text." + key, arguments));
+}
+
+/// Where the figures of each solvent come from, once.
+void add_sources(const Context& c, Values& values, const calc::Airing& airing) {
+  std::set<std::string> seen;
+  for (const calc::SolventUse& use : airing.solvents) {
+    if (!seen.insert(use.solvent).second) continue;
+    const char* key = use.source.empty() ? "solvent_unknown"
+                      : use.seen         ? "solvent_source"
+                                         : "solvent_unseen";
+    add_text(c, values, key, {{"NAME", use.solvent}, {"SOURCE", use.source}});
+  }
+}
+
+void add_solvents(const Context& c, Values& values, const calc::Airing& airing) {
+  if (airing.solvents.empty()) return;
+  Values& table = values.add("SOLVENTS");
+  for (const calc::SolventUse& use : airing.solvents) {
+    Values& row = table.add("ROW");
+    row.set("INK", use.ink);
+    row.set("NAME", use.solvent);
+    row.set("SHARE", number(use.share * 100, 3));
+    row.set("MOLAR", figure(use.molar_g, 4));
+    row.set_markup("LEL", explosive_limit(c, use));
+    row.set("LIMIT", figure(use.limit_ppm));
+    row.set("FLASH", flash_points(use));
+  }
+}
+
+void add_texts(const Context& c, Values& values, const calc::Stage& stage) {
+  if (stage.kind == "pinning" && stage.rows) add_text(c, values, "dimmed");
+  if (!stage.stray.empty() && stage.kind == "uv") {
+    const calc::Input* share = c.input("assume.stray_share");
+    add_text(c, values, "stray",
+             {{"SHARE", with_unit(share == nullptr ? 0 : share->value * 100, "%", 2)}});
+    if (!stage.stray.front().time_s) add_text(c, values, "spectrum_unknown");
+    if (!stage.web_degc) add_text(c, values, "web_unknown");
+  }
+  if (stage.web_degc && stage.lamps_lit) add_text(c, values, "web_stroke");
+  if (!stage.airing) return;
+  const bool captures = stage.airing->captures;
+  add_text(c, values, captures ? "separate" : "open");
+  if (captures && stage.airing->lel_hot) add_text(c, values, "hot");
+  add_text(c, values, "zones");
+  add_sources(c, values, *stage.airing);
+}
+
+std::string equipment(const Context& c, const calc::Stage& stage) {
+  if (stage.airing) return {};
+  return stage.equipment.empty() ? c.words("stage_equipment_none")
+                                 : c.words("stage_equipment", {{"NAME", stage.equipment}});
 }
 
 void add_stage(const Context& c, Values& values, const calc::Stage& stage, std::size_t index) {
   Values& table = values.add("STAGE");
   table.set_markup("TITLE", c.words("stage." + stage.kind));
   table.set("ANCHOR", "s-stage-" + std::to_string(index + 1));
-  table.set_markup("EQUIPMENT", stage.equipment.empty()
-                                    ? c.words("stage_equipment_none")
-                                    : c.words("stage_equipment", {{"NAME", stage.equipment}}));
-  add_row(c, table, stage.kind, "dose", stage.dose_mj_per_cm2, "mJ/cm2");
-  add_row(c, table, stage.kind, "dose_given", stage.dose_given_mj_per_cm2, "mJ/cm2");
-  add_row(c, table, stage.kind, "dose_stroke", stage.dose_stroke_mj_per_cm2, "mJ/cm2");
-  add_row(c, table, stage.kind, "strokes", stage.strokes_over_point, "");
-  add_row(c, table, stage.kind, "rows", as_number(stage.rows), "");
-  add_row(c, table, stage.kind, "units", as_number(stage.units), "");
-  add_row(c, table, stage.kind, "lit", as_number(stage.lamps_lit), "");
-  add_row(c, table, stage.kind, "water", stage.water_kg_per_h, "kg/h");
-  add_row(c, table, stage.kind, "heat", stage.heat_kw, "kW");
-  add_row(c, table, stage.kind, "electrical", stage.electrical_kw, "kW");
-  add_row(c, table, stage.kind, "length", stage.length_m, "m");
-  add_row(c, table, stage.kind, "installed", stage.installed_length_m, "m");
+  const std::string by = equipment(c, stage);
+  if (!by.empty()) table.add("BY").set_markup("EQUIPMENT", by);
+  for (const Figure& figure : figures_of(stage)) add_row(c, table, stage.kind, figure);
+  if (stage.airing) {
+    for (const Figure& figure : figures_of(*stage.airing)) add_row(c, table, stage.kind, figure);
+    add_solvents(c, table, *stage.airing);
+  }
+  add_stray(c, table, stage);
+  add_texts(c, table, stage);
 }
 
 }  // namespace

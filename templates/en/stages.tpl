@@ -1,12 +1,25 @@
 {{%AUTOESCAPE context="XML"}}
-<section title="Curing and drying" id="s-stages">
+<section title="Cure, drying and ventilation" id="s-stages">
 {{#STAGE}}
 <section title="{{TITLE:none}}" id="{{ANCHOR}}">
-<p>{{EQUIPMENT:none}}</p>
+{{#BY}}<p>{{EQUIPMENT:none}}</p>{{/BY}}
 <table columns="l:* r:50">
 <head><cell>Property</cell><cell>Value</cell></head>
-{{#ROW}}<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell></row>{{/ROW}}
+{{#ROW}}<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE:none}}</cell></row>{{/ROW}}
 </table>
+{{#STRAY}}
+<table columns="r:24 r:34 r:30 l:*" caption="Stray light on eyes and skin, without guards">
+<head><cell>Distance, m</cell><cell>Irradiance, W/m²</cell><cell>Time a day</cell><cell>Limit reached</cell></head>
+{{#ROW}}<row key="{{KEY}}"><cell>{{DISTANCE}}</cell><cell>{{IRRADIANCE}}</cell><cell>{{TIME:none}}</cell><cell>{{GOVERNS:none}}</cell></row>{{/ROW}}
+</table>
+{{/STRAY}}
+{{#SOLVENTS}}
+<table columns="l:24 l:* r:12 r:15 r:24 r:18 r:20" caption="Solvents and what they are reckoned with">
+<head><cell>Ink</cell><cell>Solvent</cell><cell>%</cell><cell>g/mol</cell><cell>LEL, %</cell><cell>Limit, ppm</cell><cell>Flash, °C</cell></head>
+{{#ROW}}<row><cell>{{INK}}</cell><cell>{{NAME}}</cell><cell>{{SHARE}}</cell><cell>{{MOLAR}}</cell><cell>{{LEL:none}}</cell><cell>{{LIMIT}}</cell><cell>{{FLASH}}</cell></row>{{/ROW}}
+</table>
+{{/SOLVENTS}}
+{{#TEXT}}<p>{{SENTENCE:none}}</p>{{/TEXT}}
 </section>
 {{/STAGE}}
 </section>

@@ -327,6 +327,8 @@ TEST_CASE("every part code is produced") {
   bare.set_family(InkFamily::aqueous);
   bare.job.absorbency = Absorbency::none;
   take(bare);
+  bare.set_family(InkFamily::solvent);
+  take(bare);
   for (const std::string_view code : part_codes()) {
     CAPTURE(code);
     CHECK(std::find(seen.begin(), seen.end(), code) != seen.end());

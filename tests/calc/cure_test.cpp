@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <cmath>
+
 #include "tests/calc/support/check.h"
 
 using namespace calc;
@@ -73,14 +75,40 @@ TEST_CASE("dose under a carriage adds up over the passes") {
 
 TEST_CASE("power, heat and the web's rise") {
   const Power optical = optical_power(lamp());
+  const Power heat = lamp_heat(lamp_power(optical, 0.35), optical);
+  const AreaMass film = area_mass(micrometres(50), Density::from_si(1390));
+  const SpecificHeat polyester = SpecificHeat::from_si(1200);
+  const auto kelvin = [](double k) { return TemperatureDifference::from_si(k); };
   support::check_all({
       {"optical [W]", optical.si(), 480, identity, exposure},
       {"electrical [W]", lamp_power(optical, 0.35).si(), 1371, 5e-4, exposure},
-      {"heat [W]", (lamp_power(optical, 0.35) - optical).si(), 891, 5e-4, exposure},
-      {"rise of 50 um polyester [K]",
-       web_rise(mj_per_cm2(192), 0.5, Density::from_si(1390), micrometres(50),
-                SpecificHeat::from_si(1200))
-           .si(),
-       11.5, 2e-3, "energy balance, computed independently"},
+      {"heat [W]", heat.si(), 891, 5e-4, exposure},
+      {"air 15 K warmer [m3/h]",
+       coolant_flow(heat, Density::from_si(1.2), SpecificHeat::from_si(1006), kelvin(15)).si() *
+           3600,
+       177, 2e-3, "heat balance [C]"},
+      {"water 5 K warmer [L/min]",
+       coolant_flow(heat, Density::from_si(1000), SpecificHeat::from_si(4186), kelvin(5)).si() *
+           6e4,
+       2.56, 5e-3, "heat balance [C]"},
+      {"rise of 50 um polyester [K]", web_rise(mj_per_cm2(192), 0.5, Dose(), film, polyester).si(),
+       11.5, 2e-3, "energy balance [C]"},
+      {"reaction of 5 g/m2 at 300 J/g [J/m2]",
+       reaction_heat(AreaMass::from_si(0.005), SpecificEnergy::from_si(3e5)).si(), 1500, identity,
+       "heat of polymerisation [M]"},
+      {"rise with the reaction [K]",
+       web_rise(mj_per_cm2(192), 0.5, Dose::from_si(1500), film, polyester).si(),
+       (960.0 + 1500) / (1390 * 50e-6 * 1200), identity, "energy balance [C]"},
   });
+}
+
+// A Gaussian profile counts with its width at half height: 1.0645 of peak times width.
+TEST_CASE("shapes of the window's profile") {
+  LampWindow gaussian = lamp();
+  gaussian.shape = 1.0645;
+  const double sigma = 1;
+  const double half_height = 2 * std::sqrt(2 * std::log(2.0)) * sigma;
+  const double area = sigma * std::sqrt(2 * 3.14159265358979323846);
+  CHECK(area / half_height == doctest::Approx(1.0645).epsilon(1e-4));
+  CHECK(in_mj_per_cm2(row_dose(gaussian, m_per_min(50))) == doctest::Approx(192 * 1.0645));
 }

@@ -95,3 +95,41 @@ TEST_CASE("handling near the flash point asks for a classification") {
   CHECK(may_form_vapour(Temperature::celsius(35), flash, false));
   CHECK_FALSE(may_form_vapour(Temperature::celsius(34.9), flash, false));
 }
+
+TEST_CASE("packing groups of class 3") {
+  const auto group = [](double flash, std::optional<double> boiling) {
+    std::optional<Temperature> t;
+    if (boiling) t = Temperature::celsius(*boiling);
+    return packing_group(Temperature::celsius(flash), t);
+  };
+  // ADR 2.2.3.1.3 [M].
+  CHECK(group(-38, 20) == PackingGroup::i);
+  CHECK(group(10, 80) == PackingGroup::ii);
+  CHECK(group(10, {}) == PackingGroup::i_or_ii);
+  CHECK(group(23, 80) == PackingGroup::iii);
+  CHECK(group(60, 160) == PackingGroup::iii);
+  CHECK(group(60.1, 160) == PackingGroup::none);
+}
+
+TEST_CASE("ignitable waste, D001") {
+  const auto waste = [](double flash, double water, double alcohol) {
+    return ignitable_waste({Temperature::celsius(flash), water, alcohol});
+  };
+  // RCRA hotline, July 1992: 54 degC, 77 % water, 13 % alcohol, 10 % other is not D001 [P].
+  CHECK_FALSE(waste(54, 0.77, 0.13));
+  CHECK(waste(54, 0.77, 0.24));  // 40 CFR 261.21(a)(1): less than 24 % is excluded [P]
+  CHECK(waste(54, 0.49, 0.13));  // aqueous from 50 % water on, EPA guidance [P, secondary]
+  CHECK(waste(54, 0, 0));
+  CHECK_FALSE(waste(60, 0, 0));  // below 60 degC only
+  CHECK(waste(59.9, 0, 0));
+}
+
+TEST_CASE("containers outside a storage room") {
+  constexpr const char* rule = "29 CFR 1910.106(e)(2)(ii)(b), OSHA letter of 2003-12-02 [P]";
+  support::check_all({
+      {"IA [L]", container_limit(NfpaClass::ia).si() * 1e3, 95, 5e-3, rule},
+      {"IA or IB [L]", container_limit(NfpaClass::ia_or_ib).si() * 1e3, 94.6, 1e-3, rule},
+      {"IB [L]", container_limit(NfpaClass::ib).si() * 1e3, 454, 1e-3, rule},
+      {"IIIA [L]", container_limit(NfpaClass::iiia).si() * 1e3, 454, 1e-3, rule},
+  });
+}

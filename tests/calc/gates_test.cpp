@@ -7,6 +7,7 @@
 
 #include "calc/codes.h"
 #include "calc/compare.h"
+#include "calc/laydown.h"
 #include "calc/selection.h"
 #include "calc/verdict.h"
 #include "support/catalogue_maker.h"

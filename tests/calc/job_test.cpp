@@ -296,6 +296,12 @@ TEST_CASE("each question code of a job is asked by one of a few incomplete reque
                                    [](const BarcodeSymbol& b) { return b.two_dimensional; });
   r.image.barcode_symbol = given(std::string(matrix->key));
   collect(r);
+  for (Ink& ink : r.inks) {
+    ink.solvent = given(std::string("unheard-of"));
+    ink.solvents = {{"unheard-of", 1}};
+    ink.flash_point = given(Temperature::celsius(10));
+  }
+  collect(r);
   for (const std::string_view code : question_codes()) {
     // Asked of a head once it is chosen: gates_test.cpp.
     if (code == "q_head_data") continue;

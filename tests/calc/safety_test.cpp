@@ -3,8 +3,10 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "calc/codes.h"
+#include "calc/laydown.h"
 #include "calc/station.h"
 #include "tests/calc/support/station_case.h"
 
@@ -64,9 +66,51 @@ TEST_CASE("diode lamps make no ozone, arc lamps do") {
 
 // 10 kJ/m2 a day on the eye (2006/25/EC Annex I) over 8 W/cm2 at the window: 0.125 s.
 TEST_CASE("photobiological note by the lamp's own irradiance") {
-  const StationCase c;
-  CHECK(number(notes_of(c), "photobiological", "time") == doctest::Approx(0.125));
-  CHECK(number(notes_of(c), "photobiological", "irradiance") == doctest::Approx(8));
+  StationCase c;
+  const auto lit = [&](double nm) {
+    c.catalogue.lamps.front().wavelength = exactly(Length::from_si(nm * 1e-9));
+    return notes_of(c);
+  };
+  CHECK(number(lit(395), "photobiological", "time") == doctest::Approx(0.125));
+  CHECK(number(lit(395), "photobiological", "irradiance") == doctest::Approx(8));
+  CHECK(number(lit(395), "photobiological", "group") == 3);
+  CHECK(words(lit(395), "photobiological", "subject").empty());
+  // Below 315 nm the actinic limit: 30 J/m2 over 8 W/cm2 weighted 0.88 at 280 nm.
+  CHECK(words(lit(280), "photobiological", "subject") == "actinic");
+  CHECK(number(lit(280), "photobiological", "time") ==
+        doctest::Approx(30 / (8e4 * 0.88)).epsilon(1e-6));
+  CHECK(words(lit(314), "photobiological", "subject") == "actinic");
+  CHECK(words(lit(316), "photobiological", "subject").empty());
+  // 405 nm lies outside the table: said and asked, no time is given.
+  CHECK(words(lit(405), "photobiological", "subject") == "visible");
+  CHECK(number(lit(405), "photobiological", "time") == -1);
+  CHECK_FALSE(has(lit(405), "stray_light"));
+  c.catalogue.lamps.front().wavelength.reset();
+  CHECK(words(notes_of(c), "photobiological", "subject") == "unknown");
+  c.catalogue.lamps.front().mercury = exactly(true);
+  CHECK(words(lit(365), "photobiological", "subject") == "arc");
+}
+
+// Six lamps of 8 W/cm2 over 20 mm x 60 mm scatter 0.3 x 576 W; at 0.5 m that is 220.0 W/m2 and
+// 10 kJ/m2 come in 45.45 s. Worked by hand.
+TEST_CASE("stray light by the lamps lit") {
+  StationCase c;
+  c.catalogue.lamps.front().wavelength = exactly(Length::from_si(395e-9));
+  const double e = 0.3 * 576 / (3.14159265358979 * 0.25);
+  CHECK(number(notes_of(c), "stray_light", "time") == doctest::Approx(1e4 / e));
+  CHECK(number(notes_of(c), "stray_light", "safe") ==
+        doctest::Approx(0.5 * std::sqrt(e * 28800 / 1e4)));
+  CHECK(number(notes_of(c), "stray_light", "density") == doctest::Approx(std::log10(e * 2.88)));
+}
+
+// 0.1 mg/m3 is not the limit: 2 g/h of six lamps at 0.2 mg/m3 are 60000 m3/h.
+TEST_CASE("ozone of a lamp that states it") {
+  StationCase c;
+  c.catalogue.lamps.front().mercury = exactly(true);
+  CHECK(words(notes_of(c), "ozone", "subject").empty());
+  c.catalogue.lamps.front().ozone = exactly(MassFlow::from_si(2e-3 / 3600));
+  CHECK(words(notes_of(c), "ozone", "subject") == "rated");
+  CHECK(number(notes_of(c), "ozone", "air") == doctest::Approx(60000));
 }
 
 TEST_CASE("an unknown cure dose is said and asked, never passed over") {
@@ -200,9 +244,12 @@ TEST_CASE("unknown flash point and exposure limit are said, known ones carry the
   CHECK(has(notes_of(c), "flash_point_unknown"));
   CHECK(has(notes_of(c), "exposure_limit_unknown"));
   c.request.inks.front().exposure_limit = exactly(200.0);
-  CHECK(number(notes_of(c), "exposure_limit", "limit") == 200);
+  CHECK(number(notes_of(c), "exposure_limit", "limit") == doctest::Approx(200));
   CHECK_FALSE(has(notes_of(c), "exposure_limit_unknown"));
-  CHECK(number(notes_of(c), "solvent_vapour", "ml_per_hour") == doctest::Approx(556.7));
+  // 60 mL/min at peak and 0.5 mL/h of flush at 1050 kg/m3, all of it counted: the share is unknown.
+  CHECK(number(notes_of(c), "solvent_vapour", "vapour") ==
+        doctest::Approx((3600 + 0.5) * 1.05e-3).epsilon(1e-3));
+  CHECK(has(notes_of(c), "air_unknown"));
   c.set_family(InkFamily::aqueous);
   CHECK_FALSE(has(notes_of(c), "flash_point_unknown"));
   CHECK_FALSE(has(notes_of(c), "solvent_vapour"));
@@ -249,6 +296,8 @@ TEST_CASE("every safety code is produced, in the order of the list") {
   StationCase c;
   c.job.absorbency = Absorbency::none;
   c.request.substrate.food_contact = exactly(true);
+  c.request.substrate.area_mass = exactly(AreaMass::from_si(0.2));
+  c.catalogue.lamps.front().wavelength = exactly(Length::from_si(395e-9));
   take(c);
   const auto codes = safety_codes();
   CHECK(std::is_sorted(seen.begin(), seen.end(), [&](const Notice& a, const Notice& b) {
@@ -266,6 +315,11 @@ TEST_CASE("every safety code is produced, in the order of the list") {
   }
   c.request.inks.front().flash_point = exactly(Temperature::celsius(20));
   c.request.inks.front().exposure_limit = exactly(50.0);
+  take(c);
+  c.request.inks.front().solvent = exactly(std::string("DEGDEE"));
+  c.request.inks.front().solvents = {{"DEGDEE", 1}};
+  c.request.inks.front().flash_point.reset();
+  c.request.line.enclosed = exactly(true);
   take(c);
   c.set_scanning();
   take(c);

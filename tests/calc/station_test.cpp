@@ -283,6 +283,7 @@ TEST_CASE("every warning of the station is produced") {
   c.request.inks.front().price.reset();
   take(c);
   c.catalogue.lamps.clear();
+  c.request.inks.front().pinning_dose = exactly(Dose::from_si(100));
   take(c);
   for (const std::string_view code : station_warning_codes()) {
     CAPTURE(code);

@@ -43,6 +43,10 @@ std::string base_of(const std::string& dimension) {
   if (dimension == "area rate") return "m2/s";
   if (dimension == "drying rate") return "kg/(m2 s)";
   if (dimension == "power") return "W";
+  if (dimension == "molar mass") return "kg/mol";
+  if (dimension == "area mass") return "kg/m2";
+  if (dimension == "heat capacity") return "J/(kg K)";
+  if (dimension == "mass flow") return "kg/s";
   return "1/s";  // frequency, part rate, data rate
 }
 

@@ -80,6 +80,28 @@ const std::vector<CodeRow>& reasons() {
        }},
       {"heads", [](Request& r, Catalogue&) { r.limits.heads = given(1); }},
       {"space", [](Request& r, Catalogue&) { r.limits.space = given(millimetres(50)); }},
+      {"cure",
+       [](Request& r, Catalogue&) {
+         r.inks.front().cure_irradiance = given(Irradiance::from_si(1e7));
+       }},
+      {"cure",
+       [](Request& r, Catalogue&) {
+         r.substrate.temperature_limit = given(Temperature::celsius(26));
+         r.substrate.area_mass = given(AreaMass::from_si(0.05));
+       }},
+      {"cure",
+       [](Request& r, Catalogue&) { r.inks.front().cure_dose = given(Dose::from_si(1e9)); }},
+      {"drying",
+       [](Request& r, Catalogue&) {
+         r.inks.front().family = given(InkFamily::aqueous);
+         r.substrate.temperature_limit = given(Temperature::celsius(30));
+       }},
+      {"drying",
+       [](Request& r, Catalogue&) {
+         r.inks.front().family = given(InkFamily::aqueous);
+         r.line.air_temperature = given(Temperature::celsius(40));
+         r.line.air_humidity = given(0.9);
+       }},
       {"budget", [](Request& r, Catalogue&) { r.limits.budget = made::euros(100); }},
       {"lead_time", [](Request& r, Catalogue&) { r.limits.lead_time = given(days(2)); }},
       {"lost",
@@ -177,6 +199,10 @@ const std::vector<CodeRow>& conditions() {
          r.line.speed = given(metres_per_second(0.01));
        }},
       {"head_data_unknown", [](Request&, Catalogue& c) { head(c).throw_most.reset(); }},
+      {"web_heat_unknown",
+       [](Request& r, Catalogue&) {
+         r.substrate.temperature_limit = given(Temperature::celsius(60));
+       }},
       {"unpriced_budget",
        [](Request& r, Catalogue& c) {
          r.limits.budget = made::euros(1e7);

@@ -95,6 +95,7 @@ std::vector<FieldRow> station_rows() {
       {"lamp.NAME.electrical", "2.5 kW", "4 kW", "stages", "", ""},
       {"lamp.NAME.depth", "120 mm", "200 mm", "footprint_mm", "", ""},
       {"lamp.NAME.mercury", "no", "yes", "safety", "", ""},
+      {"lamp.NAME.ozone", "1 g/h", "2 g/h", "stages", "", ""},
       {"dryer.NAME.width", "600 mm", "150 mm", "stages", aqueous, ""},
       {"dryer.NAME.length", "500 mm", "5 mm", "stages", aqueous, ""},
       {"dryer.NAME.drying_rate", "20 kg/(m2 h)", "40 kg/(m2 h)", "stages", aqueous, ""},
@@ -104,6 +105,7 @@ std::vector<FieldRow> station_rows() {
       {"part.NAME.families", "uv; aqueous", "aqueous", "bom", "", ""},
       {"part.NAME.fits", "A; B", "B", "bom", "", ""},
       {"part.NAME.life", "1000 h", "500 h", "cost", "", ""},
+      {"part.NAME.air_flow", "500 m3/h", "5 m3/h", "bom", aqueous + "part.FL.kind = exhaust\n", ""},
       {"catalogue.date", "2026-09-01", "2026-10-01", "catalogue", "", ""},
   };
 }

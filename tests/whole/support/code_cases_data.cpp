@@ -46,7 +46,8 @@ std::vector<std::string> code_cases() {
       "-image.resolution\nimage.smallest_feature = 0.079 mm",
       "image.smallest_feature = 0.02 mm\nsubstrate.dot_diameter = 130 um",
       "image.resolution = 1200 dpi\nimage.smallest_feature = 0.08 mm\nimage.levels = 4\n"
-      "substrate.dot_diameter = 100 um\nline.speed = 10 m/min",
+      "substrate.dot_diameter = 100 um\nline.speed = 10 m/min\n"
+      "substrate.temperature_limit = 300 degC",
       "image.levels = 200",
       "image.resolution = 9000 dpi",
       "colour.green.kind = process\ncolour.green.ink = cyan",
@@ -75,8 +76,24 @@ std::vector<std::string> code_cases() {
       // Families and stages.
       solvent,
       solvent + "ink.black.flash_point = 20 degC\nink.black.exposure_limit = 50 ppm\n",
+      solvent +
+          "ink.black.solvent = methyl ethyl ketone 70 %; cyclohexanone 30 %\n"
+          "ink.cyan.solvent = ethanol\nline.enclosed = yes\n",
+      solvent +
+          "ink.black.solvent = DEGDEE\nink.cyan.solvent = unheard-of\nline.enclosed = yes\n"
+          "line.vapour_monitored = yes\nrequest.region = US\n",
+      solvent + "ink.black.solvent = DEGDEE\nink.cyan.solvent = ethanol\nline.enclosed = yes\n",
+      solvent + "ink.black.flash_point = 10 degC\n-ink.black.solvent\n",
       aqueous,
       aqueous + "substrate.absorbency = high",
+      aqueous + "substrate.temperature_limit = 28 degC\nsubstrate.absorbency = high",
+      "ink.black.pinning_dose = 10 mJ/cm2\nlamp.LED.mercury = yes\n"
+      "substrate.temperature_limit = 300 degC",
+      "ink.black.cure_irradiance = 50 W/cm2",
+      "-substrate.area_mass",
+      "lamp.LED.wavelength = 405 nm",
+      "lamp.LED.wavelength = 280 nm",
+      "lamp.LED.mercury = yes\nlamp.LED.ozone = 2 g/h\nsubstrate.temperature_limit = 300 degC",
       oil + "substrate.absorbency = high",
       oil,
       "lamp.LED.mercury = yes",

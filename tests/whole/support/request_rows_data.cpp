@@ -15,6 +15,9 @@ const std::string aqueous =
 const std::string solvent =
     "ink.black.family = solvent\nink.cyan.family = solvent\nhead.A.families = solvent\n"
     "-ink.black.cure_dose\n-ink.cyan.cure_dose\n";
+const std::string captured = solvent +
+                             "line.enclosed = yes\nink.black.solvent = butanone\n"
+                             "ink.cyan.solvent = ethanol\n";
 const std::string by_area = "-line.speed\nline.throughput = 300 m2/h\n";
 const std::string scanning =
     "line.mode = scanning\nline.indexing = yes\nimage.length = 500 mm\nline.speed = 0.2 m/min\n";
@@ -88,6 +91,12 @@ std::vector<FieldRow> ink_rows() {
        ""},
       {"ink.NAME.settles", "no", "yes", "chosen", "", ""},
       {"ink.NAME.cure_dose", "200 mJ/cm2", "400 mJ/cm2", "stages", "", ""},
+      {"ink.NAME.cure_irradiance", "1 W/cm2", "50 W/cm2", "rejected", "", ""},
+      {"ink.NAME.pinning_dose", "10 mJ/cm2", "20 mJ/cm2", "stages", "", ""},
+      {"ink.NAME.explosive_limit", "1.5 %", "3 %", "stages", captured, ""},
+      {"ink.NAME.molar_mass", "70 g/mol", "90 g/mol", "stages", captured, ""},
+      {"ink.NAME.boiling_point", "30 degC", "80 degC", "safety",
+       "ink.black.flash_point = 10 degC\n", ""},
       {"ink.NAME.water_share", "60 %", "80 %", "stages", aqueous, ""},
       {"ink.NAME.solvent", "", "butanone", "safety", "", ""},
       {"ink.NAME.solvent_share", "0 %", "30 %", "safety", "", ""},
@@ -110,6 +119,8 @@ std::vector<FieldRow> substrate_rows() {
       {"substrate.spread_factor", "2.4", "2.6", "chosen", no_dot, ""},
       {"substrate.surface_energy", "42 mN/m", "35 mN/m", "conditions", "", ""},
       {"substrate.temperature_limit", "80 degC", "60 degC", "tests", "", ""},
+      {"substrate.area_mass", "200 g/m2", "240 g/m2", "stages", "", ""},
+      {"substrate.heat_capacity", "1.2 kJ/(kg K)", "1.5 kJ/(kg K)", "stages", "", ""},
       {"substrate.food_contact", "no", "yes", "safety", "", ""},
       {"substrate.width", "220 mm", "300 mm", "chosen", by_area, ""},
   };
@@ -132,6 +143,9 @@ std::vector<FieldRow> line_rows() {
       {"line.encoder_wheel", "200 mm", "300 mm", "encoder", "line.encoder_counts = 20000\n", ""},
       {"line.encoder_counts", "20000", "40000", "encoder", "line.encoder_wheel = 200 mm\n", ""},
       {"line.air_temperature", "25 degC", "45 degC", "ink", "", ""},
+      {"line.air_humidity", "50 %", "60 %", "stages", aqueous, ""},
+      {"line.enclosed", "no", "yes", "stages", captured, ""},
+      {"line.vapour_monitored", "no", "yes", "stages", captured, ""},
   };
 }
 

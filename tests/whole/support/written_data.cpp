@@ -38,6 +38,7 @@ const Entries& plain_request() {
       {"substrate.dot_volume", "10 pL"},
       {"substrate.surface_energy", "42 mN/m"},
       {"substrate.temperature_limit", "80 degC"},
+      {"substrate.area_mass", "200 g/m2"},
       {"line.speed", "30 m/min"},
       {"line.mode", "single"},
       {"line.hours_per_day", "16 h"},

@@ -1,0 +1,37 @@
+/// Solvent vapour of a station and the air against it.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "calc/blend.h"
+#include "calc/running.h"
+#include "calc/ventilation.h"
+
+namespace calc {
+
+/// The vapour of one channel at peak cover and highest speed, flushing fluid included.
+struct ChannelVapour {
+  std::size_t channel = 0;
+  Blend blend;
+  MassFlow flow;
+};
+
+/// Absent figures: a datum is not known, or nothing is captured.
+struct Vapour {
+  bool needed = false;
+  std::vector<ChannelVapour> channels;
+  MassFlow total, captured, room;  ///< at peak; captured and the rest make the total
+  MassFlow yearly_mean;            ///< of all ink and fluid used, over running time
+  double explosive_share = 0.25;   ///< of the lower explosive limit allowed in the exhaust
+  Temperature exhaust;
+  std::optional<VolumeFlow> volume;  ///< of all vapour at the reference temperature
+  std::optional<double> lel, limit;  ///< of all vapours together [1]
+  bool lel_estimated = false, lel_hot = false;
+  std::optional<VolumeFlow> explosion, explosion_hot;  ///< air for the captured share
+  std::optional<VolumeFlow> health;                    ///< air for the rest
+};
+Vapour size_vapour(const Job& job, const std::vector<ChannelLoad>& loads,
+                   const std::vector<ChannelFlow>& flows);
+
+}  // namespace calc

@@ -1,0 +1,232 @@
+#include <algorithm>
+
+#include "calc/exposure.h"
+#include "calc/eye.h"
+#include "calc/station_cure.h"
+#include "calc/trace_stages.h"
+
+namespace calc {
+namespace {
+
+const Basis dose_basis{"radiant exposure = mean irradiance times dwell", SourceTag::computed,
+                       "highest speed of the line"};
+const Basis carriage_basis{"dose of a stroke times strokes over a point", SourceTag::computed,
+                           "mean over the advance"};
+const Basis power_basis{"energy balance of the lamps", SourceTag::computed, "new lamps, all lit"};
+const Basis web_basis{
+    "energy balance of the web", SourceTag::computed,
+    "least speed, new lamps, warm through the thickness, no loss; on a carriage one "
+    "stroke"};
+const Basis light_basis{"light scattered evenly by a surface", SourceTag::computed,
+                        "from five times the lit length on; nearer it is less"};
+const Basis limit_basis{"ICNIRP 2004; Directive 2006/25/EC Annex I", SourceTag::memory,
+                        "unprotected eyes and skin, not photosensitised"};
+const Basis air_basis{"heat balance of the cooling air", SourceTag::practice, "15 K warmer"};
+const Basis ozone_basis{"29 CFR 1910.1000: 0.1 ppm, 0.2 mg/m3", SourceTag::printed,
+                        "perfect mixing; extract at the lamp"};
+
+const Lamp* lamp_called(const Catalogue& catalogue, const std::string& name) {
+  for (const Lamp& lamp : catalogue.lamps) {
+    if (lamp.name == name) return &lamp;
+  }
+  return nullptr;
+}
+
+/// One stage with the lamp it takes.
+struct LampTrace {
+  TraceWriter& w;
+  const Stage& stage;
+  const Lamp& lamp;
+  const Scan* scan;
+  std::string ref;  ///< "lamp.NAME."
+
+  std::string id(const char* name) const { return "station." + stage.kind + "." + name; }
+  int lit() const { return stage.lamps_lit.value_or(*stage.units); }
+  int sets() const {
+    if (stage.kind != "pinning" || scan != nullptr) return 1;
+    const LampWindow window = window_of(w.job, lamp);
+    return *stage.rows /
+           lamp_rows(Dose::from_si(*stage.dose_mj_per_cm2 * 10), window, w.job.speed->high);
+  }
+  StepInput shape() const {
+    if (lamp.shape) return from_catalogue("k", lamp.shape->value, "", ref + "shape");
+    return {"k", window_of(w.job, lamp).shape, "", "assumed", ref + "shape"};
+  }
+  StepInput irradiance() const {
+    return from_catalogue("E", lamp.irradiance->value.si() * 1e-4, "W/cm2", ref + "irradiance");
+  }
+  StepInput along() const {
+    return from_catalogue("w", in_mm(lamp.window_along->value), "mm", ref + "window_along");
+  }
+  StepInput across(const char* symbol) const {
+    return from_catalogue(symbol, in_mm(lamp.window_across->value), "mm", ref + "window_across");
+  }
+  StepInput fastest() const {
+    return from_value("v", *w.job.speed, w.job.speed->high.si(), "m/s", "line.speed");
+  }
+};
+
+void rows(const LampTrace& t) {
+  if (!t.lamp.shape || t.scan != nullptr) return;
+  const bool uv = t.stage.kind == "uv";
+  std::vector<StepInput> inputs{{"H", *t.stage.dose_mj_per_cm2, "mJ/cm2", "given", "ink"},
+                                t.fastest(),
+                                t.shape(),
+                                t.irradiance(),
+                                from_parameter(t.w.job, "a", P::lamp_ageing),
+                                t.along()};
+  if (!uv) inputs.push_back(chosen("s", t.sets(), ""));
+  t.w.formula(uv ? "station.lamp_rows" : t.id("rows"), "rows",
+              uv ? "max(1,ceil(H*v/(k*E*a*w)))" : "s*max(1,ceil(H*v/(k*E*a*w)))", inputs,
+              *t.stage.rows, "", dose_basis);
+}
+
+/// What the lamps chosen give: W/cm2 times mm over m/s is mJ/cm2.
+void dose(const LampTrace& t) {
+  if (!t.stage.dose_given_mj_per_cm2) return;
+  const std::string id = t.stage.kind == "uv" ? "station.lamp_dose" : t.id("dose_given");
+  std::vector<StepInput> inputs{t.shape(), t.irradiance(),
+                                from_parameter(t.w.job, "a", P::lamp_ageing), t.along()};
+  if (t.scan == nullptr) {
+    inputs.push_back(chosen("n", *t.stage.rows / t.sets(), ""));
+    inputs.push_back(t.fastest());
+    t.w.formula(id, "H_l", "n*k*E*a*w/v", inputs, *t.stage.dose_given_mj_per_cm2, "mJ/cm2",
+                dose_basis);
+    return;
+  }
+  inputs.push_back(chosen("n", *t.stage.rows, ""));
+  inputs.push_back(chosen("v_c", t.scan->carriage_speed.si(), "m/s"));
+  inputs.push_back(t.across("w_f"));
+  inputs.push_back(chosen("A", in_mm(t.scan->advance), "mm"));
+  t.w.formula(id, "H_l", "k*E*a*w/v_c*(w_f/A)*n", inputs, *t.stage.dose_given_mj_per_cm2, "mJ/cm2",
+              carriage_basis);
+}
+
+Power optical(const LampTrace& t) { return t.lit() * optical_power(window_of(t.w.job, t.lamp)); }
+
+void power(const LampTrace& t) {
+  t.w.formula(t.id("optical"), "P_o", "n*k*E*w*l*1e-5",
+              {chosen("n", t.lit(), ""), t.shape(), t.irradiance(), t.along(), t.across("l")},
+              optical(t).si() / 1e3, "kW", power_basis);
+  if (!t.stage.electrical_kw) return;
+  const StepInput each =
+      from_catalogue("P", t.lamp.electrical->value.si() / 1e3, "kW", t.ref + "electrical");
+  t.w.formula(t.id("electrical"), "P_e", "n*P", {chosen("n", *t.stage.units, ""), each},
+              *t.stage.electrical_kw, "kW", power_basis);
+  t.w.formula(t.id("heat"), "P_h", "max(0,n*P-P_o)",
+              {chosen("n", t.lit(), ""), each, t.w.step("P_o", t.id("optical"))}, *t.stage.heat_kw,
+              "kW", power_basis);
+  t.w.formula(t.id("cooling"), "Q_c", "P_h*1000/(r*c*dT)*3600",
+              {t.w.step("P_h", t.id("heat")), constant("r", 1.2, "kg/m3"),
+               constant("c", 1006, "J/(kg K)"), constant("dT", 15, "K")},
+              *t.stage.cooling_m3_per_h, "m3/h", air_basis);
+}
+
+StepInput heat_capacity(const TraceWriter& w) {
+  const Given<SpecificHeat>& given = w.job.request->substrate.heat_capacity;
+  if (!given) return from_parameter(w.job, "c", P::web_heat_capacity);
+  return from_value("c", *given, given->low.si() * 1e-3, "kJ/(kg K)", "substrate.heat_capacity");
+}
+
+/// What pinning warms the web before the final cure [K].
+TemperatureDifference before(const LampTrace& t, const WebHeat& web) {
+  const Stage* pinning = stage_of(t.w.spec, "pinning");
+  if (pinning == nullptr || !pinning->dose_mj_per_cm2) return {};
+  int sets = 1;
+  if (const Lamp* lamp = lamp_called(t.w.catalogue, pinning->equipment)) {
+    sets = LampTrace{t.w, *pinning, *lamp, t.scan, ""}.sets();
+  }
+  return lamp_rise(t.w.job, web, Dose::from_si(*pinning->dose_mj_per_cm2 * 10) * sets, false,
+                   Dose());
+}
+
+void web(const LampTrace& t) {
+  if (!t.stage.web_degc) return;
+  const Job& job = t.w.job;
+  const Given<AreaMass>& mass = job.request->substrate.area_mass;
+  const bool arc = t.lamp.mercury && t.lamp.mercury->value;
+  const std::vector<ChannelLoad> loads = channel_loads(job, t.w.spec.chosen);
+  const double strokes = t.scan == nullptr ? 1 : prints_over_point(*t.scan);
+  const Dose reaction = cure_reaction(job, loads, t.w.spec.chosen) / strokes;
+  t.w.formula(t.id("web"), "T_w", "T_r+d+(f*a*10*H+q)/(m*c)",
+              {from_value("T_r", job.room, served_high(job.room).in_celsius(), "degC",
+                          "line.air_temperature"),
+               chosen("d", before(t, *web_heat(job)).si(), "K"),
+               arc ? from_parameter(job, "f", P::arc_radiation) : constant("f", 1, ""),
+               from_parameter(job, "a", P::light_absorbed),
+               chosen("H", *t.stage.rows * heating_dose(job, t.lamp, t.scan).si() / 10, "mJ/cm2"),
+               chosen("q", reaction.si(), "J/m2"),
+               from_value("m", *mass, mass->low.si() * 1e3, "g/m2", "substrate.area_mass"),
+               heat_capacity(t.w)},
+              *t.stage.web_degc, "degC", web_basis);
+}
+
+void weight(const LampTrace& t, Length wavelength) {
+  const SpectralInterval i = *spectral_interval(wavelength);
+  const SpectralTable& table = spectral_table();
+  t.w.formula(t.id("weight"), "S", "S_1*(S_2/S_1)^((l-l_1)/(l_2-l_1))",
+              {from_catalogue("l", wavelength.si() * 1e9, "nm", t.ref + "wavelength"),
+               constant("l_1", i.low.nm, "nm"), constant("l_2", i.high.nm, "nm"),
+               constant("S_1", i.low.weight, ""), constant("S_2", i.high.weight, "")},
+              *spectral_weight(wavelength), "",
+              {std::string(table.source), table.tag, std::string(table.validity)});
+  const bool uva = wavelength.si() * 1e9 >= 315 * (1 - 1e-9);
+  t.w.formula(t.id("limit"), "H_lim", uva ? "min(30/S,10000)" : "30/S",
+              {t.w.step("S", t.id("weight"))}, daily_limit(wavelength)->si(), "J/m2", limit_basis);
+}
+
+/// Light at the first distance, and what follows for it from the limit.
+void stray(const LampTrace& t) {
+  if (t.stage.stray.empty()) return;
+  const StrayLight& nearest = t.stage.stray.front();
+  t.w.formula(t.id("stray"), "E_s", "r*P_o*1000/(pi*d^2)",
+              {from_parameter(t.w.job, "r", P::stray_share), t.w.step("P_o", t.id("optical")),
+               constant("pi", pi, ""), constant("d", nearest.distance_m, "m")},
+              nearest.irradiance_w_per_m2, "W/m2", light_basis);
+  if (!nearest.time_s || !t.lamp.wavelength) return;
+  weight(t, t.lamp.wavelength->value);
+  const StepInput e = t.w.step("E_s", t.id("stray"));
+  const StepInput limit = t.w.step("H_lim", t.id("limit"));
+  t.w.formula(t.id("stray_time"), "t", "min(28800,H_lim/E_s)", {limit, e}, *nearest.time_s, "s",
+              limit_basis);
+  t.w.formula(t.id("safe"), "d_8", "d*sqrt(E_s*28800/H_lim)",
+              {constant("d", nearest.distance_m, "m"), e, limit}, *t.stage.safe_distance_m, "m",
+              light_basis);
+  t.w.formula(t.id("density"), "OD", "max(0,log10(E_s*28800/H_lim))", {e, limit},
+              *t.stage.guard_density, "", limit_basis);
+}
+
+void ozone(const LampTrace& t) {
+  if (!t.stage.ozone_m3_per_h) return;
+  t.w.formula(t.id("ozone"), "Q_o", "n*m*1000/c",
+              {chosen("n", t.lit(), ""),
+               from_catalogue("m", t.lamp.ozone->value.si() * 3600e3, "g/h", t.ref + "ozone"),
+               constant("c", 0.2, "mg/m3")},
+              *t.stage.ozone_m3_per_h, "m3/h", ozone_basis);
+}
+
+}  // namespace
+
+const Stage* stage_of(const Specification& spec, std::string_view kind) {
+  for (const Stage& stage : spec.station->stages) {
+    if (stage.kind == kind) return &stage;
+  }
+  return nullptr;
+}
+
+void trace_cure(TraceWriter& w) {
+  for (const char* kind : {"pinning", "uv"}) {
+    const Stage* stage = stage_of(w.spec, kind);
+    const Lamp* lamp = stage == nullptr ? nullptr : lamp_called(w.catalogue, stage->equipment);
+    if (lamp == nullptr || !stage->rows) continue;
+    const LampTrace t{w, *stage, *lamp, fastest_scan(w.spec.chosen), "lamp." + lamp->name + "."};
+    rows(t);
+    dose(t);
+    power(t);
+    web(t);
+    stray(t);
+    ozone(t);
+  }
+}
+
+}  // namespace calc

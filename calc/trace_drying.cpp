@@ -1,0 +1,174 @@
+#include "calc/station_cure.h"
+#include "calc/steam.h"
+#include "calc/trace_stages.h"
+
+namespace calc {
+namespace {
+
+const Basis balance{"mass and heat balance of the dryer", SourceTag::computed,
+                    "peak cover, highest speed"};
+const Basis rate_basis{"drying rate per area", SourceTag::practice, "hot air on one face"};
+const Basis hyland{"ASHRAE Fundamentals 2017 chapter 1 (Hyland and Wexler)", SourceTag::library,
+                   "0 to 200 degC, 101.325 kPa"};
+const Basis moist{"ASHRAE Fundamentals 2017 chapter 1", SourceTag::library,
+                  "ideal gas, 101.325 kPa"};
+
+const std::string saturation_of(const std::string& kelvin) {
+  return "exp(-5800.2206/" + kelvin + "+1.3914993-0.048640239*" + kelvin + "+4.1764768e-5*" +
+         kelvin + "^2-1.4452093e-8*" + kelvin + "^3+6.5459673*ln(" + kelvin + "))";
+}
+
+/// The drying of a job done again.
+struct DryTrace {
+  TraceWriter& w;
+  const Stage& stage;
+  Drying drying;
+};
+
+void water_of(TraceWriter& w, const std::vector<ChannelLoad>& loads, const ChannelLoad& load) {
+  const Channel& channel = w.job.channels[load.channel];
+  const Given<double> none;
+  const Given<double>& share = channel.ink == nullptr ? none : channel.ink->water_share;
+  const std::string key = channel.ink == nullptr ? "" : "ink." + channel.ink->name + ".water_share";
+  const bool high = w.job.absorbency == Absorbency::high;
+  const double held = peak_share(w.job, loads, load);
+  const Density density = ink_density(w.job, channel);
+  const double x = share ? share->value : w.job.parameters[P::water_share];
+  const P evaporated = high ? P::evaporated_high : P::evaporated_none_low;
+  const MassFlow water =
+      evaporated_water(load.passing * held, density, x, w.job.parameters[evaporated]);
+  w.formula(
+      "station." + channel.name + ".water", "w", "V*s*r*x*y*1e-6",
+      {chosen("V", load.passing.si() * 3600e6, "mL/h"), chosen("s", held, ""),
+       chosen("r", density.si(), "kg/m3"),
+       share ? from_value("x", *share, x, "", key) : from_parameter(w.job, "x", P::water_share),
+       from_parameter(w.job, "y", evaporated)},
+      water.si() * 3600, "kg/h", balance);
+}
+
+void water(DryTrace& t, const std::vector<ChannelLoad>& loads) {
+  std::vector<StepInput> inputs;
+  std::string list;
+  for (const ChannelLoad& load : loads) {
+    const Channel& channel = t.w.job.channels[load.channel];
+    if (channel.family != InkFamily::aqueous) continue;
+    water_of(t.w, loads, load);
+    const std::string symbol = "w_" + std::to_string(inputs.size() + 1);
+    list += (list.empty() ? "" : ",") + symbol;
+    inputs.push_back(t.w.step(symbol, "station." + channel.name + ".water"));
+  }
+  t.w.formula("station.drying.water", "w", "sum(" + list + ")", inputs, *t.stage.water_kg_per_h,
+              "kg/h", balance);
+}
+
+void energy(DryTrace& t) {
+  const Job& job = t.w.job;
+  const double air = t.drying.air.in_celsius();
+  const SteamInterval i = steam_interval(t.drying.air);
+  const SteamTable& table = steam_table();
+  t.w.formula("station.drying.latent", "L", "L_1+(L_2-L_1)*(T_a-t_1)/(t_2-t_1)",
+              {chosen("T_a", air, "degC"), constant("t_1", i.low.celsius, "degC"),
+               constant("t_2", i.high.celsius, "degC"), constant("L_1", i.low.kj_per_kg, "kJ/kg"),
+               constant("L_2", i.high.kj_per_kg, "kJ/kg")},
+              latent_heat(t.drying.air).si() / 1e3, "kJ/kg",
+              {std::string(table.source), SourceTag::printed, std::string(table.validity)});
+  t.w.formula(
+      "station.drying.energy", "h", "L+c_w*(T_a-T_r)",
+      {t.w.step("L", "station.drying.latent"), constant("c_w", 4.186, "kJ/(kg K)"),
+       chosen("T_a", air, "degC"),
+       from_value("T_r", job.room, job.room.value.in_celsius(), "degC", "line.air_temperature")},
+      evaporation_energy(job.room.value, t.drying.air).si() / 1e3, "kJ/kg", balance);
+}
+
+void heat(DryTrace& t) {
+  const Job& job = t.w.job;
+  std::string formula = "w*h/3600";
+  std::vector<StepInput> inputs{t.w.step("w", "station.drying.water"),
+                                t.w.step("h", "station.drying.energy")};
+  const std::optional<WebHeat> web = web_heat(job);
+  if (web && job.speed) {
+    formula += "+W*v*m*c*max(0,T_a-T_r)*1e-6";
+    inputs.push_back(from_value("W", *job.width, in_mm(job.width->value), "mm", "image.width"));
+    inputs.push_back(from_value("v", *job.speed, job.speed->high.si(), "m/s", "line.speed"));
+    inputs.push_back({"m", web->mass.si() * 1e3, "g/m2", "given", "substrate.area_mass"});
+    inputs.push_back(
+        job.request->substrate.heat_capacity
+            ? StepInput{"c", web->heat.si() * 1e-3, "kJ/(kg K)", "given", "substrate.heat_capacity"}
+            : from_parameter(job, "c", P::web_heat_capacity));
+    inputs.push_back(chosen("T_a", t.drying.air.in_celsius(), "degC"));
+    inputs.push_back(
+        from_value("T_r", job.room, job.room.value.in_celsius(), "degC", "line.air_temperature"));
+  }
+  t.w.formula("station.drying.heat", "Q", formula, inputs, *t.stage.heat_kw, "kW", balance);
+  t.w.formula("station.drying.electrical", "P_e", "Q/e",
+              {t.w.step("Q", "station.drying.heat"), from_parameter(job, "e", P::dryer_efficiency)},
+              *t.stage.electrical_kw, "kW", balance);
+}
+
+void length(DryTrace& t) {
+  const Job& job = t.w.job;
+  const Dryer* dryer = nullptr;
+  for (const Dryer& row : t.w.catalogue.dryers) {
+    if (row.name == t.stage.equipment) dryer = &row;
+  }
+  const StepInput rate = dryer != nullptr && dryer->drying_rate
+                             ? from_catalogue("k", dryer->drying_rate->value.si() * 3600,
+                                              "kg/(m2 h)", "dryer." + dryer->name + ".drying_rate")
+                             : from_parameter(job, "k", P::drying_rate);
+  t.w.formula("station.drying.length", "l", "w*1000/(W*k)",
+              {t.w.step("w", "station.drying.water"),
+               from_value("W", *job.width, in_mm(job.width->value), "mm", "image.width"), rate},
+              *t.stage.length_m, "m", rate_basis);
+}
+
+void room_air(DryTrace& t) {
+  const Job& job = t.w.job;
+  const Given<double>& given = job.request->line.air_humidity;
+  const StepInput share = given ? from_value("f", *given, given->high, "", "line.air_humidity")
+                                : from_parameter(job, "f", P::room_humidity);
+  const StepInput room = from_value("T_r", job.room, served_high(job.room).in_celsius(), "degC",
+                                    "line.air_temperature");
+  t.w.formula("station.drying.saturation", "p", saturation_of("(T_r+273.15)"), {room},
+              saturation_pressure(served_high(job.room))->si(), "Pa", hyland);
+  t.w.formula("station.drying.humidity_in", "x_i", "0.621945*f*p/(101325-f*p)",
+              {share, t.w.step("p", "station.drying.saturation")}, *t.drying.humidity_in, "kg/kg",
+              moist);
+}
+
+void exhaust(DryTrace& t) {
+  if (!t.stage.exhaust_m3_per_h) return;
+  room_air(t);
+  const StepInput leaving = from_parameter(t.w.job, "x_o", P::exhaust_humidity);
+  t.w.formula("station.drying.dry_air", "m_a", "w/(x_o-x_i)",
+              {t.w.step("w", "station.drying.water"), leaving,
+               t.w.step("x_i", "station.drying.humidity_in")},
+              t.drying.dry_air.si() * 3600, "kg/h", balance);
+  t.w.formula("station.drying.exhaust", "Q_x", "m_a*0.287042*(T_a+273.15)*(1+1.607858*x_o)/101.325",
+              {t.w.step("m_a", "station.drying.dry_air"),
+               chosen("T_a", t.drying.air.in_celsius(), "degC"), leaving},
+              *t.stage.exhaust_m3_per_h, "m3/h", moist);
+  if (!t.stage.dew_point_degc) return;
+  t.w.add("station.drying.dew_point", StepKind::solve, "t_d",
+          saturation_of("(t_d+273.15)") + "/(101325*x_o/(0.621945+x_o))-1", {leaving},
+          *t.stage.dew_point_degc, "degC", hyland);
+}
+
+}  // namespace
+
+double peak_share(const Job& job, const std::vector<ChannelLoad>& loads, const ChannelLoad& load) {
+  const bool process = job.channels[load.channel].kind == ColourKind::process;
+  return process ? process_share(job, loads) : 1;
+}
+
+void trace_drying(TraceWriter& w, const std::vector<ChannelLoad>& loads) {
+  const Stage* stage = stage_of(w.spec, "drying");
+  if (stage == nullptr || !w.job.width || *stage->length_m <= 0) return;
+  DryTrace t{w, *stage, size_drying(w.job, PriceBook(w.catalogue, w.job.currency), loads)};
+  water(t, loads);
+  energy(t);
+  heat(t);
+  length(t);
+  exhaust(t);
+}
+
+}  // namespace calc
