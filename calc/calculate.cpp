@@ -4,6 +4,7 @@
 
 #include "calc/calculate_inputs.h"
 #include "calc/checks.h"
+#include "calc/placement.h"
 #include "calc/safety.h"
 #include "calc/selection.h"
 #include "calc/station.h"
@@ -85,6 +86,7 @@ void add_chosen(const Job& job, const Catalogue& catalogue, const Selection& sel
                 Specification& spec) {
   spec.chosen = selection.chosen;
   spec.heads_total = heads_of(spec.chosen);
+  spec.placement = placement_budgets(job, spec.chosen, Assumed::likely);
   spec.station = size_station(job, catalogue, spec.chosen);
   spec.flexibility = flexibility(job, catalogue, spec.chosen);
   spec.single_source_share = single_source_share(catalogue, *spec.station);

@@ -6,10 +6,11 @@
 namespace calc {
 namespace {
 
-constexpr std::array<std::string_view, 12> warnings{
+constexpr std::array<std::string_view, 14> warnings{
     "explicit_below_derived", "finer_than_eye",  "finer_than_dot", "line_deviation",
     "angle_capped",           "overspray",       "particle_size",  "slope",
-    "speed_below_throughput", "symbol_too_wide", "closed_gap",     "throughput_below_speed"};
+    "speed_below_throughput", "symbol_too_wide", "closed_gap",     "throughput_below_speed",
+    "impact_speed",           "web_air_drag"};
 
 constexpr std::array<std::string_view, 39> questions{"q_width",
                                                      "q_speed",

@@ -86,6 +86,16 @@ constexpr std::array<Parameter, rows> table{{
     {P::ink_density, "assume.ink_density", "kg/m3", 1050, 950, 1200, "water_kg_per_h", practice},
     {P::flush_ml, "assume.flush", "mL", 1, 0.5, 5, "ml_per_hour", practice},
     {P::flush_bottle_l, "assume.flush_bottle", "L", 1, 1, 1, "ownership", practice},
+    {P::mount_um, "line.mount_tolerance", "um", 10, 5, 20, "placement", practice},
+    {P::straightness_mrad, "assume.straightness", "mrad", 5, 2, 10, "placement", practice},
+    {P::speed_spread, "assume.speed_spread", "", 0.05, 0.02, 0.10, "placement", practice},
+    {P::wheel_error, "line.wheel_error", "", 0.0002, 0.00005, 0.0005, "placement", practice},
+    {P::thermal_drift_k, "assume.thermal_drift", "K", 5, 2, 10, "placement", practice},
+    {P::encoder_count_um, "assume.encoder_count", "um", 5, 1, 10, "placement", practice},
+    {P::weave_mm, "assume.weave", "mm", 0.1, 0, 0.5, "placement", practice},
+    {P::weave_wavelength_m, "line.weave_wavelength", "m", 3, 1, 10, "placement", practice},
+    {P::sensor_repeat_um, "assume.sensor_repeat", "um", 50, 20, 200, "placement", practice},
+    {P::sensor_distance_mm, "assume.sensor_distance", "mm", 300, 100, 1000, "placement", practice},
 }};
 
 }  // namespace

@@ -72,6 +72,9 @@ void trace_width(TraceWriter& writer, const std::string& g);
 void trace_across(TraceWriter& writer, const Group& group, const std::string& g);
 void trace_scan(TraceWriter& writer, const Group& group, const std::string& g);
 void trace_ink(TraceWriter& writer, const Group& group, const std::string& g);
+void trace_flight(TraceWriter& writer, const Group& group, const std::string& g);
+/// Of the whole station; the flights come first.
+void trace_placement(TraceWriter& writer);
 void trace_station(TraceWriter& writer);
 
 }  // namespace calc

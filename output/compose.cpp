@@ -10,11 +10,12 @@ namespace {
 
 using Section = std::string (*)(const Context&);
 
-constexpr std::array<Section, 16> sections{
+constexpr std::array<Section, 17> sections{
     requirement_section, conditions_section, resolution_section, arrangement_section,
-    frequency_section,   dots_section,       ink_section,        stages_section,
-    safety_section,      parts_section,      heads_section,      flexibility_section,
-    questions_section,   checks_section,     trace_section,      sources_section};
+    frequency_section,   dots_section,       placement_section,  ink_section,
+    stages_section,      safety_section,     parts_section,      heads_section,
+    flexibility_section, questions_section,  checks_section,     trace_section,
+    sources_section};
 
 std::string text_of(const calc::Given<std::string>& given) {
   return given ? given->value : std::string();

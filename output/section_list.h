@@ -17,6 +17,7 @@ std::string resolution_section(const Context& context);   ///< demands, lattice,
 std::string arrangement_section(const Context& context);  ///< heads, positions, plan
 std::string frequency_section(const Context& context);    ///< jetting frequency, speed, strokes
 std::string dots_section(const Context& context);         ///< drop, dot, cover
+std::string placement_section(const Context& context);    ///< drop flight, budgets of placement
 std::string ink_section(const Context& context);          ///< consumption, spares
 std::string stages_section(const Context& context);       ///< cure, drying
 std::string safety_section(const Context& context);       ///< what can hurt someone
