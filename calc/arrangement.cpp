@@ -20,6 +20,9 @@ std::string_view lacking(const HeadMode& mode) {
   const std::size_t ratings = mode.frequency->value.size();
   if (ratings != 1 && ratings != mode.drops->value.size()) return "frequency";
   if (mode.drops->value.size() > most_levels) return "drops";
+  if (mode.drop_speed && mode.drop_speed->value.size() != mode.drops->value.size()) {
+    return "drop_speed";
+  }
   return {};
 }
 

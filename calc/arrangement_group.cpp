@@ -4,6 +4,7 @@
 #include "calc/across.h"
 #include "calc/arrangement.h"
 #include "calc/compare.h"
+#include "calc/fluid.h"
 #include "calc/frequency.h"
 #include "calc/lattice.h"
 
@@ -27,21 +28,44 @@ std::string_view spread_word(DotRule rule) {
 }
 
 /// What the dot does to edges, to a dead nozzle and to a line.
-void fill_effects(const Job& job, Length pn, Length pm, ChannelDots& d) {
+void fill_effects(Length pn, Length pm, ChannelDots& d) {
   const Length finer = std::min(pn, pm);
   d.edge_gain = edge_gain(finer, d.dot_diameter);
   d.bar_reduction_dots = bar_reduction_dots(finer, d.dot_diameter);
   d.dead_nozzle_gap = dead_nozzle_gap(pn, d.dot_diameter);
   d.hiding_dot = dead_nozzle_hiding_dot(pn, pm);
   d.finer_than_dot = finer_than_dot(d.dot_diameter, pn, pm);
-  if (!job.contact_angle || job.absorbency != Absorbency::none) return;
-  d.scalloped = !at_most(pm, scalloping_spacing(d.drop_diameter, job.contact_angle->value));
 }
 
-ChannelDots dots_of(const Job& job, const ModeFacts& f, const Arrangement& a,
-                    const std::string& channel) {
+/// What a drop does on a surface that takes in nothing, by its contact angle.
+void fill_bead(const Job& job, const InkNeed& ink, const Arrangement& a, ChannelDots& d) {
+  if (!job.contact_angle || job.absorbency != Absorbency::none) return;
+  const double angle = job.contact_angle->value;
+  const Length pm = pitch(a.shape.motion_axis);
+  d.straight_pitch = scalloping_spacing(d.drop_diameter, angle);
+  d.scalloped = !at_most(pm, *d.straight_pitch);
+  if (!*d.scalloped) d.bead_width = bead_width(d.drop_diameter, pm, angle);
+  const Ink* given = ink.channel->ink;
+  if (!a.flight || given == nullptr || !given->surface_tension || !given->density) return;
+  const LevelFlight& solid = a.flight->levels.at(a.flight->levels_used - 1);
+  if (!solid.nominal) return;
+  const Fluid fluid{given->density->value, {}, given->surface_tension->value};
+  const double we = weber(fluid, solid.nominal->impact, d.drop_diameter);
+  d.impact_dot = d.drop_diameter * impact_spread(we, angle);
+}
+
+void fill_levels(const ModeFacts& f, const Arrangement& a, ChannelDots& d) {
+  for (std::size_t i = 0; i <= a.level; ++i) {
+    const Volume drop = f.mode->drops->value[i];
+    const Length dot = f.dots.at(i).diameter;
+    d.levels.push_back({drop, drop_diameter(drop), dot,
+                        covered_fraction(dot, pitch(a.nozzle_axis), pitch(a.shape.motion_axis))});
+  }
+}
+
+ChannelDots dots_of(const Job& job, const ModeFacts& f, const Arrangement& a, const InkNeed& ink) {
   ChannelDots d;
-  d.channel = channel;
+  d.channel = ink.channel->name;
   d.levels_used = levels_used(a.level);
   d.drop = f.mode->drops->value[a.level];
   d.drop_diameter = drop_diameter(d.drop);
@@ -50,7 +74,8 @@ ChannelDots dots_of(const Job& job, const ModeFacts& f, const Arrangement& a,
       covered_fraction(a.dot.diameter, pitch(a.nozzle_axis), pitch(a.shape.motion_axis));
   d.laydown = a.laydown.si();
   d.spread_from = spread_word(a.dot.rule);
-  fill_effects(job, pitch(a.nozzle_axis), pitch(a.shape.motion_axis), d);
+  fill_effects(pitch(a.nozzle_axis), pitch(a.shape.motion_axis), d);
+  fill_bead(job, ink, a, d);
   return d;
 }
 
@@ -139,6 +164,7 @@ void fill_counts(const Arrangement& a, Group& g) {
   g.joints = a.joints;
   g.idle_nozzle_share = a.idle;
   g.footprint = a.footprint;
+  g.flight = a.flight;
 }
 
 void fill_rates(const Arrangement& a, Group& g) {
@@ -168,11 +194,12 @@ Group to_group(const Search& search, const GroupNeed& need, const ModeFacts& fac
   fill_lattice(facts, a, g);
   fill_counts(a, g);
   fill_rates(a, g);
-  for (const std::size_t index : need.group->channels) {
-    g.channels.push_back(search.job->channels[index].name);
-    g.dots.push_back(dots_of(*search.job, facts, a, g.channels.back()));
+  for (const InkNeed& ink : need.inks) {
+    g.channels.push_back(ink.channel->name);
+    g.dots.push_back(dots_of(*search.job, facts, a, ink));
   }
   if (with_places) {
+    for (ChannelDots& d : g.dots) fill_levels(facts, a, d);
     g.barcodes = fit_barcode(*search.job, g.resolution_across, g.resolution_along);
     g.places = places_of(search, need, facts, a);
   }

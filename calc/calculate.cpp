@@ -5,6 +5,7 @@
 #include "calc/calculate_inputs.h"
 #include "calc/checks.h"
 #include "calc/ink_state.h"
+#include "calc/placement.h"
 #include "calc/safety.h"
 #include "calc/selection.h"
 #include "calc/station.h"
@@ -87,6 +88,7 @@ void add_chosen(const Job& job, const Catalogue& catalogue, const Selection& sel
   spec.chosen = selection.chosen;
   spec.heads_total = heads_of(spec.chosen);
   spec.inks = inks_in_heads(job, catalogue, spec.chosen);
+  spec.placement = placement_budgets(job, spec.chosen, Assumed::likely);
   spec.station = size_station(job, catalogue, spec.chosen);
   spec.flexibility = flexibility(job, catalogue, spec.chosen);
   spec.single_source_share = single_source_share(catalogue, *spec.station);

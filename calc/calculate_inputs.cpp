@@ -14,14 +14,17 @@ struct ReasonFields {
 };
 
 // The catalogue's fields that a gate reads.
-constexpr std::array<ReasonFields, 22> behind{{
+constexpr std::array<ReasonFields, 23> behind{{
     {"head_data", {"row_pitch", "row_offsets", "nozzles", "drops", "frequency", "colours"}},
     {"ink_family", {"families"}},
     {"ink_substrate", {"families"}},
     {"temperature", {"temperature_most"}},
     {"viscosity", {"viscosity", "viscosity_window", "temperature_most"}},
     {"tension", {"tension_window"}},
-    {"throw", {"throw_least", "throw_nominal", "throw_most", "field_depth"}},
+    {"throw",
+     {"throw_least", "throw_nominal", "throw_most", "field_depth", "drop_speed", "drop_speed_at"}},
+    {"placement",
+     {"drop_speed", "drop_speed_at", "straightness", "speed_spread", "drops", "body_depth"}},
     {"slope", {"field_depth"}},
     {"serviceable", {"serviceable"}},
     {"waveform", {"waveform"}},

@@ -62,7 +62,8 @@ struct HeadMode {
   Given<int> nozzles;  ///< per colour, all its rows together
   Given<std::vector<Volume>> drops;  ///< volume of each level above the empty one, ascending
   Given<std::vector<Frequency>>
-      frequency;                  ///< rating for each highest level used; or one binary rating
+      frequency;  ///< rating for each highest level used; or one binary rating
+  Given<std::vector<Speed>> drop_speed;  ///< of each level, where they differ
   Given<GreyMethod> grey_method;  ///< used only when the rating is binary and drops are several
 };
 
@@ -75,6 +76,8 @@ struct Head : Row {
   Given<Length> nozzle_diameter;
   Given<Speed> drop_speed;
   Given<SpeedPoint> drop_speed_at;
+  Given<double> straightness;  ///< angle [rad] within which three deviations of the jets lie
+  Given<double> speed_spread;  ///< share within which two deviations of the drops' speeds lie
   Given<Length> throw_least, throw_nominal, throw_most;
   Given<Viscosity> viscosity;         ///< nominal
   Given<Viscosity> viscosity_window;  ///< low..high of the window (Spread::demand)

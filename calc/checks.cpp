@@ -4,10 +4,10 @@
 
 #include "calc/codes.h"
 #include "calc/compare.h"
-#include "calc/cylinder.h"
 #include "calc/exposure.h"
 #include "calc/gates.h"
 #include "calc/station_load.h"
+#include "calc/throw.h"
 
 namespace calc {
 namespace {
@@ -103,15 +103,13 @@ void of_heads(Writer& w, const Group& group) {
 /// Greatest gap [m] the outermost row must bridge.
 Length greatest_gap(const Job& job, const Head& head) {
   const Length nominal = job.throw_distance ? job.throw_distance->high : nominal_throw(job, head);
-  Length gap = nominal + job.throw_variation.high + job.thickness_variation;
-  if (job.radius && head.field_depth) {
-    gap += sagitta(head.field_depth->value, *job.radius).value_or(Length());
-  }
-  return gap;
+  const Length gap = nominal + job.throw_variation.high + job.thickness_variation;
+  const Throw bend = throw_of(job, head);
+  return gap + bend.along + bend.across;
 }
 
 void of_throw(Writer& w, const Group& group) {
-  const bool uneven = w.job.radius || w.job.thickness_variation > Length();
+  const bool uneven = w.job.radius || w.job.radius_across || w.job.thickness_variation > Length();
   const Head* head = head_named(w.catalogue, group.head);
   if (!uneven || head == nullptr) return;
   w.add("throw_trial", in_mm(greatest_gap(w.job, *head)), "mm", group.head);

@@ -4,8 +4,8 @@
 
 #include "calc/across.h"
 #include "calc/compare.h"
-#include "calc/cylinder.h"
 #include "calc/eye.h"
+#include "calc/throw.h"
 
 namespace calc {
 namespace {
@@ -61,43 +61,33 @@ void at_most_gate(Findings& out, std::string_view code, std::string_view subject
   out.failures.push_back({code, subject, in_mm(value), in_mm(limit), "mm", false, {}, {}, {}});
 }
 
-/// The nominal throw is the gap to the thickest product. A product thinner by the whole variation
-/// leaves more room only on a cylinder, whose axis stands fast; a flat one is carried at its face.
-/// The least gap is kept clear of the variation all the same: nominal - variation - flutter.
-void check_throw(const Search& search, const Head& head, Findings& out) {
-  const Job& job = *search.job;
-  const Given<Length>& given = job.throw_distance;
-  const Length nominal = nominal_throw(job, head);
-  const Length flutter = served_high(job.throw_variation);
-  const Length nearest = (given ? served_low(*given) : nominal) - job.thickness_variation - flutter;
-  const std::optional<Length> bow = job.radius && head.field_depth
-                                        ? sagitta(head.field_depth->value, *job.radius)
-                                        : std::optional<Length>(Length{});
-  const Length thinner = job.radius ? job.thickness_variation : Length{};
-  const Length furthest =
-      (given ? served_high(*given) : nominal) + thinner + flutter + bow.value_or(Length{});
-  const Length least =
-      head.throw_least ? head.throw_least->value : millimetres(job.parameters[P::throw_least_mm]);
-  if (!at_least(nearest, least)) {
+void check_throw(const Search& search, const Head& head, const Throw& gap, Findings& out) {
+  const Length least = head.throw_least ? head.throw_least->value
+                                        : millimetres(search.job->parameters[P::throw_least_mm]);
+  if (!at_least(gap.least, least)) {
     out.failures.push_back(
-        {"throw", "least", in_mm(nearest), in_mm(least), "mm", true, {}, {}, {}});
+        {"throw", "least", in_mm(gap.least), in_mm(least), "mm", true, {}, {}, {}});
   }
   if (head.throw_most) {
-    at_most_gate(out, "throw", "most", furthest, head.throw_most->value);
+    at_most_gate(out, "throw", "most", gap.most, head.throw_most->value);
   } else {
     out.conditions.push_back(unknown("head_data_unknown", "head", head.name, "throw_most"));
   }
+  const bool by_level = std::all_of(head.modes.begin(), head.modes.end(),
+                                    [](const HeadMode& m) { return m.drop_speed.has_value(); });
+  if (!head.drop_speed && !by_level) {
+    out.conditions.push_back(unknown("head_data_unknown", "head", head.name, "drop_speed"));
+  }
 }
 
-void check_slope(const Search& search, const Head& head, Findings& out) {
-  if (!search.job->radius) return;
-  if (!head.field_depth) {
+void check_slope(const Search& search, const Head& head, const Throw& gap, Findings& out) {
+  if (!gap.curved) return;
+  if (gap.field_unknown) {
     out.conditions.push_back(unknown("head_data_unknown", "head", head.name, "field_depth"));
     return;
   }
   const double limit = search.job->parameters[P::slope_limit_deg];
-  const std::optional<double> slope = landing_slope(head.field_depth->value, *search.job->radius);
-  const double degrees = slope ? *slope * 180 / pi : 90;
+  const double degrees = gap.slope ? *gap.slope * 180 / pi : 90;
   if (at_most(degrees, limit)) return;
   out.failures.push_back({"slope", {}, degrees, limit, "deg", false, {}, {}, {}});
 }
@@ -199,12 +189,6 @@ std::string_view family_word(InkFamily family) {
   return "oil";
 }
 
-Length nominal_throw(const Job& job, const Head& head) {
-  if (job.throw_distance) return job.throw_distance->value;
-  if (head.throw_nominal) return head.throw_nominal->value;
-  return millimetres(job.parameters[P::throw_mm]);
-}
-
 int unmet_prefers(const Service& service, const Head& head) {
   int unmet = 0;
   if (is_prefer(service.serviceable)) {
@@ -221,8 +205,9 @@ int unmet_prefers(const Service& service, const Head& head) {
 
 void check_head(const Search& search, const GroupNeed& need, const Head& head, Findings& findings) {
   check_inks(search, need, head, findings);
-  check_throw(search, head, findings);
-  check_slope(search, head, findings);
+  const Throw gap = throw_of(*search.job, head);
+  check_throw(search, head, gap, findings);
+  check_slope(search, head, gap, findings);
   check_service(search, head, findings);
 }
 

@@ -92,9 +92,6 @@ void check_head(const Search& search, const GroupNeed& need, const Head& head, F
 /// The ink's part of check_head (gates_ink.cpp).
 void check_inks(const Search& search, const GroupNeed& need, const Head& head, Findings& findings);
 
-/// Nominal throw [m] for a head: given, else the head's own, else the default.
-Length nominal_throw(const Job& job, const Head& head);
-
 /// Wishes that are only preferred and not met by a head [1].
 int unmet_prefers(const Service& service, const Head& head);
 

@@ -69,9 +69,10 @@ struct Job {
   Absorbency absorbency = Absorbency::low;
   std::optional<Value<Length>> throw_distance;  ///< given nominal
   Value<Length> throw_variation;
-  Length thickness_variation;    ///< of the product, zero when not given
-  std::optional<Length> radius;  ///< of a cylinder, which turns under the heads
-  Value<Temperature> room;       ///< air where the heads stand
+  Length thickness_variation;           ///< of the product, zero when not given
+  std::optional<Length> radius;         ///< of a cylinder, which turns under the heads
+  std::optional<Length> radius_across;  ///< of a cylinder that moves along its axis
+  Value<Temperature> room;              ///< air where the heads stand
   Value<Time> hours_per_day;
   Value<double> days_per_year;
   double printed_share = 1;  ///< image length over product pitch

@@ -113,7 +113,10 @@ void resolve_geometry(Job& job) {
   }
   const bool cylinder = r.product.form && r.product.form->value == Form::cylinder;
   Length around;
-  if (cylinder && r.product.diameter) {
+  const bool along = r.product.axis && r.product.axis->value == BodyAxis::along;
+  if (cylinder && r.product.diameter && along) {
+    job.radius_across = served_low(*r.product.diameter) / 2;
+  } else if (cylinder && r.product.diameter) {
     job.radius = served_low(*r.product.diameter) / 2;
     around = r.product.diameter->value * pi;
   }

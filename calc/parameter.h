@@ -89,6 +89,16 @@ enum class P : std::size_t {
   mixing,
   vapour_exhaust_c,
   solvent_share,
+  mount_um,
+  straightness_mrad,
+  speed_spread,
+  wheel_error,
+  thermal_drift_k,
+  encoder_count_um,
+  weave_mm,
+  weave_wavelength_m,
+  sensor_repeat_um,
+  sensor_distance_mm,
   count
 };
 

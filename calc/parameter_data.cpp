@@ -109,6 +109,16 @@ constexpr std::array<Parameter, rows> table{{
     {P::vapour_exhaust_c, "assume.vapour_exhaust", "degC", 60, 25, 120, "air_lel_m3_per_h",
      practice},
     {P::solvent_share, "assume.solvent_share", "", 1.0, 0.6, 1.0, "vapour_kg_per_h", practice},
+    {P::mount_um, "line.mount_tolerance", "um", 10, 5, 20, "placement", practice},
+    {P::straightness_mrad, "assume.straightness", "mrad", 5, 2, 10, "placement", practice},
+    {P::speed_spread, "assume.speed_spread", "", 0.05, 0.02, 0.10, "placement", practice},
+    {P::wheel_error, "line.wheel_error", "", 0.0002, 0.00005, 0.0005, "placement", practice},
+    {P::thermal_drift_k, "assume.thermal_drift", "K", 5, 2, 10, "placement", practice},
+    {P::encoder_count_um, "assume.encoder_count", "um", 5, 1, 10, "placement", practice},
+    {P::weave_mm, "assume.weave", "mm", 0.1, 0, 0.5, "placement", practice},
+    {P::weave_wavelength_m, "line.weave_wavelength", "m", 3, 1, 10, "placement", practice},
+    {P::sensor_repeat_um, "assume.sensor_repeat", "um", 50, 20, 200, "placement", practice},
+    {P::sensor_distance_mm, "assume.sensor_distance", "mm", 300, 100, 1000, "placement", practice},
 }};
 
 }  // namespace

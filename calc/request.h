@@ -22,6 +22,8 @@ enum class Absorbency { none, low, high };
 enum class Mode { single, scanning, either };
 enum class Wish { must, prefer };  ///< absent = indifferent
 enum class UnitSystem { si, us };
+enum class BodyAxis { across, along };  ///< of a cylinder: turning under the heads, or moving along
+enum class JetDirection { down, sideways };
 
 struct ResolutionPair {
   Resolution across, along;
@@ -43,11 +45,13 @@ struct Product {
   Given<Form> form;
   Given<Length> diameter, width, thickness, thickness_variation;
   Given<Length> pitch;  ///< from one image to the next along the motion
+  Given<BodyAxis> axis;
 };
 struct Image {
   Given<Length> width, length, smallest_feature, smallest_text, barcode_module, viewing_distance;
   Given<Length> margin;  ///< added on both sides of the image width
   Given<Length> registration;
+  Given<Length> placement;  ///< greatest error of the image's place on the product
   Given<ResolutionPair> resolution;
   Given<Typeface> typeface;
   Given<TextQuality> text_quality;
@@ -127,6 +131,9 @@ struct Line {
   Given<double> air_humidity;    ///< relative
   Given<bool> enclosed;          ///< solvent vapour is captured by an enclosure with exhaust
   Given<bool> vapour_monitored;  ///< continuously, in the exhaust
+  Given<JetDirection> jetting;
+  Given<Length> weave_wavelength, mount_tolerance;
+  Given<double> wheel_error;  ///< left of the encoder wheel's scale after calibration
 };
 struct Service {
   Given<Wish> serviceable, waveform, driver_sources;

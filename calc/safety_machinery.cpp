@@ -1,8 +1,8 @@
 /// Moving machinery, heat, air, noise, isolation from energy.
 #include <algorithm>
 
-#include "calc/gates.h"
 #include "calc/safety_parts.h"
+#include "calc/throw.h"
 
 namespace calc {
 namespace {

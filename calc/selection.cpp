@@ -4,6 +4,7 @@
 #include <stdexcept>
 
 #include "calc/lattice.h"
+#include "calc/placement.h"
 #include "calc/selection_parts.h"
 
 namespace calc {
@@ -261,11 +262,28 @@ void regate(const Search& search, const GroupNeed& need, const Shape& shape,
   if (facts) {
     a = arrange(search, need, *facts, shape, findings);
     a.jetting = jetting_of(search, need, head);
+    a.flight = flight_of(search, need, *facts, a.level);
     if (a.scan || !shape.scanning) anew.push_back({a, to_group(search, need, *facts, a, false)});
   }
   for (const Finding& f : findings.failures) {
     if (!of_carriage(a, f)) out.push_back(to_reason(f, need.group->name));
   }
+}
+
+/// The gates on the whole station of groups worked out anew. It is priced only where a limit asks.
+std::vector<Finding> station_failures(const Search& search, const std::vector<Candidate>& anew) {
+  std::vector<const Candidate*> parts;
+  parts.reserve(anew.size());
+  for (const Candidate& c : anew) parts.push_back(&c);
+  const Stations stations(search);
+  const std::vector<Group> together = groups_of(parts, stations.arrangements(parts));
+  const bool carriage = anew.front().group.scan.has_value();
+  if (carriage || any_limit(search.job->request->limits) || any_stage_gate(*search.job)) {
+    return stations.gate(together, stations.sized(together), nullptr);
+  }
+  std::vector<Finding> failures;
+  placement_gate(*search.job, together, failures, nullptr);
+  return failures;
 }
 
 }  // namespace
@@ -286,16 +304,7 @@ std::vector<Reason> failing_gates(const Job& job, const Catalogue& catalogue,
     if (same != groups.end()) regate(search, need, shape_of(catalogue, *same), out, anew);
   }
   if (anew.size() != search.groups.size()) return out;
-  const bool carriage = anew.front().group.scan.has_value();
-  if (!carriage && !any_limit(job.request->limits) && !any_stage_gate(job)) return out;
-  std::vector<const Candidate*> parts;
-  parts.reserve(anew.size());
-  for (const Candidate& c : anew) parts.push_back(&c);
-  const Stations stations(search);
-  const std::vector<Group> together = groups_of(parts, stations.arrangements(parts));
-  for (const Finding& f : stations.gate(together, stations.sized(together), nullptr)) {
-    out.push_back(to_reason(f, {}));
-  }
+  for (const Finding& f : station_failures(search, anew)) out.push_back(to_reason(f, {}));
   return out;
 }
 

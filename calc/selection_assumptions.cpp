@@ -42,6 +42,37 @@ void dot_defaults(Defaults& d, const Group& group) {
                                : P::spread_high);
 }
 
+/// Tolerances the budgets of placement take where nothing says them.
+void placement_defaults(Defaults& d, const std::vector<Group>& groups) {
+  const bool flown = std::all_of(groups.begin(), groups.end(),
+                                 [](const Group& g) { return g.flight.has_value(); });
+  if (!flown) return;
+  int heads = 0;
+  for (const Group& g : groups) {
+    d.use_if(!g.flight->straightness, P::straightness_mrad);
+    d.use_if(!g.flight->speed_spread, P::speed_spread);
+    heads += g.heads_total;
+  }
+  const Request& r = *d.job().request;
+  const bool image = r.image.placement.has_value();
+  d.use(P::encoder_count_um);
+  for (const P id : {P::sensor_repeat_um, P::sensor_distance_mm}) d.use_if(image, id);
+  if (heads < 2 && !image) return;
+  d.use_if(!r.line.mount_tolerance, P::mount_um);
+  d.use_if(!r.line.wheel_error, P::wheel_error);
+  d.use(P::thermal_drift_k);
+  if (groups.front().scan || d.job().radius) return;
+  d.use_if(!r.line.weave, P::weave_mm);
+  d.use_if(!r.line.weave_wavelength, P::weave_wavelength_m);
+}
+
+/// The flight needs the weight of a drop whatever the ink.
+void flight_defaults(Defaults& d) {
+  for (const Channel& channel : d.job().channels) {
+    d.use_if(channel.ink == nullptr || !channel.ink->density, P::ink_density);
+  }
+}
+
 void scan_defaults(Defaults& d) {
   for (const P id : {P::quality_passes, P::carriage_speed, P::carriage_acceleration,
                      P::stroke_dwell_s, P::park_mm}) {
@@ -57,7 +88,7 @@ void head_defaults(Defaults& d, const Group& group, const Head& head) {
   d.use_if(group.frequency_use > d.job().parameters[P::high_use], P::high_use);
   d.use_if(!d.job().throw_distance && !head.throw_nominal, P::throw_mm);
   d.use_if(!head.throw_least, P::throw_least_mm);
-  d.use_if(d.job().radius.has_value(), P::slope_limit_deg);
+  d.use_if(d.job().radius || d.job().radius_across, P::slope_limit_deg);
   d.use_if(!head.purge, P::purge_ml);
   d.use_if(!head.life && !head.life_drops, P::head_life_h);
 }
@@ -150,6 +181,8 @@ std::vector<P> defaults_used(const Job& job, const Catalogue& catalogue,
       mode_defaults(d, group, *head);
     }
   }
+  placement_defaults(d, groups);
+  flight_defaults(d);
   for (const Channel& channel : job.channels) channel_defaults(d, catalogue, channel);
   station_defaults(d, catalogue);
   return d.take();

@@ -7,14 +7,14 @@ namespace calc {
 namespace {
 
 /// In the order the gates are read: head and ink, lattice and rate, station.
-constexpr std::array<std::string_view, 26> reasons{
+constexpr std::array<std::string_view, 27> reasons{
     "head_data",  "ink_family", "ink_substrate", "temperature", "viscosity",      "tension",
     "throw",      "slope",      "serviceable",   "waveform",    "driver_sources", "levels",
     "resolution", "cover",      "feature",       "film",        "bar_code",       "frequency",
-    "indexing",   "heads",      "space",         "cure",        "drying",         "budget",
-    "lead_time",  "lost"};
+    "indexing",   "placement",  "heads",         "space",       "cure",           "drying",
+    "budget",     "lead_time",  "lost"};
 
-constexpr std::array<std::string_view, 25> conditions{
+constexpr std::array<std::string_view, 26> conditions{
     "soft_demand",        "high_use",
     "rating_from_binary", "measure_dot",
     "aqueous_on_none",    "pretreatment",
@@ -23,11 +23,11 @@ constexpr std::array<std::string_view, 25> conditions{
     "family_unknown",     "resolution_assumed",
     "colours_assumed",    "absorbency_assumed",
     "symbol_unknown",     "recirculation",
-    "waveform_limited",   "indexing_unknown",
-    "head_data_unknown",  "unpriced_budget",
-    "currency_budget",    "lead_time_unknown",
-    "web_heat_unknown",   "assumption_edge",
-    "ink_limit"};
+    "placement",          "waveform_limited",
+    "indexing_unknown",   "head_data_unknown",
+    "unpriced_budget",    "currency_budget",
+    "lead_time_unknown",  "web_heat_unknown",
+    "assumption_edge",    "ink_limit"};
 
 }  // namespace
 

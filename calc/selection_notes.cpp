@@ -3,13 +3,13 @@
 #include <cmath>
 
 #include "calc/compare.h"
-#include "calc/cylinder.h"
 #include "calc/eye.h"
 #include "calc/fluid.h"
 #include "calc/ink_state.h"
 #include "calc/lattice.h"
 #include "calc/selection_parts.h"
 #include "calc/station_load.h"
+#include "calc/throw.h"
 
 namespace calc {
 namespace {
@@ -75,8 +75,7 @@ void ink_limit_condition(const Job& job, const std::vector<Group>& groups,
 }
 
 void warn_slope(const Search& s, const Head& head, std::vector<Notice>& out) {
-  if (!s.job->radius || !head.field_depth) return;
-  const auto slope = landing_slope(head.field_depth->value, *s.job->radius);
+  const std::optional<double> slope = throw_of(*s.job, head).slope;
   const double limit = s.job->parameters[P::slope_warn_deg];
   if (!slope || at_most(*slope * 180 / pi, limit)) return;
   out.push_back(
@@ -84,6 +83,43 @@ void warn_slope(const Search& s, const Head& head, std::vector<Notice>& out) {
        {{"head", head.name, ""}, {"slope", *slope * 180 / pi, "deg"}, {"limit", limit, "deg"}},
        "product.diameter",
        {s.job->request->product.diameter->origin}});
+}
+
+constexpr Speed web_drags_from = metres_per_second(1.5);  // common practice
+constexpr Length web_drags_beyond = micrometres(2000);
+constexpr Volume web_drags_below = picolitres(5);
+
+/// What the moving product drags along of the air is not calculated: a fast line with a long way or
+/// small drops is only warned of.
+void warn_web_air(const Search& s, const Group& group, std::vector<Notice>& out) {
+  const DropFlight& flight = *group.flight;
+  const Speed over = group.scan ? group.scan->carriage_speed : s.fastest;
+  const Volume smallest = flight.levels.front().drop;
+  if (at_most(over, web_drags_from)) return;
+  if (at_most(flight.throw_nominal, web_drags_beyond) && at_least(smallest, web_drags_below))
+    return;
+  out.push_back({"web_air_drag",
+                 {{"group", group.name, ""},
+                  {"speed", over.si(), "m/s"},
+                  {"throw", in_mm(flight.throw_nominal), "mm"},
+                  {"drop", in_pl(smallest), "pL"}},
+                 "line.throw_distance",
+                 {}});
+}
+
+void warn_flight(const Search& s, const Group& group, std::vector<Notice>& out) {
+  if (!group.flight) return;
+  warn_web_air(s, group, out);
+  const LevelFlight& smallest = group.flight->levels.front();
+  if (!smallest.most || at_least(smallest.most->impact, least_impact_speed)) return;
+  out.push_back({"impact_speed",
+                 {{"group", group.name, ""},
+                  {"drop", in_pl(smallest.drop), "pL"},
+                  {"throw", in_mm(group.flight->throw_most), "mm"},
+                  {"speed", smallest.most->impact.si(), "m/s"},
+                  {"limit", least_impact_speed.si(), "m/s"}},
+                 "line.throw_distance",
+                 {}});
 }
 
 void warn_particles(const GroupNeed& need, const Head& head, std::vector<Notice>& out) {
@@ -161,6 +197,7 @@ void annotate_part(const Search& search, const GroupNeed& need, const Candidate&
   warn_slope(search, head, warnings);
   warn_particles(need, head, warnings);
   warn_dots(search, need, a, warnings);
+  warn_flight(search, part.group, warnings);
 }
 
 void add_question(const Notice& condition, Selection& selection) {

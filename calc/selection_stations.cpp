@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "calc/compare.h"
+#include "calc/placement.h"
 #include "calc/selection_parts.h"
 #include "calc/station_sizing.h"
 
@@ -254,6 +255,7 @@ const Candidate* Stations::longer(std::size_t group, const Candidate& shorter) c
   const auto facts = mode_facts(*search_, head, head.modes[shape.mode], unused);
   Arrangement a = arrange(*search_, search_->groups[group], *facts, shape, unused);
   a.jetting = shorter.arrangement.jetting;
+  a.flight = shorter.arrangement.flight;
   Group written = to_group(*search_, search_->groups[group], *facts, a, false);
   longer_.push_back({a, std::move(written)});
   known = &longer_.back();
@@ -311,6 +313,7 @@ std::vector<Finding> Stations::gate(const std::vector<Group>& groups, const Size
   std::vector<Finding> failures;
   const Limits& limits = search_->job->request->limits;
   carriage_gate(*search_, groups, failures, conditions);
+  placement_gate(*search_->job, groups, failures, conditions);
   heads_gate(limits, groups, failures);
   if (limits.space && !at_most(size.footprint, limits.space->value)) {
     failures.push_back(

@@ -26,6 +26,12 @@ struct Accepted {
   std::size_t facts;
 };
 
+/// How the drops of a level of a mode fly.
+struct Flown {
+  std::size_t facts, level;
+  std::optional<DropFlight> flight;
+};
+
 void drop_beaten(std::vector<Accepted>& all) {
   const std::vector<Accepted> before = all;
   const auto beaten = [&](const Accepted& b) {
@@ -116,9 +122,19 @@ class Attempts {
     const Jetting jetting = jetting_of(search_, need_, search_.catalogue->heads[index_]);
     for (Accepted& one : accepted_) {
       one.arrangement.jetting = jetting;
+      one.arrangement.flight = flight(one.facts, one.arrangement.level);
       Group group = to_group(search_, need_, facts_[one.facts], one.arrangement, false);
       result.accepted.push_back({one.arrangement, std::move(group)});
     }
+  }
+
+  /// Worked out once for each level of each mode: it is the dearest figure of an arrangement.
+  const std::optional<DropFlight>& flight(std::size_t facts, std::size_t level) {
+    for (const Flown& f : flown_) {
+      if (f.facts == facts && f.level == level) return f.flight;
+    }
+    flown_.push_back({facts, level, flight_of(search_, need_, facts_[facts], level)});
+    return flown_.back().flight;
   }
 
   const Search& search_;
@@ -126,6 +142,7 @@ class Attempts {
   std::size_t index_;
   bool scanning_;
   bool one_is_enough_ = false;
+  std::vector<Flown> flown_;
   Findings scratch_;
   Fewest fewest_;
   std::vector<ModeFacts> facts_;

@@ -2,11 +2,15 @@
 /// Members mirror the JSON keys of the public interface; absent = std::nullopt or empty.
 #pragma once
 
+#include <array>
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <vector>
 
+#include "calc/budget.h"
 #include "calc/catalogue.h"
+#include "calc/flight.h"
 #include "calc/money.h"
 #include "calc/notice.h"
 #include "calc/quantity.h"
@@ -59,6 +63,13 @@ struct HeadPlace {
   int row = 0;          ///< row of a staggered arrangement, from 0
 };
 
+/// A drop size in use, printed at every place of the lattice.
+struct LevelDot {
+  Volume drop;
+  Length drop_diameter, dot_diameter;
+  double cover_fraction = 0;
+};
+
 /// Dots of one channel on its lattice.
 struct ChannelDots {
   std::string channel;
@@ -75,6 +86,35 @@ struct ChannelDots {
   bool finer_than_dot = false;    ///< the lattice is finer than its dot can show
   std::optional<bool> scalloped;  ///< whether a line of drops has no straight edges; absent where
                                   ///< the contact angle is not known or the substrate absorbs
+  std::optional<Length> straight_pitch;  ///< greatest pitch of a line with straight edges
+  std::optional<Length> bead_width;  ///< of a line one dot wide along the motion, where straight
+  std::optional<Length> impact_dot;  ///< the solid drop's at its widest on impact, the other bound
+  std::vector<LevelDot> levels;      ///< tone steps: every drop size in use, ascending
+};
+
+/// Flight of one drop size over the throws of its head.
+struct LevelFlight {
+  Volume drop;
+  Length diameter;
+  FlightLaw law;
+  Speed start;                                  ///< at the nozzle
+  Length stop;                                  ///< way on which it comes to rest
+  std::optional<Landing> least, nominal, most;  ///< none where it stops short
+};
+
+/// How the drops of a group fly, and how their times of flight scatter.
+struct DropFlight {
+  Length throw_least, throw_nominal, throw_most;
+  Length sagitta_along, sagitta_across;  ///< of the body under the nozzle field
+  double slope = 0;                      ///< steepest the drops land on [rad]
+  std::size_t levels_used = 1;           ///< entries of `levels`
+  std::array<LevelFlight, 2> levels;     ///< smallest and largest in use
+  Length budget_throw;                   ///< the greatest nominal one: what the budgets are of
+  Time gap_delay;                        ///< by the throw's variation, of the smallest drop
+  Time speed_delay;                      ///< by the spread of speeds, of the smallest drop
+  Time level_delay;                      ///< between the smallest and the largest drop
+  Length sag_spread;                     ///< between them, of jets that lie level; else zero
+  std::optional<double> straightness, speed_spread;  ///< as the catalogue has them
 };
 
 /// A group of channels that one kind of head prints, and how those heads stand.
@@ -97,7 +137,8 @@ struct Group {
       overlap;      ///< of one head; nozzle pitch; from head to head; of swaths
   int nozzles = 0;  ///< per colour and head
   int bits = 1;
-  Length footprint;  ///< of the rows of this group, along the line
+  Length footprint;                  ///< of the rows of this group, along the line
+  std::optional<DropFlight> flight;  ///< absent where the catalogue gives no speed of the drops
   std::optional<Temperature> jetting_temperature;
   std::optional<Viscosity> viscosity;  ///< at the jetting temperature
   std::vector<ChannelDots> dots;       ///< one per channel
@@ -358,6 +399,7 @@ struct Specification {
   int heads_total = 0;
   std::vector<InkInHead> inks;  ///< one a channel of the chosen groups
   std::optional<Station> station;
+  std::vector<Budget> placement;  ///< of dots, joints, colours and image; empty without flights
   std::vector<Flexibility> flexibility;       ///< one a group of the chosen arrangement
   std::optional<double> single_source_share;  ///< of the priced capital
   std::vector<Alternative> alternatives;

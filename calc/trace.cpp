@@ -13,7 +13,9 @@ std::vector<Step> trace(const Job& job, const Catalogue& catalogue, const Specif
     trace_frequency(writer, spec.chosen[i], prefix);
     trace_across(writer, spec.chosen[i], prefix);
     trace_ink(writer, spec.chosen[i], prefix);
+    trace_flight(writer, spec.chosen[i], prefix);
   }
+  trace_placement(writer);
   trace_jets(writer);
   if (!spec.chosen.empty() && spec.station) {
     trace_station(writer);

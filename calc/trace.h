@@ -12,4 +12,7 @@ namespace calc {
 /// Without a chosen arrangement only the steps of the requirement.
 std::vector<Step> trace(const Job& job, const Catalogue& catalogue, const Specification& spec);
 
+/// Id of the step that has a budget: "g1.joint.motion", "placement.colour.nozzle".
+std::string budget_step(const Specification& spec, const Budget& budget);
+
 }  // namespace calc

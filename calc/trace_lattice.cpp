@@ -3,6 +3,7 @@
 
 #include "calc/dot.h"
 #include "calc/eye.h"
+#include "calc/fluid.h"
 #include "calc/frequency.h"
 #include "calc/lattice.h"
 #include "calc/laydown.h"
@@ -20,6 +21,11 @@ const Basis spread{"dot = spread factor times drop", SourceTag::computed,
                    "measured factor, or a class default from common practice"};
 const Basis measured{"measured dot scaled with the cube root of the drop", SourceTag::computed,
                      "same ink and substrate"};
+const Basis bead_rule{"mass balance of a bead: Smith et al. 2006, Stringer and Derby 2010",
+                      SourceTag::computed, "stable line, no absorption"};
+const Basis weber_rule{"definition", SourceTag::computed, "speed of impact, drop diameter"};
+const Basis impact_rule{"widest spread on impact: Son, Kim, Yang, Ahn 2008", SourceTag::printed,
+                        "water drops of 46 um, We 0.05 to 2; beyond that an extrapolation"};
 const Basis mass{"mass balance: 1 mL/m2 is 1 um", SourceTag::computed, "solid"};
 const Basis catalogue_row{"catalogue, as its provenance says", SourceTag::table,
                           "the mode of the head named"};
@@ -169,6 +175,55 @@ void cover(TraceWriter& w, const Group& group, const ChannelDots& dots, const st
             dots.cover_fraction, "", geometry);
 }
 
+/// A line of drops on a surface that takes in nothing.
+void bead(TraceWriter& w, const ChannelDots& dots, const std::string& g, const std::string& c) {
+  if (!dots.straight_pitch || !w.has(c + ".drop_diameter")) return;
+  constexpr double degree = pi / 180;
+  const Value<double>& angle = *w.job.contact_angle;
+  const StepInput t =
+      from_value("t", angle, angle.value / degree, "deg", "substrate.contact_angle");
+  const StepInput circle = constant("pi", pi, "");
+  const StepInput d = w.step("d", c + ".drop_diameter");
+  w.formula(c + ".bead_shape", "f", "t*pi/180/sin(t*pi/180)^2-cos(t*pi/180)/sin(t*pi/180)",
+            {t, circle}, bead_shape(angle.value), "", bead_rule);
+  w.formula(c + ".cap", "b", "(8/(tan(t*pi/360)*(3+tan(t*pi/360)^2)))^(1/3)", {t, circle},
+            cap_spread(angle.value), "", cap);
+  const StepInput f = w.step("f", c + ".bead_shape");
+  w.formula(c + ".straight_pitch", "p_s", "2*pi*d/(3*b^2*f)",
+            {circle, d, w.step("b", c + ".cap"), f}, in_um(*dots.straight_pitch), "um", bead_rule);
+  if (!dots.bead_width) return;
+  w.formula(c + ".bead_width", "w", "d*sqrt(2*pi*d/(3*p_m*f))",
+            {circle, d, w.step("p_m", g + ".pitch_m"), f}, in_um(*dots.bead_width), "um",
+            bead_rule);
+}
+
+/// The dot at its widest on impact, the other bound of a drop that pins.
+void impact(TraceWriter& w, const Group& group, const ChannelDots& dots, const std::string& c) {
+  if (!dots.impact_dot || !w.has(c + ".drop_diameter")) return;
+  constexpr double degree = pi / 180;
+  const Ink* ink = nullptr;
+  for (const Channel& channel : w.job.channels) {
+    if (channel.name == dots.channel) ink = channel.ink;
+  }
+  const Value<double>& angle = *w.job.contact_angle;
+  const DropFlight& flight = *group.flight;
+  const Speed speed = flight.levels.at(flight.levels_used - 1).nominal->impact;
+  const std::string key = "ink." + ink->name + ".";
+  const Fluid fluid{ink->density->value, {}, ink->surface_tension->value};
+  const StepInput d = w.step("d", c + ".drop_diameter");
+  w.formula(c + ".impact_we", "We", "rho*v^2*d/(1000*s)",
+            {from_value("rho", *ink->density, ink->density->value.si(), "kg/m3", key + "density"),
+             chosen("v", speed.si(), "m/s"), d,
+             from_value("s", *ink->surface_tension, in_mn_per_m(ink->surface_tension->value),
+                        "mN/m", key + "surface_tension")},
+            weber(fluid, speed, dots.drop_diameter), "", weber_rule);
+  w.formula(c + ".impact_dot", "D_i", "d*exp(0.151)*(We/(2/(1+cos(t*pi/180))-cos(t*pi/180)))^0.09",
+            {d, w.step("We", c + ".impact_we"),
+             from_value("t", angle, angle.value / degree, "deg", "substrate.contact_angle"),
+             constant("pi", pi, "")},
+            in_um(*dots.impact_dot), "um", impact_rule);
+}
+
 /// What the dot does to edges and to a dead nozzle.
 void effects(TraceWriter& w, const ChannelDots& dots, const std::string& g, const std::string& c) {
   const StepInput dot = w.step("D", c + ".dot");
@@ -194,6 +249,8 @@ void channel(TraceWriter& w, const Group& group, const ChannelDots& dots, const 
   dot(w, dots, c);
   cover(w, group, dots, g, c);
   effects(w, dots, g, c);
+  bead(w, dots, g, c);
+  impact(w, group, dots, c);
   w.formula(
       c + ".laydown", "h", "V*n_f*R_n*R_m*1e-9/0.0254^2",
       {w.step("V", c + ".drop"), chosen("n_f", group.film_heads, ""),

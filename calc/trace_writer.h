@@ -74,6 +74,9 @@ void trace_scan(TraceWriter& writer, const Group& group, const std::string& g);
 void trace_ink(TraceWriter& writer, const Group& group, const std::string& g);
 /// The inks in their heads: numbers of the jet, shear, particles (trace_jet.cpp).
 void trace_jets(TraceWriter& writer);
+void trace_flight(TraceWriter& writer, const Group& group, const std::string& g);
+/// Of the whole station; the flights come first.
+void trace_placement(TraceWriter& writer);
 void trace_station(TraceWriter& writer);
 /// Boards, supplies and encoder; after the station's data and consumption (trace_drive.cpp).
 void trace_drive(TraceWriter& writer);

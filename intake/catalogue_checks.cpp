@@ -46,7 +46,19 @@ void check_named(Sink& sink, const std::string& key, const calc::Value<T>& value
   d.hint = near.empty() ? "add the row or name another" : "did you mean " + std::string(near);
 }
 
+void check_speeds(const calc::HeadMode& mode, const std::string& key, Sink& sink) {
+  if (!mode.drops || !mode.drop_speed) return;
+  const std::size_t drops = mode.drops->value.size();
+  const std::size_t speeds = mode.drop_speed->value.size();
+  if (speeds == drops) return;
+  Diagnostic& d = fault(sink, code::lists_differ, *mode.drop_speed, key + ".drop_speed",
+                        std::to_string(speeds) + " speeds for " + std::to_string(drops) + " drops");
+  d.notes.push_back(stands(key + ".drops", *mode.drops));
+  d.hint = "give one speed for each drop";
+}
+
 void check_lists(const calc::HeadMode& mode, const std::string& key, Sink& sink) {
+  check_speeds(mode, key, sink);
   if (!mode.drops || !mode.frequency) return;
   const std::size_t drops = mode.drops->value.size();
   const std::size_t ratings = mode.frequency->value.size();

@@ -78,6 +78,10 @@ Table<HeadMode> mode() {
                             "rating for each highest level used, or one for the binary use")
                   .within(0.01, 1000)
                   .required(),
+              quantity_list("head.NAME.mode.NAME.drop_speed", &M::drop_speed, "speed", "m/s",
+                            "speed of a drop of each level, where they differ")
+                  .within(0.5, 30)
+                  .otherwise("head.NAME.drop_speed, for all levels"),
               word("head.NAME.mode.NAME.grey_method", &M::grey_method,
                    "how grey levels are made; used with one rating only")
                   .otherwise("amplitude with two drops, else subdrops"),
@@ -127,8 +131,15 @@ Table<Head> head() {
           quantity("head.NAME.drop_speed", &H::drop_speed, "speed", "m/s", "speed of a drop")
               .within(0.5, 30),
           word("head.NAME.drop_speed_at", &H::drop_speed_at, "where the drop speed was measured")
-              .otherwise("one_mm")
-              .printed_only(),
+              .otherwise("one_mm"),
+          quantity("head.NAME.straightness", &H::straightness, "angle", "mrad",
+                   "angle to the axis within which the jets lie, three standard deviations")
+              .within(0.1, 200)
+              .otherwise("5 mrad"),
+          quantity("head.NAME.speed_spread", &H::speed_spread, "fraction", "%",
+                   "how much the speed of drops varies, to each side, two standard deviations")
+              .within(0, 50)
+              .otherwise("5 %"),
           quantity("head.NAME.throw_least", &H::throw_least, "length", "mm",
                    "least gap to the surface")
               .within(0.05, 100)

@@ -49,6 +49,9 @@ Table<Product> product() {
           text("product.description", &P::description, check_any, "what is printed on")
               .printed_only(),
           word("product.form", &P::form, "shape of the printed face").otherwise("flat"),
+          word("product.axis", &P::axis,
+               "axis of a cylinder: across the line, where it turns under the heads, or along it")
+              .otherwise("across"),
           quantity("product.diameter", &P::diameter, "length", "mm", "diameter of a cylinder")
               .within(1, 5000)
               .demand_or_uncertain("low"),
@@ -133,6 +136,9 @@ Table<Image> image() {
                    "greatest error from colour to colour")
               .within(1, 10000)
               .otherwise("one pitch of the dots"),
+          quantity("image.placement", &I::placement, "length", "um",
+                   "greatest error of the image's place on the product")
+              .within(1, 100000),
           quantity("image.margin", &I::margin, "length", "mm",
                    "printed beyond the image on both sides")
               .within(0, 1000)
@@ -372,6 +378,19 @@ Table<Line> line() {
                    "how far the product wanders sideways, to each side")
               .within(0, 500)
               .otherwise("0 mm"),
+          quantity("line.weave_wavelength", &L::weave_wavelength, "length", "m",
+                   "way along the line on which the product wanders once to and fro")
+              .within(0.01, 1000)
+              .otherwise("3 m"),
+          quantity("line.mount_tolerance", &L::mount_tolerance, "length", "um",
+                   "error to each side left when a head is aligned")
+              .within(0.1, 1000)
+              .otherwise("10 um"),
+          quantity("line.wheel_error", &L::wheel_error, "fraction", "%",
+                   "error of the encoder's scale left after calibration")
+              .within(0, 10)
+              .otherwise("0.02 %"),
+          word("line.jetting", &L::jetting, "which way the drops fly").otherwise("down"),
           text("line.encoder", &L::encoder, check_short,
                "encoder the line has already, in words; the bill then has none"),
           quantity("line.encoder_step", &L::encoder_step, "length", "um",

@@ -86,7 +86,8 @@ void check_sizes(const calc::Request& r, Sink& sink) {
                   "the gap varies by more than itself",
                   "make the variation at most line.throw_distance");
   const bool round = r.product.form && r.product.form->value == calc::Form::cylinder;
-  if (!round || !r.product.diameter || !r.image.length) return;
+  const bool turns = !r.product.axis || r.product.axis->value == calc::BodyAxis::across;
+  if (!round || !turns || !r.product.diameter || !r.image.length) return;
   if (!exceeds(r.image.length->value.si(), pi * r.product.diameter->high.si())) return;
   Diagnostic& d = fault(sink, code::image_around_body, *r.image.length, "image.length",
                         "the image is longer than the way around the cylinder");

@@ -85,6 +85,7 @@ constexpr std::array rows = {
     Unit{"ppm", "concentration", 1e-6, 0, "1e-6"},
     Unit{"deg", "angle", pi / 180, 0, "degree"},
     Unit{"rad", "angle", 1, 0, "rad"},
+    Unit{"mrad", "angle", 1e-3, 0, "0.001 rad"},
     Unit{"mL/min", "flow", 1e-6 / 60, 0, "mL/min"},
     Unit{"L/min", "flow", 1e-3 / 60, 0, "L/min"},
     Unit{"L/h", "flow", 1e-3 / 3600, 0, "L/h"},

@@ -9,6 +9,11 @@ using calc::PartKind;
 
 constexpr std::array forms = {Word<calc::Form>{"flat", calc::Form::flat},
                               Word<calc::Form>{"cylinder", calc::Form::cylinder}};
+constexpr std::array axes = {Word<calc::BodyAxis>{"across", calc::BodyAxis::across},
+                             Word<calc::BodyAxis>{"along", calc::BodyAxis::along}};
+constexpr std::array jet_directions = {
+    Word<calc::JetDirection>{"down", calc::JetDirection::down},
+    Word<calc::JetDirection>{"sideways", calc::JetDirection::sideways}};
 constexpr std::array directions = {
     Word<calc::BarcodeDirection>{"across", calc::BarcodeDirection::across},
     Word<calc::BarcodeDirection>{"along", calc::BarcodeDirection::along}};
@@ -86,6 +91,14 @@ constexpr std::array answers = {Word<bool>{"yes", true}, Word<bool>{"no", false}
 template <>
 std::span<const Word<calc::Form>> words() {
   return forms;
+}
+template <>
+std::span<const Word<calc::BodyAxis>> words() {
+  return axes;
+}
+template <>
+std::span<const Word<calc::JetDirection>> words() {
+  return jet_directions;
 }
 template <>
 std::span<const Word<calc::BarcodeDirection>> words() {

@@ -25,6 +25,10 @@ std::span<const Word<E>> words();
 template <>
 std::span<const Word<calc::Form>> words();
 template <>
+std::span<const Word<calc::BodyAxis>> words();
+template <>
+std::span<const Word<calc::JetDirection>> words();
+template <>
 std::span<const Word<calc::BarcodeDirection>> words();
 template <>
 std::span<const Word<calc::Typeface>> words();

@@ -10,12 +10,12 @@ namespace {
 
 using Section = std::string (*)(const Context&);
 
-constexpr std::array<Section, 18> sections{
-    requirement_section, conditions_section,  resolution_section, arrangement_section,
-    frequency_section,   dots_section,        jetting_section,    drive_section,
-    ink_section,         stages_section,      safety_section,     parts_section,
-    heads_section,       flexibility_section, questions_section,  checks_section,
-    trace_section,       sources_section};
+constexpr std::array<Section, 19> sections{
+    requirement_section, conditions_section, resolution_section,  arrangement_section,
+    frequency_section,   dots_section,       placement_section,   jetting_section,
+    drive_section,       ink_section,        stages_section,      safety_section,
+    parts_section,       heads_section,      flexibility_section, questions_section,
+    checks_section,      trace_section,      sources_section};
 
 std::string text_of(const calc::Given<std::string>& given) {
   return given ? given->value : std::string();

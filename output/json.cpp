@@ -236,6 +236,8 @@ void set_answer(Json& root, const calc::Specification& specification) {
   if (specification.required) root["required"] = required_json(*specification.required);
   if (specification.chosen.empty()) return;
   root["chosen"] = chosen_json(specification);
+  const calc::Group& leading = leading_group(specification);
+  if (leading.flight) root["placement"] = placement_json(specification, leading);
   root["ink"] = inks_json(specification.inks);
 }
 

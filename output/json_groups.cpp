@@ -31,6 +31,17 @@ Json scan_json(const calc::Scan& scan) {
           {"throughput_m2_per_h", json_number(scan.throughput.si() * 3600)}};
 }
 
+void json_set_um(Json& object, const char* key, const std::optional<calc::Length>& value) {
+  if (value) object[key] = json_number(in_um(*value));
+}
+
+Json level_dot_json(const calc::LevelDot& level) {
+  return {{"drop_volume_pl", json_number(in_pl(level.drop))},
+          {"drop_diameter_um", json_number(in_um(level.drop_diameter))},
+          {"dot_diameter_um", json_number(in_um(level.dot_diameter))},
+          {"cover_fraction", json_number(level.cover_fraction)}};
+}
+
 /// Square metres times metres: a litre a square metre is 1e-3 m; 1 mL/m2 is a film of 1 um.
 void set_dots(Json& object, const calc::ChannelDots& dots) {
   object["levels_used"] = dots.levels_used;
@@ -46,12 +57,16 @@ void set_dots(Json& object, const calc::ChannelDots& dots) {
   object["hiding_dot_um"] = json_number(in_um(dots.hiding_dot));
   object["finer_than_dot"] = dots.finer_than_dot;
   if (dots.scalloped) object["scalloped"] = *dots.scalloped;
+  json_set_um(object, "straight_pitch_um", dots.straight_pitch);
+  json_set_um(object, "bead_width_um", dots.bead_width);
+  json_set_um(object, "impact_dot_um", dots.impact_dot);
 }
 
 Json dots_json(const calc::ChannelDots& dots) {
   Json object{{"channel", dots.channel}};
   set_dots(object, dots);
   object["spread_from"] = dots.spread_from;
+  if (!dots.levels.empty()) object["tones"] = json_list(dots.levels, level_dot_json);
   return object;
 }
 
@@ -132,16 +147,6 @@ bool is_process(const calc::Specification& specification, const std::string& cha
   return true;
 }
 
-/// The first group that prints a process colour, else the first of all.
-const calc::Group& leading_group(const calc::Specification& specification) {
-  for (const calc::Group& group : specification.chosen) {
-    for (const std::string& channel : group.channels) {
-      if (is_process(specification, channel)) return group;
-    }
-  }
-  return specification.chosen.front();
-}
-
 }  // namespace
 
 Json json_number(double value) { return whole_or_fraction(round_12(value)); }
@@ -176,6 +181,15 @@ Json group_json(const calc::Group& group) {
   Json object = Json::object();
   set_group(object, group);
   return object;
+}
+
+const calc::Group& leading_group(const calc::Specification& specification) {
+  for (const calc::Group& group : specification.chosen) {
+    for (const std::string& channel : group.channels) {
+      if (is_process(specification, channel)) return group;
+    }
+  }
+  return specification.chosen.front();
 }
 
 Json chosen_json(const calc::Specification& specification) {

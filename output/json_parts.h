@@ -40,6 +40,10 @@ Json json_list(const Range& range, Make make) {
 Json group_json(const calc::Group& group);
 /// `chosen` of a specification that has chosen something.
 Json chosen_json(const calc::Specification& specification);
+/// The first group that prints a process colour, else the first of all. Something is chosen.
+const calc::Group& leading_group(const calc::Specification& specification);
+/// Flights and budgets; `leading` has a flight.
+Json placement_json(const calc::Specification& specification, const calc::Group& leading);
 Json inks_json(const std::vector<calc::InkInHead>& inks);
 /// Sets drive, supply and encoder of a station.
 void set_drive(Json& root, const calc::Station& station);

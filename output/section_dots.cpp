@@ -23,7 +23,8 @@ bool same(const calc::ChannelDots& a, const calc::ChannelDots& b) {
   return a.levels_used == b.levels_used && a.drop == b.drop && a.dot_diameter == b.dot_diameter &&
          a.cover_fraction == b.cover_fraction && a.laydown == b.laydown &&
          a.spread_from == b.spread_from && a.edge_gain == b.edge_gain &&
-         a.bar_reduction_dots == b.bar_reduction_dots && a.dead_nozzle_gap == b.dead_nozzle_gap;
+         a.bar_reduction_dots == b.bar_reduction_dots && a.dead_nozzle_gap == b.dead_nozzle_gap &&
+         a.impact_dot == b.impact_dot;
 }
 
 std::vector<Alike> alike(const Context& c) {
@@ -78,6 +79,42 @@ std::string sentence(const Context& c, const Alike& alike) {
   return all;
 }
 
+/// Tone steps of a channel that uses several drop sizes.
+void add_tones(const Context& c, Values& values, const Alike& alike) {
+  const calc::ChannelDots& dots = *alike.dots;
+  if (dots.levels.size() < 2) return;
+  Values* table = nullptr;
+  std::size_t step = 0;
+  for (const calc::LevelDot& level : dots.levels) {
+    if (table == nullptr) {
+      table = &values.add("TONES");
+      table->set("CAPTION", c.words("tones.caption", {{"CHANNEL", alike.channels.front()}}));
+    }
+    Values& row = table->add("TONE");
+    row.set("STEP", std::to_string(++step));
+    row.set("VOLUME", number(in_pl(level.drop), 3));
+    row.set("DROP", number(in_um(level.drop_diameter), 3));
+    row.set("DOT", number(in_um(level.dot_diameter), 3));
+    row.set("COVER", percent_down(level.cover_fraction));
+  }
+}
+
+/// What a line of drops and the impact do where the contact angle tells.
+std::string bead_text(const Context& c, const calc::ChannelDots& dots) {
+  std::string all;
+  if (dots.straight_pitch) {
+    const bool straight = dots.bead_width.has_value();
+    const calc::Length width = dots.bead_width.value_or(calc::Length());
+    all += " " + c.words(straight ? "dots.straight" : "dots.scalloped",
+                         {{"PITCH", with_unit(in_um(*dots.straight_pitch), "um", 3)},
+                          {"WIDTH", with_unit(in_um(width), "um", 3)}});
+  }
+  if (dots.impact_dot) {
+    all += " " + c.words("dots.impact", {{"DOT", with_unit(in_um(*dots.impact_dot), "um", 3)}});
+  }
+  return all;
+}
+
 }  // namespace
 
 std::string dots_section(const Context& c) {
@@ -88,7 +125,8 @@ std::string dots_section(const Context& c) {
     add_row(c, values, row);
     Values& text = values.add("TEXT");
     text.set("KEY", c.step_keys({group_prefix(row.group) + "." + row.dots->channel + ".spread"}));
-    text.set_markup("SENTENCE", sentence(c, row));
+    text.set_markup("SENTENCE", sentence(c, row) + bead_text(c, *row.dots));
+    add_tones(c, values, row);
   }
   values.set_markup("DRAWING", sketch_dots(c));
   return c.expand("dots", values);

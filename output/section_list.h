@@ -19,6 +19,7 @@ std::string frequency_section(const Context& context);    ///< jetting frequency
 std::string dots_section(const Context& context);         ///< drop, dot, cover
 std::string jetting_section(const Context& context);      ///< the inks in their heads
 std::string drive_section(const Context& context);        ///< electronics, supply, encoder
+std::string placement_section(const Context& context);    ///< drop flight, budgets of placement
 std::string ink_section(const Context& context);          ///< consumption, spares
 std::string stages_section(const Context& context);       ///< cure, drying
 std::string safety_section(const Context& context);       ///< what can hurt someone

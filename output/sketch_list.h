@@ -22,4 +22,7 @@ std::string sketch_joint(const Context& context);
 /// The dots of each differing channel on its lattice, at true relative size. At least one channel.
 std::string sketch_dots(const Context& context);
 
+/// Budgets of placement as bars against their limits. At least one budget.
+std::string sketch_budgets(const Context& context);
+
 }  // namespace output

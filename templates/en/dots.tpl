@@ -9,5 +9,13 @@
 {{#TEXT}}
 <p key="{{KEY}}">{{SENTENCE:none}}</p>
 {{/TEXT}}
+{{#TONES}}
+<table columns="r:20 r:25 r:25 r:25 r:*" caption="{{CAPTION}}">
+<head><cell>Step</cell><cell>Drop, pL</cell><cell>Drop, µm</cell><cell>Dot, µm</cell><cell>Cover, a dot at every place, %</cell></head>
+{{#TONE}}
+<row><cell>{{STEP}}</cell><cell>{{VOLUME}}</cell><cell>{{DROP}}</cell><cell>{{DOT}}</cell><cell>{{COVER}}</cell></row>
+{{/TONE}}
+</table>
+{{/TONES}}
 {{DRAWING:none}}
 </section>

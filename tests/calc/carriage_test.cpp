@@ -29,6 +29,7 @@ Request panel() {
   r.line.indexing = given(true);
   r.line.speed = given(metres_per_second(0.01));
   r.image.length = given(millimetres(300));
+  r.line.throw_variation = given(millimetres(0.01));
   return r;
 }
 

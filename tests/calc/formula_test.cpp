@@ -73,6 +73,19 @@ TEST_CASE("formulas know every function of the grammar") {
   });
 }
 
+TEST_CASE("formulas integrate, also where the slope has no bound at an end") {
+  support::check_all({
+      {"polynomial", evaluate("integral(x^2,x,0,3)", {}), 9, identity, closed},
+      {"root", evaluate("2*integral(sqrt(v),v,a,b)", {{"a", 0}, {"b", 4}}), 32.0 / 3, identity,
+       closed},
+      {"brackets and commas inside", evaluate("integral(max(x, min(1, x)),x,0,1)", {}), 0.5,
+       identity, closed},
+      {"backwards", evaluate("integral(1/x,x,2,1)", {}), -std::log(2.0), identity, closed},
+      {"a limit that is a formula", evaluate("integral(exp(-x),x,0,ln(2))", {}), 0.5, identity,
+       closed},
+  });
+}
+
 TEST_CASE("formulas that are wrong are refused") {
   const std::map<std::string, double> inputs{{"x", 1}};
   for (const char* wrong :

@@ -162,7 +162,7 @@ TEST_CASE("an uncertainty is no demand: the nominal is gated, the ends alone are
   const auto throw_of = [](Spread spread) {
     return [spread](Request& r, Catalogue&) {
       Value<Length> v = exactly(millimetres(1.5), r.line.throw_distance->origin);
-      v.low = millimetres(0.6);
+      v.low = millimetres(0.54);
       v.high = millimetres(2.4);
       v.spread = spread;
       r.line.throw_distance = v;
@@ -178,7 +178,7 @@ TEST_CASE("an uncertainty is no demand: the nominal is gated, the ends alone are
     return n.code == "assumption_edge" && n.field == "line.throw_distance";
   });
   REQUIRE(edge != all.end());
-  CHECK(std::get<double>(edge->args.front().value) == doctest::Approx(0.6));
+  CHECK(std::get<double>(edge->args.front().value) == doctest::Approx(0.54));
   CHECK(edge->where.size() == 1);
 }
 
@@ -187,19 +187,19 @@ TEST_CASE("thickness narrows the least gap always, the greatest grows by it on a
     return [form](Request& r, Catalogue& c) {
       r.product.form = given(form);
       r.product.diameter = given(millimetres(400));
-      r.product.thickness_variation = given(millimetres(0.4));
+      r.product.thickness_variation = given(millimetres(0.48));
       r.line.throw_distance = given(millimetres(1.5));
       head(c).throw_most = given(millimetres(2));
       mode(c).drops = given(std::vector<Volume>{picolitres(10)});
       mode(c).frequency = given(std::vector<Frequency>{kilohertz(30)});
     };
   };
-  CHECK(!Case(job(Form::flat)).answer.selection.chosen.empty());  // 1.5 + 0.2 = 1.7 mm
-  const Case body(job(Form::cylinder));                           // 1.5 + 0.4 + 0.2 = 2.1 mm
+  CHECK(!Case(job(Form::flat)).answer.selection.chosen.empty());  // 1.5 + 0.05 = 1.55 mm
+  const Case body(job(Form::cylinder));                           // 1.5 + 0.48 + 0.05 = 2.03 mm
   CHECK(reasons_of(body.answer.selection).count("throw") == 1);
   const Case near([&](Request& r, Catalogue& c) {
     job(Form::flat)(r, c);
-    r.line.throw_distance = given(millimetres(1));  // 1 - 0.4 - 0.2 = 0.4 mm
+    r.line.throw_distance = given(millimetres(1));  // 1 - 0.48 - 0.05 = 0.47 mm
   });
   CHECK(reasons_of(near.answer.selection).count("throw") == 1);
 }
@@ -241,8 +241,9 @@ TEST_CASE("fixed groups pass their own job again, and say what a moved one break
   faster.line.speed = given(metres_per_second(3));
   const Job job = resolve(faster, c.catalogue, "2026-11-25");
   const std::vector<Reason> reasons = failing_gates(job, c.catalogue, chosen);
-  REQUIRE(reasons.size() == 1);
+  REQUIRE(reasons.size() == 2);
   CHECK(reasons.front().code == "frequency");
+  CHECK(reasons.back().code == "placement");  // every delay shifts dots six times as far
 }
 
 TEST_CASE("a request without width is incomplete, whatever the catalogue holds") {

@@ -299,7 +299,10 @@ Request plain_request() {
   r.substrate.surface_energy = given(millinewtons_per_metre(42));
   r.line.speed = given(metres_per_second(0.5));
   r.line.throw_distance = given(millimetres(1));
-  r.line.throw_variation = given(millimetres(0.2));
+  r.line.throw_variation = given(millimetres(0.05));
+  r.line.weave = given(Length{});
+  r.line.mount_tolerance = given(micrometres(5));
+  r.line.wheel_error = given(1e-4);
   r.line.air_temperature = given(Temperature::celsius(25));
   return r;
 }

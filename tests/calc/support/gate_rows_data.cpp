@@ -35,7 +35,9 @@ const std::vector<CodeRow>& reasons() {
        [](Request& r, Catalogue&) {
          r.inks.front().surface_tension = given(millinewtons_per_metre(20));
        }},
-      {"throw", [](Request& r, Catalogue&) { r.line.throw_distance = given(millimetres(0.6)); }},
+      {"throw", [](Request& r, Catalogue&) { r.line.throw_distance = given(millimetres(0.54)); }},
+      {"placement",
+       [](Request& r, Catalogue&) { r.line.throw_variation = given(millimetres(0.4)); }},
       {"slope",
        [](Request& r, Catalogue& c) {
          r.product.form = given(Form::cylinder);
@@ -198,6 +200,11 @@ const std::vector<CodeRow>& conditions() {
          r.line.mode = given(Mode::scanning);
          r.line.speed = given(metres_per_second(0.01));
        }},
+      {"placement",
+       [](Request& r, Catalogue&) {
+         r.line.mount_tolerance.reset();
+         r.line.wheel_error.reset();
+       }},
       {"head_data_unknown", [](Request&, Catalogue& c) { head(c).throw_most.reset(); }},
       {"web_heat_unknown",
        [](Request& r, Catalogue&) {
@@ -279,6 +286,21 @@ const std::vector<CodeRow>& warnings() {
          r.product.form = given(Form::cylinder);
          r.product.diameter = given(millimetres(60));
          head(c).field_depth = given(millimetres(20));
+       }},
+      {"impact_speed",
+       [](Request& r, Catalogue& c) {
+         r.line.speed = given(metres_per_second(0.05));
+         r.line.throw_distance = given(millimetres(2.9));
+         head(c).drop_speed = given(metres_per_second(3.5));
+       }},
+      {"web_air_drag",
+       [](Request& r, Catalogue& c) {
+         r.line.speed = given(metres_per_second(1.6));
+         r.line.throw_distance = given(millimetres(2.5));
+         r.line.throw_variation = given(Length{});
+         head(c).speed_spread = given(0.01);
+         mode(c).drop_speed = given(std::vector<Speed>(3, metres_per_second(9)));
+         mode(c).drops = given(std::vector<Volume>{picolitres(9), picolitres(10), picolitres(11)});
        }},
       {"speed_below_throughput",
        [](Request& r, Catalogue&) { r.line.throughput_area = given(AreaRate::from_si(10)); }},

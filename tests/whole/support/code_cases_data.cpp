@@ -46,8 +46,8 @@ std::vector<std::string> code_cases() {
       "-image.resolution\nimage.smallest_feature = 0.079 mm",
       "image.smallest_feature = 0.02 mm\nsubstrate.dot_diameter = 130 um",
       "image.resolution = 1200 dpi\nimage.smallest_feature = 0.08 mm\nimage.levels = 4\n"
-      "substrate.dot_diameter = 100 um\nline.speed = 10 m/min\n"
-      "substrate.temperature_limit = 300 degC",
+      "substrate.dot_diameter = 100 um\nline.speed = 10 m/min\nline.mount_tolerance = 1 um\n"
+      "line.wheel_error = 0.001 %\nsubstrate.temperature_limit = 300 degC",
       "image.levels = 200",
       "image.resolution = 9000 dpi",
       "colour.green.kind = process\ncolour.green.ink = cyan",
@@ -111,6 +111,14 @@ std::vector<std::string> code_cases() {
       "ink.black.jetting_temperature = 27 degC\nink.black.viscosity = 10 mPa.s at 27 degC\n"
       "ink.cyan.jetting_temperature = 27 degC\nink.cyan.viscosity = 10 mPa.s at 27 degC\n",
       "line.throw_distance = 9 mm",
+      "line.throw_variation = 0.4 mm",
+      "line.throw_distance = 2.9 mm\nline.speed = 5 m/min\nhead.A.drop_speed = 4 m/s\n"
+      "head.B.drop_speed = 4 m/s",
+      "image.placement = 20 um",
+      "line.speed = 120 m/min\nline.throw_distance = 2.5 mm\nline.throw_variation = 0.01 mm\n"
+      "image.resolution = 100 x 100 dpi\nsubstrate.dot_diameter = 500 um\nimage.registration = "
+      "2000 um\n"
+      "head.A.drop_speed = 5 m/s\nhead.B.drop_speed = 5 m/s",
       "product.form = cylinder\nproduct.diameter = 16 mm",
       "product.form = cylinder\nproduct.diameter = 8 mm",
       "product.form = cylinder\nproduct.diameter = 80 mm",

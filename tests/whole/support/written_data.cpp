@@ -44,8 +44,10 @@ const Entries& plain_request() {
       {"line.hours_per_day", "16 h"},
       {"line.days_per_year", "250"},
       {"line.throw_distance", "1 mm"},
-      {"line.throw_variation", "0.2 mm"},
+      {"line.throw_variation", "0.01 mm"},
       {"line.weave", "0 mm"},
+      {"line.mount_tolerance", "5 um"},
+      {"line.wheel_error", "0.01 %"},
       {"line.air_temperature", "25 degC"},
   };
   return entries;
@@ -75,6 +77,8 @@ const Entries& plain_catalogue() {
                        {"nozzle_diameter", "30 um"},
                        {"drop_speed", "6 m/s"},
                        {"drop_speed_at", "nozzle"},
+                       {"straightness", "4 mrad"},
+                       {"speed_spread", "2 %"},
                        {"throw_least", "0.5 mm"},
                        {"throw_nominal", "1 mm"},
                        {"throw_most", "3 mm"},

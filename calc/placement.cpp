@@ -1,0 +1,195 @@
+#include "calc/placement.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "calc/eye.h"
+#include "calc/placement_terms.h"
+
+namespace calc {
+namespace {
+
+/// Collects the budgets of one station.
+class Writer {
+ public:
+  Writer(const Job& job, Assumed assumed) : job_(job), terms_(job, assumed) {}
+
+  void dots(const Group& g) {
+    std::vector<BudgetTerm> motion{terms_.straightness(g), terms_.drop_speed(g), terms_.count()};
+    if (g.flight->levels_used > 1) motion.push_back(terms_.levels(g));
+    add("dot", true, g.name, motion_pitch(g) / 2, std::move(motion));
+    std::vector<BudgetTerm> nozzle{terms_.straightness(g)};
+    if (g.flight->sag_spread > Length{}) nozzle.push_back(PlacementTerms::sag(g));
+    add("dot", false, g.name, nozzle_pitch(g) / 2, std::move(nozzle));
+  }
+
+  void joints(const Group& g) {
+    if (!has_joints(g)) return;
+    const Length apart = row_step(g) * (rows_of_colour(g) - 1);
+    std::vector<BudgetTerm> motion{terms_.mount(), terms_.straightness(g), terms_.drop_speed(g),
+                                   terms_.count()};
+    std::vector<BudgetTerm> nozzle{terms_.mount(), terms_.straightness(g)};
+    if (apart > Length{} || g.scan) motion.push_back(terms_.gap(g));
+    if (apart > Length{}) {
+      motion.push_back(terms_.thermal(apart));
+      if (!g.scan) motion.push_back(terms_.wheel(apart));
+      if (!g.scan) nozzle.push_back(terms_.weave(apart));
+    }
+    if (g.heads_across > 1) nozzle.push_back(terms_.thermal(g.head_pitch));
+    if (g.scan) nozzle.push_back(terms_.wheel(g.scan->advance));
+    add("joint", true, g.name, seen(motion_pitch(g) / 2), std::move(motion));
+    add("joint", false, g.name, seen(nozzle_pitch(g) / 2), std::move(nozzle));
+  }
+
+  void colours(const std::vector<Group>& groups) {
+    int positions = 0;
+    Length apart;
+    for (const Group& g : groups) {
+      positions += g.positions;
+      apart += g.footprint;
+    }
+    if (positions < 2) return;
+    apart -= row_step(groups.back());
+    const Group& g = slowest_arrival(groups);
+    std::vector<BudgetTerm> motion{terms_.mount(), terms_.gap(g), terms_.drop_speed(g),
+                                   terms_.count(), terms_.thermal(apart)};
+    std::vector<BudgetTerm> nozzle{terms_.mount()};
+    if (!g.scan) motion.push_back(terms_.wheel(apart));
+    if (!g.scan) nozzle.push_back(terms_.weave(apart));
+    add("colour", true, {}, registration(groups), std::move(motion));
+    add("colour", false, {}, registration(groups), std::move(nozzle));
+  }
+
+  void image(const std::vector<Group>& groups) {
+    const Given<Length>& asked = job_.request->image.placement;
+    if (!asked) return;
+    Length reach = terms_.sensor_distance();
+    for (const Group& g : groups) reach += g.footprint;
+    const Group& g = slowest_arrival(groups);
+    const Length limit = served_low(*asked);
+    add("image", true, {}, limit,
+        {terms_.sensor(), terms_.gap(g), terms_.drop_speed(g), terms_.count(), terms_.wheel(reach),
+         terms_.thermal(reach)});
+    add("image", false, {}, limit, {terms_.mount(), terms_.whole_weave()});
+  }
+
+  std::vector<Budget> take() { return std::move(budgets_); }
+
+ private:
+  void add(std::string_view name, bool motion, const std::string& group, Length limit,
+           std::vector<BudgetTerm> terms) {
+    Budget budget;
+    budget.name = name;
+    budget.motion = motion;
+    budget.group = group;
+    budget.limit = limit;
+    budget.terms = std::move(terms);
+    add_up(budget);
+    budgets_.push_back(std::move(budget));
+  }
+
+  /// The group whose drops answer most to a changed gap.
+  const Group& slowest_arrival(const std::vector<Group>& groups) const {
+    return *std::max_element(groups.begin(), groups.end(), [&](const Group& a, const Group& b) {
+      return terms_.gap(a).shift < terms_.gap(b).shift;
+    });
+  }
+
+  /// Not above what the eye sees of a step.
+  Length seen(Length limit) const {
+    const Given<Length>& distance = job_.request->image.viewing_distance;
+    return distance ? std::min(limit, vernier_limit(served_low(*distance))) : limit;
+  }
+
+  Length registration(const std::vector<Group>& groups) const {
+    const Given<Length>& asked = job_.request->image.registration;
+    if (asked) return served_low(*asked);
+    Length least = std::max(nozzle_pitch(groups.front()), motion_pitch(groups.front()));
+    for (const Group& g : groups)
+      least = std::min(least, std::max(nozzle_pitch(g), motion_pitch(g)));
+    return least;
+  }
+
+  const Job& job_;
+  PlacementTerms terms_;
+  std::vector<Budget> budgets_;
+};
+
+bool arrives(const Group& g) {
+  return g.flight && g.flight->gap_delay + g.flight->speed_delay > Time{};
+}
+
+/// "joint" of two axes is one finding, the one further beyond its limit.
+std::vector<const Budget*> failed(const std::vector<Budget>& budgets) {
+  std::vector<const Budget*> list;
+  for (const Budget& b : budgets) {
+    if (b.pass) continue;
+    const auto known = std::find_if(list.begin(), list.end(),
+                                    [&](const Budget* other) { return other->name == b.name; });
+    if (known == list.end()) {
+      list.push_back(&b);
+    } else if (b.expanded / b.limit > (*known)->expanded / (*known)->limit) {
+      *known = &b;
+    }
+  }
+  return list;
+}
+
+Finding finding_of(const Budget& b) {
+  const std::string_view key = b.terms[largest_term(b)].field;
+  const std::size_t point = key.rfind('.');
+  return {"placement", b.name, in_um(b.expanded),    in_um(b.limit),
+          "um",        false,  key.substr(0, point), key.substr(point + 1),
+          {}};
+}
+
+void stopping_gate(const std::vector<Group>& groups, std::vector<Finding>& failures) {
+  for (const Group& g : groups) {
+    if (!g.flight || g.flight->levels.front().most) continue;
+    failures.push_back({"throw",
+                        "stopped",
+                        in_mm(g.flight->levels.front().stop),
+                        in_mm(g.flight->throw_most),
+                        "mm",
+                        true,
+                        {},
+                        {},
+                        {}});
+  }
+}
+
+}  // namespace
+
+std::vector<Budget> placement_budgets(const Job& job, const std::vector<Group>& groups,
+                                      Assumed assumed) {
+  if (groups.empty() || !std::all_of(groups.begin(), groups.end(), arrives)) return {};
+  Writer writer(job, assumed);
+  for (const Group& g : groups) {
+    writer.dots(g);
+    writer.joints(g);
+  }
+  writer.colours(groups);
+  writer.image(groups);
+  return writer.take();
+}
+
+void placement_gate(const Job& job, const std::vector<Group>& groups,
+                    std::vector<Finding>& failures, std::vector<Finding>* conditions) {
+  stopping_gate(groups, failures);
+  const std::vector<Budget> kind = placement_budgets(job, groups, Assumed::kind);
+  for (const Budget* b : failed(kind)) {
+    if (b->name != "image") failures.push_back(finding_of(*b));
+  }
+  if (conditions == nullptr) return;
+  for (const Budget& b : placement_budgets(job, groups, Assumed::likely)) {
+    const auto same = [&](const Finding& f) {
+      return f.code == "placement" && f.subject == b.name;
+    };
+    if (b.pass || std::any_of(failures.begin(), failures.end(), same)) continue;
+    if (std::none_of(conditions->begin(), conditions->end(), same)) {
+      conditions->push_back(finding_of(b));
+    }
+  }
+}
+
+}  // namespace calc

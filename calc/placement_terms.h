@@ -1,0 +1,60 @@
+/// The terms of the budgets of placement, one function a cause of error. Internal to
+/// placement*.cpp.
+#pragma once
+
+#include "calc/placement.h"
+
+namespace calc {
+
+/// Pitch of the dots [m] along the nozzle rows, and along the motion while jetting.
+Length nozzle_pitch(const Group& group);
+Length motion_pitch(const Group& group);
+
+/// Heads of a colour position that stand one after the other along the motion [1].
+int rows_of_colour(const Group& group);
+/// From one row of heads to the next [m].
+Length row_step(const Group& group);
+/// Whether heads join in one colour; on a carriage its strokes do.
+bool has_joints(const Group& group);
+
+/// A tolerance in its own unit, with the key that says it.
+struct Tolerance {
+  double value = 0;
+  std::string_view field;
+};
+
+/// Makes the terms of one station. Groups have flights.
+class PlacementTerms {
+ public:
+  PlacementTerms(const Job& job, Assumed assumed) : job_(job), assumed_(assumed) {}
+
+  BudgetTerm straightness(const Group& group) const;
+  BudgetTerm drop_speed(const Group& group) const;
+  BudgetTerm gap(const Group& group) const;
+  BudgetTerm count() const;
+  /// The trigger is timed to the middle of smallest and largest drop: each is off by half.
+  BudgetTerm levels(const Group& group) const;
+  static BudgetTerm sag(const Group& group);
+  BudgetTerm mount() const;
+  BudgetTerm wheel(Length over) const;
+  BudgetTerm thermal(Length over) const;
+  /// The product wanders A sin: between two rows 2 A sin(pi L / wavelength), from half a wavelength
+  /// on the whole 2 A.
+  BudgetTerm weave(Length over) const;
+  BudgetTerm whole_weave() const;
+  BudgetTerm sensor() const;
+  /// From the product sensor to the first head [m].
+  Length sensor_distance() const;
+
+ private:
+  double of(P id) const;
+  Tolerance amplitude() const;
+  Speed speed(const Group& group) const;
+  BudgetTerm late(std::string_view name, const Tolerance& tolerance, std::string_view unit,
+                  Time delay, double share, const Group& group) const;
+
+  const Job& job_;
+  Assumed assumed_;
+};
+
+}  // namespace calc

@@ -1,0 +1,176 @@
+/// The budgets of placement, term by term.
+#include <algorithm>
+
+#include "calc/eye.h"
+#include "calc/placement.h"
+#include "calc/trace.h"
+#include "calc/trace_writer.h"
+
+namespace calc {
+namespace {
+
+const Basis guide{
+    "GUM, ISO/IEC Guide 98-3: root of the sum of squares, coverage factor 2; "
+    "systematic terms added linearly; no more than the worst case",
+    SourceTag::memory, "terms independent of each other"};
+const Basis geometry{"plane geometry", SourceTag::computed, "small angles and ways"};
+const Basis lateness{"speed over the surface times delay", SourceTag::computed,
+                     "twice where strokes to and fro are late in opposite ways"};
+const Basis steel{"expansion of steel 11.5e-6 a kelvin", SourceTag::printed, "frame of steel"};
+const Basis wander{"a product wanders A sin: between two rows 2 A sin(pi L / wavelength)",
+                   SourceTag::computed, "beyond half a wavelength the whole 2 A"};
+
+std::string divisor(const BudgetTerm& term) {
+  switch (term.kind) {
+    case TermKind::rectangular:
+      return "3";
+    case TermKind::normal:
+      return term.coverage > 2 ? "9" : "4";
+    case TermKind::resolution:
+      return "12";
+    case TermKind::sinusoid:
+      return "2";
+    case TermKind::systematic:
+      break;
+  }
+  return "1";
+}
+
+/// What makes the worst of a term's shift.
+std::string most(const BudgetTerm& term) {
+  if (term.kind == TermKind::resolution) return "/2";
+  return term.kind == TermKind::normal && term.coverage < 3 ? "*3/2" : "";
+}
+
+/// The steps of one budget.
+class Terms {
+ public:
+  Terms(TraceWriter& writer, const Budget& budget, std::string id)
+      : w_(writer), budget_(budget), id_(std::move(id)) {}
+
+  void all() {
+    std::string squares;
+    std::string linear;
+    std::string worst;
+    std::vector<StepInput> inputs;
+    for (const BudgetTerm& term : budget_.terms) {
+      StepInput a = shift(term);
+      a.symbol = "a_" + std::string(term.name);
+      if (term.kind == TermKind::systematic) {
+        linear += "+" + a.symbol;
+      } else {
+        squares += (squares.empty() ? "" : "+") + a.symbol + "^2/" + divisor(term);
+      }
+      worst += (worst.empty() ? "" : "+") + a.symbol + most(term);
+      inputs.push_back(std::move(a));
+    }
+    w_.formula(id_, "U_95", "min(2*sqrt(" + squares + ")" + linear + "," + worst + ")",
+               std::move(inputs), in_um(budget_.expanded), "um", guide);
+  }
+
+ private:
+  /// What a term says of itself, in its own unit.
+  StepInput half_width(std::string symbol, const BudgetTerm& term, double number,
+                       std::string unit) const {
+    std::string key(term.field);
+    const bool assumed = std::any_of(
+        w_.spec.assumptions.begin(), w_.spec.assumptions.end(), [&](const Assumption& a) {
+          return a.field == key || (key == "line.weave" && a.field == "assume.weave");
+        });
+    if (assumed && key == "line.weave") key = "assume.weave";
+    return {std::move(symbol), number, std::move(unit), assumed ? "assumed" : "given", key};
+  }
+
+  /// The displacement of a term, with a step where it takes a formula.
+  StepInput shift(const BudgetTerm& term) {
+    const std::string id = id_ + "." + std::string(term.name);
+    const double um = in_um(term.shift);
+    if (term.late > Time{} || term.name == "levels") return late(term, id, um);
+    const StepInput over = chosen("L", in_mm(term.over), "mm");
+    if (term.name == "straightness") {
+      const Group& g = group();
+      w_.formula(id, "a", "1000*H*tan(b/1000)",
+                 {chosen("H", in_mm(g.flight->budget_throw), "mm"),
+                  half_width("b", term, term.half_width, "mrad")},
+                 um, "um", geometry);
+    } else if (term.name == "wheel") {
+      w_.formula(id, "a", "10*L*e", {over, half_width("e", term, term.half_width, "%")}, um, "um",
+                 geometry);
+    } else if (term.name == "thermal") {
+      w_.formula(id, "a", "L*k*T*1000",
+                 {over, constant("k", steel_expansion, "1/K"),
+                  half_width("T", term, term.half_width, "K")},
+                 um, "um", steel);
+    } else if (term.name == "weave" && budget_.name != "image") {
+      weave(term, id, um);
+    } else if (term.name == "sag") {
+      return chosen("a", um, "um");
+    } else {
+      const double in_length = term.unit == "mm" ? term.half_width * 1000 : term.half_width;
+      return half_width("a", term, in_length, "um");
+    }
+    return w_.step("a", id);
+  }
+
+  StepInput late(const BudgetTerm& term, const std::string& id, double um) {
+    const bool levels = term.name == "levels";
+    const std::string delay = levels ? "level_delay" : std::string(term.name) + "_delay";
+    w_.formula(
+        id, "a", levels ? "U*t*w/2" : "U*t*w",
+        {chosen("U", term.at.si(), "m/s"), delay_step(delay, term), chosen("w", term.ways, "")}, um,
+        "um", lateness);
+    return w_.step("a", id);
+  }
+
+  /// The step that has the delay: of the group whose drops it is.
+  StepInput delay_step(const std::string& name, const BudgetTerm& term) const {
+    const double us = term.late.si() * 1e6;
+    for (std::size_t i = 0; i < w_.spec.chosen.size(); ++i) {
+      const std::string id = "g" + std::to_string(i + 1) + "." + name;
+      if (!w_.has(id)) continue;
+      StepInput step = w_.step("t", id);
+      if (step.value <= us && step.value >= us) return step;
+    }
+    return chosen("t", us, "us");
+  }
+
+  void weave(const BudgetTerm& term, const std::string& id, double um) {
+    const Given<Length>& given = w_.job.request->line.weave_wavelength;
+    const StepInput wave =
+        given ? from_value("l", *given, served_low(*given).si(), "m", "line.weave_wavelength")
+              : from_parameter(w_.job, "l", P::weave_wavelength_m);
+    w_.formula(id, "a", "2000*A*sin(min(pi*L/(1000*l),pi/2))",
+               {half_width("A", term, term.half_width, "mm"), constant("pi", pi, ""),
+                chosen("L", in_mm(term.over), "mm"), wave},
+               um, "um", wander);
+  }
+
+  const Group& group() const {
+    for (const Group& g : w_.spec.chosen) {
+      if (g.name == budget_.group) return g;
+    }
+    return w_.spec.chosen.front();
+  }
+
+  TraceWriter& w_;
+  const Budget& budget_;
+  std::string id_;
+};
+
+}  // namespace
+
+std::string budget_step(const Specification& spec, const Budget& budget) {
+  std::string id = "placement";
+  for (std::size_t i = 0; i < spec.chosen.size(); ++i) {
+    if (spec.chosen[i].name == budget.group) id = "g" + std::to_string(i + 1);
+  }
+  return id + "." + std::string(budget.name) + (budget.motion ? ".motion" : ".nozzle");
+}
+
+void trace_placement(TraceWriter& writer) {
+  for (const Budget& budget : writer.spec.placement) {
+    Terms(writer, budget, budget_step(writer.spec, budget)).all();
+  }
+}
+
+}  // namespace calc

@@ -1,0 +1,148 @@
+/// How the drops fly and where the dots land: arrivals, budgets, their terms.
+#include <cmath>
+
+#include "calc/fluid.h"
+#include "calc/trace.h"
+#include "output/compose_text.h"
+#include "output/format.h"
+#include "output/section_list.h"
+#include "output/sketch_list.h"
+
+namespace output {
+namespace {
+
+constexpr double degree = 3.14159265358979323846 / 180;
+
+/// One row of the table of arrivals.
+struct Arrival {
+  std::string name;  ///< least, nominal, most
+  calc::Length way;
+  const std::optional<calc::Landing>& landing;
+};
+
+void add_arrival(const Context& c, Values& values, const calc::Group& group,
+                 const calc::LevelFlight& level, const std::string& at, const Arrival& arrival) {
+  Values& row = values.add("FLIGHT");
+  row.set("KEY", c.row_keys({at + ".impact_" + arrival.name}));
+  const bool first = arrival.name == "least";
+  row.set("GROUP", first ? group.name : std::string());
+  row.set("DROP", first ? number(in_pl(level.drop), 3) : std::string());
+  row.set("START", first ? number(level.start.si(), 3) : std::string());
+  row.set("THROW", number(in_mm(arrival.way), 3));
+  const std::optional<calc::Landing>& landing = arrival.landing;
+  row.set_markup("IMPACT", landing ? number(landing->impact.si(), 3) : c.words("flight.stopped"));
+  row.set("TIME", landing ? number(landing->time.si() * 1e6, 3) : std::string("\xE2\x80\x93"));
+  row.set("STOP", first ? number(in_mm(level.stop), 3) : std::string());
+}
+
+void add_level(const Context& c, Values& values, const calc::Group& group, std::size_t index,
+               const std::string& g) {
+  const calc::DropFlight& flight = *group.flight;
+  const calc::LevelFlight& level = flight.levels.at(index);
+  const std::string at = g + (index == 0 ? ".small" : ".large");
+  add_arrival(c, values, group, level, at, {"least", flight.throw_least, level.least});
+  add_arrival(c, values, group, level, at, {"nominal", flight.throw_nominal, level.nominal});
+  add_arrival(c, values, group, level, at, {"most", flight.throw_most, level.most});
+}
+
+void add_text(Values& values, const std::string& key, std::string sentence) {
+  Values& text = values.add("TEXT");
+  text.set("KEY", key);
+  text.set_markup("SENTENCE", std::move(sentence));
+}
+
+/// What gravity and levels do to the arrivals of a group, and how its body bends away.
+void add_flight_text(const Context& c, Values& values, const calc::Group& group,
+                     const std::string& g) {
+  const calc::DropFlight& flight = *group.flight;
+  const std::optional<calc::Landing>& landing = flight.levels.front().nominal;
+  if (landing) {
+    const double gravity = calc::standard_gravity.si() * landing->time.si();
+    add_text(values, "",
+             c.words("flight.gravity",
+                     {{"GROUP", group.name}, {"SPEED", with_unit(gravity, "m/s", 2)}}));
+  }
+  if (flight.sag_spread > calc::Length()) {
+    add_text(values, "",
+             c.words("flight.sag",
+                     {{"GROUP", group.name}, {"SAG", with_unit(in_um(flight.sag_spread), "um")}}));
+  }
+  if (flight.slope <= 0) return;
+  add_text(
+      values, c.step_keys({g + ".sagitta_along", g + ".sagitta_across"}),
+      c.words("flight.curved",
+              {{"GROUP", group.name},
+               {"SAGITTA", with_unit(in_mm(flight.sagitta_along + flight.sagitta_across), "mm")},
+               {"SLOPE", with_unit(flight.slope / degree, "deg")},
+               {"STRETCH", with_unit((1 / std::cos(flight.slope) - 1) * 100, "%", 2)}}));
+}
+
+std::string budget_name(const Context& c, const calc::Budget& budget) {
+  std::string name = c.words("budget." + std::string(budget.name));
+  if (!budget.group.empty() && c.spec.chosen.size() > 1) name += ", " + escaped(budget.group);
+  return name;
+}
+
+std::string axis_name(const Context& c, const calc::Budget& budget) {
+  return c.words(budget.motion ? "budget.motion" : "budget.nozzle");
+}
+
+std::string term_name(const Context& c, const calc::BudgetTerm& term) {
+  return c.words("term." + std::string(term.name));
+}
+
+void add_budget(const Context& c, Values& values, const calc::Budget& budget) {
+  Values& row = values.add("BUDGET");
+  row.set("KEY", c.row_keys({calc::budget_step(c.spec, budget)}));
+  row.set_markup("NAME", budget_name(c, budget));
+  row.set_markup("AXIS", axis_name(c, budget));
+  row.set("U", number(in_um(budget.expanded), 3));
+  row.set("WORST", number(in_um(budget.worst), 3));
+  row.set("LIMIT", number(in_um(budget.limit), 3));
+  row.set_markup("VERDICT", c.words(budget.pass ? "budget.pass" : "budget.fail"));
+  row.set_markup("FIRST", term_name(c, budget.terms[calc::largest_term(budget)]));
+}
+
+void add_terms(const Context& c, Values& values, const calc::Budget& budget) {
+  bool first = true;
+  for (const calc::BudgetTerm& term : budget.terms) {
+    Values& row = values.add("TERM");
+    const std::string step = calc::budget_step(c.spec, budget) + "." + std::string(term.name);
+    row.set("KEY", c.row_keys({step.c_str()}));
+    row.set_markup("NAME", first ? budget_name(c, budget) + ", " + axis_name(c, budget) : "");
+    row.set_markup("TERM", term_name(c, term));
+    row.set_markup("KIND", c.words("kind." + std::string(calc::kind_word(term.kind))));
+    row.set("HALF", with_unit(term.half_width, term.unit, 3));
+    row.set("SHIFT", number(in_um(term.shift), 3));
+    row.set("U", number(in_um(calc::standard_uncertainty(term)), 3));
+    first = false;
+  }
+}
+
+}  // namespace
+
+std::string placement_section(const Context& c) {
+  bool flown = false;
+  Values values;
+  for (std::size_t i = 0; i < c.spec.chosen.size(); ++i) {
+    const calc::Group& group = c.spec.chosen[i];
+    if (!group.flight) continue;
+    flown = true;
+    for (std::size_t k = 0; k < group.flight->levels_used; ++k) {
+      add_level(c, values, group, k, group_prefix(i));
+    }
+    add_flight_text(c, values, group, group_prefix(i));
+  }
+  if (!flown) return {};
+  if (!c.spec.placement.empty()) {
+    Values& budgets = values.add("BUDGETS");
+    for (const calc::Budget& budget : c.spec.placement) {
+      add_budget(c, budgets, budget);
+      add_terms(c, budgets, budget);
+    }
+    budgets.set_markup("DRAWING", sketch_budgets(c));
+  }
+  return c.expand("placement", values);
+}
+
+}  // namespace output
