@@ -3,14 +3,12 @@
 
 #include <optional>
 
+#include "calc/air.h"
 #include "calc/quantity.h"
 
 namespace calc {
 
-using Pressure = Quantity<-1, 1, -2>;
 using SpecificVolume = Quantity<3, -1, 0>;  ///< per mass of dry air
-
-inline constexpr Pressure standard_pressure = Pressure::from_si(101325);
 
 /// Pressure of saturated water vapour [Pa] over liquid: Hyland and Wexler's equation. nullopt
 /// outside 0 to 200 degC. Source: ASHRAE Handbook Fundamentals 2017 chapter 1, 0.025 %.
