@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "calc/barcode.h"
+#include "calc/laydown.h"
 #include "catalogue_maker.h"
 #include "gate_rows.h"
 
