@@ -85,13 +85,14 @@ bool gives_vapour(const Channel& channel) {
 
 Blend blend_of(const Job& job, const Channel& channel) {
   Blend blend;
+  blend.evaporates = job.parameters[P::solvent_share];
   if (channel.ink == nullptr) return blend;
   const Ink& ink = *channel.ink;
   for (const SolventShare& s : ink.solvents) {
     blend.parts.push_back({s.name, s.share, find_solvent(s.name)});
   }
   blend.share_known = ink.solvent_share.has_value();
-  blend.evaporates = blend.share_known ? ink.solvent_share->high : job.parameters[P::solvent_share];
+  if (blend.share_known) blend.evaporates = ink.solvent_share->high;
   const Region region = region_of_job(job);
   blend.molar_mass = mean_molar_mass(blend);
   blend.lel = mixed(blend, region, lel_of);

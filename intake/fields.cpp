@@ -277,43 +277,44 @@ Table<Ink> ink() {
 
 Table<Substrate> substrate() {
   using S = Substrate;
-  return {{
-              text("substrate.material", &S::material, check_short, "what it is made of"),
-              word("substrate.absorbency", &S::absorbency, "how much ink it takes in"),
-              quantity("substrate.contact_angle", &S::contact_angle, "angle", "deg",
-                       "contact angle of the ink")
-                  .within(0.1, 175)
-                  .uncertain(),
-              quantity("substrate.dot_diameter", &S::dot_diameter, "length", "um", "measured dot")
-                  .within(1, 2000)
-                  .uncertain(),
-              quantity("substrate.dot_volume", &S::dot_volume, "volume", "pL",
-                       "drop volume the measured dot was made with")
-                  .within(0.1, 10000),
-              quantity("substrate.spread_factor", &S::spread_factor, "fraction", "",
-                       "measured dot over drop diameter")
-                  .within(0.5, 10)
-                  .uncertain(),
-              quantity("substrate.surface_energy", &S::surface_energy, "surface tension", "mN/m",
-                       "surface energy")
-                  .within(5, 500)
-                  .demand_or_uncertain("low"),
-              quantity("substrate.temperature_limit", &S::temperature_limit, "temperature", "degC",
-                       "hottest it may get")
-                  .within(0, 500),
-              quantity("substrate.area_mass", &S::area_mass, "area mass", "g/m2",
-                       "mass per area of the product under the light, through its thickness")
-                  .within(1, 100000),
-              quantity("substrate.heat_capacity", &S::heat_capacity, "heat capacity", "kJ/(kg K)",
-                       "heat it takes to warm it")
-                  .within(0.1, 5)
-                  .otherwise("1.3 kJ/(kg K)"),
-              word("substrate.food_contact", &S::food_contact, "whether it touches food")
-                  .otherwise("no"),
-              quantity("substrate.width", &S::width, "length", "mm", "width of the web or sheet")
-                  .within(1, 20000),
-          },
-          {}};
+  return {
+      {
+          text("substrate.material", &S::material, check_short, "what it is made of"),
+          word("substrate.absorbency", &S::absorbency, "how much ink it takes in"),
+          quantity("substrate.contact_angle", &S::contact_angle, "angle", "deg",
+                   "contact angle of the ink")
+              .within(0.1, 175)
+              .uncertain(),
+          quantity("substrate.dot_diameter", &S::dot_diameter, "length", "um", "measured dot")
+              .within(1, 2000)
+              .uncertain(),
+          quantity("substrate.dot_volume", &S::dot_volume, "volume", "pL",
+                   "drop volume the measured dot was made with")
+              .within(0.1, 10000),
+          quantity("substrate.spread_factor", &S::spread_factor, "fraction", "",
+                   "measured dot over drop diameter")
+              .within(0.5, 10)
+              .uncertain(),
+          quantity("substrate.surface_energy", &S::surface_energy, "surface tension", "mN/m",
+                   "surface energy")
+              .within(5, 500)
+              .demand_or_uncertain("low"),
+          quantity("substrate.temperature_limit", &S::temperature_limit, "temperature", "degC",
+                   "hottest it may get")
+              .within(0, 500),
+          quantity("substrate.area_mass", &S::area_mass, "area mass", "g/m2",
+                   "mass per area through its thickness, of a web or film that warms as a whole")
+              .within(1, 100000),
+          quantity("substrate.heat_capacity", &S::heat_capacity, "heat capacity", "kJ/(kg K)",
+                   "heat it takes to warm it")
+              .within(0.1, 5)
+              .otherwise("1.3 kJ/(kg K)"),
+          word("substrate.food_contact", &S::food_contact, "whether it touches food")
+              .otherwise("no"),
+          quantity("substrate.width", &S::width, "length", "mm", "width of the web or sheet")
+              .within(1, 20000),
+      },
+      {}};
 }
 
 /// Area or parts per time, by the unit it is given in.

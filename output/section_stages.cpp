@@ -157,6 +157,7 @@ void add_texts(const Context& c, Values& values, const calc::Stage& stage) {
     if (!stage.stray.front().time_s) add_text(c, values, "spectrum_unknown");
     if (!stage.web_degc) add_text(c, values, "web_unknown");
   }
+  if (stage.web_degc) add_text(c, values, "web_through");
   if (stage.web_degc && stage.lamps_lit) add_text(c, values, "web_stroke");
   if (!stage.airing) return;
   const bool captures = stage.airing->captures;

@@ -266,6 +266,34 @@ TEST_CASE("waste and storage carry the litres of the calculation") {
   CHECK_FALSE(has(notes_of(c), "ink_storage"));
 }
 
+// 40 CFR 261.21: below 60 degC, but not an aqueous solution with less than 24 % of alcohol. 29 CFR
+// 1910.106: 25 gal of class IA in containers, 120 gal of the others.
+TEST_CASE("ignitable waste and containers in the United States") {
+  StationCase c;
+  c.set_family(InkFamily::solvent);
+  Ink& ink = c.request.inks.front();
+  ink.flash_point = exactly(Temperature::celsius(54));
+  CHECK(number(notes_of(c), "waste_ignitable", "flash_point") == doctest::Approx(54));
+  CHECK(number(notes_of(c), "ink_storage_flammable", "limit") == 454.2);
+  ink.flash_point = exactly(Temperature::celsius(10));
+  CHECK(number(notes_of(c), "ink_storage_flammable", "limit") == 94.6);  // IA or IB: ask
+  ink.boiling_point = exactly(Temperature::celsius(78));
+  CHECK(number(notes_of(c), "ink_storage_flammable", "limit") == 454.2);
+  CHECK(words(notes_of(c), "flash_point", "clp") == "2");
+  CHECK(words(notes_of(c), "flash_point", "packing") == "II");
+  ink.flash_point = exactly(Temperature::celsius(54));
+  ink.water_share = exactly(0.77);
+  ink.solvent = exactly(std::string("ethanol"));
+  ink.solvents = {{"ethanol", 1}};
+  ink.solvent_share = exactly(0.10);  // 13 % by volume at 1050 over 790 kg/m3
+  CHECK_FALSE(has(notes_of(c), "waste_ignitable"));
+  ink.solvent_share = exactly(0.20);
+  CHECK(has(notes_of(c), "waste_ignitable"));
+  c.request.request.region = exactly(std::string("EU"));
+  CHECK_FALSE(has(notes_of(c), "waste_ignitable"));
+  CHECK(number(notes_of(c), "ink_storage_flammable", "limit") == -1);
+}
+
 TEST_CASE("a request without a station still has its notes") {
   StationCase c;
   c.groups.clear();
