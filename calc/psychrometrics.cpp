@@ -52,8 +52,7 @@ std::optional<Temperature> dew_point(double humidity, Pressure total) {
   double low = Temperature::celsius(coldest).in_kelvin();
   double high = Temperature::celsius(hottest).in_kelvin();
   if (wanted < hyland_wexler(low) || wanted > hyland_wexler(high)) return std::nullopt;
-  while (high - low > 1e-9) {
-    const double middle = (low + high) / 2;
+  for (double middle = (low + high) / 2; middle > low && middle < high; middle = (low + high) / 2) {
     (hyland_wexler(middle) < wanted ? low : high) = middle;
   }
   return Temperature::kelvin((low + high) / 2);

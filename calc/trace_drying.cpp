@@ -148,9 +148,11 @@ void exhaust(DryTrace& t) {
                chosen("T_a", t.drying.air.in_celsius(), "degC"), leaving},
               *t.stage.exhaust_m3_per_h, "m3/h", moist);
   if (!t.stage.dew_point_degc) return;
-  t.w.add("station.drying.dew_point", StepKind::solve, "t_d",
-          saturation_of("(t_d+273.15)") + "/(101325*x_o/(0.621945+x_o))-1", {leaving},
-          *t.stage.dew_point_degc, "degC", hyland);
+  t.w.formula("station.drying.vapour_pressure", "p_o", "101325*x_o/(0.621945+x_o)", {leaving},
+              vapour_pressure(leaving.value).si(), "Pa", moist);
+  t.w.add(
+      "station.drying.dew_point", StepKind::solve, "t_d", saturation_of("(t_d+273.15)") + "-p_o",
+      {t.w.step("p_o", "station.drying.vapour_pressure")}, *t.stage.dew_point_degc, "degC", hyland);
 }
 
 }  // namespace

@@ -146,9 +146,7 @@ class Flight {
 
   void level(const std::string& name, const LevelFlight& flight, bool all_throws) {
     const std::string at = g_ + "." + name;
-    const std::string mode = head_ref("mode." + group_.mode + ".");
-    w_.add(at + ".drop", StepKind::table, "V", mode + "drops", {}, in_pl(flight.drop), "pL",
-           stated);
+    drop_step(w_, group_, at, flight.drop);
     w_.formula(at + ".diameter", "d", "(6000*V/pi)^(1/3)",
                {w_.step("V", at + ".drop"), constant("pi", pi, "")}, in_um(flight.diameter), "um",
                sphere);
@@ -180,12 +178,13 @@ class Flight {
     const bool nozzle = head().drop_speed_at && head().drop_speed_at->value == SpeedPoint::nozzle;
     const std::string ref =
         mode.drop_speed ? head_ref("mode." + group_.mode + ".drop_speed") : head_ref("drop_speed");
+    const StepInput speed = from_catalogue("v_x", stated_speed(mode, flight), "m/s", ref);
     if (nozzle) {
-      w_.add(at + ".start", StepKind::table, "v_0", ref, {}, flight.start.si(), "m/s", stated);
+      w_.formula(at + ".start", "v_0", "v_x", {speed}, flight.start.si(), "m/s", stated);
       return;
     }
     std::vector<StepInput> inputs = law(at, false);
-    inputs.push_back(from_catalogue("v_x", stated_speed(mode, flight), "m/s", ref));
+    inputs.push_back(speed);
     inputs.push_back(constant("x", 1, "mm"));
     w_.add(at + ".start", StepKind::solve, "v_0", "x-" + way_formula + "v_x,v_0)", inputs,
            flight.start.si(), "m/s", drag);

@@ -239,13 +239,7 @@ void effects(TraceWriter& w, const ChannelDots& dots, const std::string& g, cons
 
 void channel(TraceWriter& w, const Group& group, const ChannelDots& dots, const std::string& g) {
   const std::string c = g + "." + dots.channel;
-  const std::string ref = "head." + group.head + ".mode." + group.mode + ".drops";
-  std::vector<StepInput> inputs{chosen("levels", dots.levels_used, "")};
-  for (const Volume volume : trace_mode(w.catalogue, group).drops->value) {
-    inputs.push_back(
-        from_catalogue("V_" + std::to_string(inputs.size() + 1), in_pl(volume), "pL", ref));
-  }
-  w.add(c + ".drop", StepKind::table, "V", ref, inputs, in_pl(dots.drop), "pL", catalogue_row);
+  drop_step(w, group, c, dots.drop);
   dot(w, dots, c);
   cover(w, group, dots, g, c);
   effects(w, dots, g, c);
@@ -264,6 +258,19 @@ bool same_dots(const ChannelDots& a, const ChannelDots& b) {
 }
 
 }  // namespace
+
+void drop_step(TraceWriter& w, const Group& group, const std::string& at, Volume drop) {
+  const std::string ref = "head." + group.head + ".mode." + group.mode + ".drops";
+  const std::vector<Volume>& drops = trace_mode(w.catalogue, group).drops->value;
+  const auto found = std::find(drops.begin(), drops.end(), drop) - drops.begin();
+  // Levels count the empty dot.
+  std::vector<StepInput> inputs{chosen("levels", static_cast<double>(found) + 2, "")};
+  for (const Volume volume : drops) {
+    inputs.push_back(
+        from_catalogue("V_" + std::to_string(inputs.size() + 1), in_pl(volume), "pL", ref));
+  }
+  w.add(at + ".drop", StepKind::table, "V", ref, inputs, in_pl(drop), "pL", catalogue_row);
+}
 
 void trace_lattice(TraceWriter& w, const Group& group, const std::string& g) {
   native(w, group, g);

@@ -62,6 +62,9 @@ Resolution motion_axis(const Group& group);
 /// The step that has the first of them.
 std::string nozzle_axis_step(const Group& group, const std::string& prefix);
 
+/// The step `at`.drop: a drop of the group's mode, as the row of its levels.
+void drop_step(TraceWriter& w, const Group& group, const std::string& at, Volume drop);
+
 /// The parts, each in its file.
 void trace_required(TraceWriter& writer);
 /// One group of the chosen arrangement; `g` starts its steps' ids ("g1").

@@ -32,11 +32,15 @@ double number(const Notice& notice, const std::string& name) {
   return 0;
 }
 
-/// A head of one drop size, so that a film is reached by heads in line alone.
+/// A head of one drop size, so that a film is reached by heads in line alone; straight, even and
+/// shallow, so that many of them still place their dots on the finest lattice.
 Catalogue one_drop() {
   Head head = made::plain_head("A");
   head.modes.front().drops = given(std::vector{picolitres(15)});
   head.modes.front().frequency = given(std::vector{kilohertz(25)});
+  head.body_depth = given(millimetres(5.5));
+  head.straightness = given(1e-5);
+  head.speed_spread = given(1e-4);
   return made::catalogue_of({head});
 }
 
@@ -64,6 +68,9 @@ TEST_CASE("heads in line lay no more of a process colour than its limit") {
   Request r = made::plain_request();
   r.colours.front().film = given(micrometres(200));
   r.inks.front().limit = given(6.0);
+  r.line.mount_tolerance = given(micrometres(0.1));
+  r.line.wheel_error = given(0.0);
+  r.line.throw_variation = given(micrometres(0.1));
   const Selection passes = select_for(r, one_drop());
   REQUIRE(passes.chosen.size() == 1);
   const double solids = passes.chosen.front().film_heads;

@@ -274,7 +274,7 @@ const std::vector<CodeRow>& warnings() {
       {"jetting_windows",
        [](Request&, Catalogue& c) { head(c).nozzle_diameter = given(micrometres(5)); }},
       {"slow_ejection",
-       [](Request&, Catalogue& c) { head(c).drop_speed = given(metres_per_second(1)); }},
+       [](Request&, Catalogue& c) { head(c).nozzle_diameter = given(micrometres(0.5)); }},
       {"splash", [](Request&, Catalogue& c) { head(c).drop_speed = given(metres_per_second(30)); }},
       {"settles_by_figures",
        [](Request& r, Catalogue&) {

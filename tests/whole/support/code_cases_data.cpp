@@ -68,7 +68,7 @@ std::vector<std::string> code_cases() {
       "ink.black.viscosity = 200 mPa.s at 25 degC; 100 mPa.s at 50 degC",
       "ink.black.flash_point = 30 degC",
       "head.A.nozzle_diameter = 5 um",
-      "head.A.drop_speed = 1 m/s",
+      "head.A.nozzle_diameter = 2 um",
       "head.A.drop_speed = 30 m/s",
       "ink.black.settles = no\nink.black.particle_size = 0.3 um\n"
       "ink.black.particle_density = 4200 kg/m3",
