@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <stdexcept>
 
 #include "calc/drive.h"
 #include "calc/eye.h"
@@ -19,15 +20,14 @@ const Basis dividing{"counts of an encoder divided into dots", SourceTag::comput
 const Basis rounding{"JCGM 100:2008, resolution of an indication", SourceTag::memory,
                      "standard deviation of a position on whole counts"};
 
-std::string group_of(const Specification& spec, const std::string& channel, const Group** group) {
+/// The group that prints a channel, by its index. Throws std::logic_error when there is none.
+std::size_t group_of(const Specification& spec, const std::string& channel) {
   for (std::size_t i = 0; i < spec.chosen.size(); ++i) {
     for (const std::string& name : spec.chosen[i].channels) {
-      if (name != channel) continue;
-      *group = &spec.chosen[i];
-      return "g" + std::to_string(i + 1);
+      if (name == channel) return i;
     }
   }
-  return {};
+  throw std::logic_error("no group prints " + channel);
 }
 
 const Channel& channel_named(const Job& job, const std::string& name) {
@@ -109,17 +109,16 @@ void containers_of(TraceWriter& w, const ChannelFeed& feed, const Consumption& u
 }
 
 void feed_steps(TraceWriter& w, const ChannelFeed& feed, const Consumption& use) {
-  const Group* group = nullptr;
-  const std::string g = group_of(w.spec, feed.channel, &group);
+  const Group& group = w.spec.chosen[group_of(w.spec, feed.channel)];
   const std::string id = "station." + feed.channel;
-  solid_flow(w, feed, *group, id);
+  solid_flow(w, feed, group, id);
   const Channel& channel = channel_named(w.job, feed.channel);
   w.formula(
       id + ".peak", "Q_p", "Q*c_p",
       {w.step("Q", id + ".solid"), from_value("c_p", channel.cover_peak, channel.cover_peak.value,
                                               "", "colour." + channel.name + ".cover_peak")},
       feed.peak.si() * ml_per_min, "mL/min", balance);
-  supplies_of(w, feed, *group, id);
+  supplies_of(w, feed, group, id);
   containers_of(w, feed, use, id);
 }
 
