@@ -12,6 +12,7 @@ BASE = {
     "surface tension": "N/m", "density": "kg/m^3", "time": "s", "frequency": "Hz", "part rate": "1/s",
     "data rate": "1/s", "dose": "J/m^2", "irradiance": "W/m^2", "fraction": "1", "concentration": "1",
     "angle": "radian", "flow": "m^3/s", "area rate": "m^2/s", "drying rate": "kg/(m^2 s)", "power": "W",
+    "mass flow": "kg/s", "area mass": "kg/m^2", "heat capacity": "J/(kg K)", "molar mass": "kg/mol",
 }
 
 
