@@ -5,29 +5,26 @@
 #include <memory>
 #include <mutex>
 #include <optional>
-#include <set>
 #include <string>
 #include <string_view>
+#include <vector>
 
-#include "output/archive_sums.h"
+#include "output/archive_known.h"
+#include "output/archive_lock.h"
+#include "output/archive_shelf.h"
 #include "output/issue.h"
-#include "output/json.h"
 #include "output/os.h"
+#include "output/part.h"
 
 namespace output {
-
-/// Somebody else is issuing into the folder.
-struct ArchiveBusy : std::runtime_error {
-  using std::runtime_error::runtime_error;
-};
 
 /// One run's hold on the folder. Threads may work on different stems at the same time. Every call
 /// may throw OsError.
 class Archive {
  public:
   /// Makes the folder where needed, takes its lock and reads what stands in it. Throws ArchiveBusy
-  /// when another run has the lock.
-  Archive(Os& os, std::string folder);
+  /// when another run is in the way. A part issues only what `is_in` gives it.
+  Archive(Os& os, std::string folder, std::optional<Part> part = std::nullopt);
 
   /// The latest date under which this id and revision was issued.
   std::optional<std::string> latest_date(std::string_view id, std::string_view revision) const;
@@ -39,32 +36,74 @@ class Archive {
   /// specification with its files as they went out, or something else.
   enum class Found { nothing, same, other };
   /// `content` makes the content to compare with (IssuedJson::content); called only when needed.
-  Found find(const std::string& stem, const std::function<std::string()>& content) const;
+  Found find(const std::string& stem, const std::function<Digest()>& content);
+  /// The content of the issue under a stem when its files stand as they were seen before; nullopt
+  /// for an issue never seen, which `find` would read.
+  std::optional<Digest> remembered(const std::string& stem);
 
   /// Writes the three files, the JSON last: only with it the stem counts as issued.
   void store(const Issued& issued);
   /// Copies the three files of an issued stem to superseded/<stem>.<first 8 of the JSON's digest>.*
   /// and takes its JSON away, so that the stem is free.
   void supersede(const std::string& stem);
-  /// Brings SHA256SUMS up to date, whole stems that no run has listed included.
-  void finish();
+  /// Brings SHA256SUMS up to date, whole stems that no run has listed included; a part leaves that
+  /// to `index`. Returns the stems whose files are not those their JSON speaks of: such a stem gets
+  /// no new line.
+  std::vector<std::string> finish();
+  /// Forgets what earlier runs knew, so that `check`, which threads may share, and `finish` read
+  /// every file anew.
+  void forget();
+  std::vector<std::string> whole_stems() const;
+  void check(const std::string& stem);
+  /// Every issue that `finish` found good, in order of the stems.
+  void each_issue(
+      const std::function<void(const std::string& stem, const KnownIssue& issue)>& take) const;
+
+  /// What earlier runs knew of a source and of the overview, and what the next shall know; for one
+  /// thread. Null when they knew nothing.
+  const KnownSource* source(const std::string& path) const;
+  const std::optional<KnownOverview>& overview() const { return overview_; }
+  void remember(const std::string& path, KnownSource source);
+  void remember(const KnownOverview& overview);
+  /// Writes the work data when they changed; sources whose issues are no longer there go.
+  void save();
+
+  std::string path(std::string_view name) const { return join_path(folder_, name); }
+  std::optional<Part> part() const { return part_; }
 
  private:
-  std::string path(std::string_view name) const { return join_path(folder_, name); }
-  bool has(const std::string& name) const;
-  bool has_all(const std::string& stem) const;
-  void put(const std::string& name, std::string_view bytes);
+  void take_folder();
+  void clean(const std::string& folder);
+  bool is_own_temporary(std::string_view name) const;
+  void read_sums_file();
+  void read_known();
+  void read_known_file(const std::string& file);
+  std::string known_path() const;
+  bool is_of_use(const KnownSource& source) const;
+
+  std::optional<KnownIssue> look(const std::string& stem);
+  bool holds(const std::string& stem, KnownIssue& known, bool& news);
+  std::optional<KnownIssue> learn(const std::string& stem);
+  void set_known(const std::string& stem, std::optional<KnownIssue> known, bool news);
+  Shelf shelf(const std::string& stem) const;
+
+  void put(const std::string& stem, IssueFile file, std::string_view bytes);
+  Stamp stamp_of(const std::string& name);
   void unlist(const std::string& stem);
+  void unlist_beside_others(const std::string& stem);
+  bool list(const std::string& stem);
   void write_sums_file();
-  void list_unlisted();
 
   Os& os_;
   std::string folder_;
-  std::shared_ptr<void> lock_;
-  mutable std::mutex mutex_;  ///< guards names_ and sums_
-  std::set<std::string, std::less<>> names_;
-  Sums sums_;
-  std::string sums_on_disk_;
+  std::optional<Part> part_;
+  std::vector<std::shared_ptr<void>> held_;
+  mutable std::mutex mutex_;  ///< guards shelves_, news_ and what stands of SHA256SUMS
+  Shelves shelves_;
+  std::optional<Digest> sums_on_disk_;
+  KnownSources sources_;
+  std::optional<KnownOverview> overview_;
+  bool news_ = false;  ///< the work data on disk are no longer all that is known
 };
 
 }  // namespace output

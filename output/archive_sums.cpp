@@ -1,37 +1,31 @@
 #include "output/archive_sums.h"
 
 namespace output {
-namespace {
 
-constexpr std::size_t digest_length = 64;
-
-bool is_digest(std::string_view text) {
-  return text.size() == digest_length &&
-         text.find_first_not_of("0123456789abcdef") == std::string_view::npos;
+std::optional<SumLine> read_sum_line(std::string_view line) {
+  constexpr std::size_t digits = 64;
+  if (line.size() < digits + 3 || line.substr(digits, 2) != "  ") return std::nullopt;
+  const std::optional<Digest> digest = digest_from(line.substr(0, digits));
+  if (!digest) return std::nullopt;
+  return SumLine{line.substr(digits + 2), *digest};
 }
 
-void read_line(Sums& sums, std::string_view line) {
-  if (line.size() < digest_length + 3 || line.substr(digest_length, 2) != "  ") return;
-  const std::string_view digest = line.substr(0, digest_length);
-  if (is_digest(digest)) sums[std::string(line.substr(digest_length + 2))] = digest;
+std::string sum_line(std::string_view name, const Digest& digest) {
+  return hex(digest).append("  ").append(name).append("\n");
 }
 
-}  // namespace
+void each_sum_line(std::string_view text, const std::function<void(const SumLine&)>& take) {
+  while (!text.empty()) {
+    const std::size_t end = text.find('\n');
+    if (const auto line = read_sum_line(text.substr(0, end))) take(*line);
+    text.remove_prefix(end == std::string_view::npos ? text.size() : end + 1);
+  }
+}
 
 Sums read_sums(std::string_view text) {
   Sums sums;
-  while (!text.empty()) {
-    const std::size_t end = text.find('\n');
-    read_line(sums, text.substr(0, end));
-    text.remove_prefix(end == std::string_view::npos ? text.size() : end + 1);
-  }
+  each_sum_line(text, [&](const SumLine& line) { sums[std::string(line.name)] = line.digest; });
   return sums;
-}
-
-std::string write_sums(const Sums& sums) {
-  std::string text;
-  for (const auto& [name, digest] : sums) text.append(digest).append("  ").append(name).append("\n");
-  return text;
 }
 
 }  // namespace output

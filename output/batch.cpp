@@ -66,33 +66,45 @@ Exit exit_of(const OsError& error) {
   return error.operation == "write" || error.operation == "flush" ? Exit::io : Exit::cannot_create;
 }
 
-JobMaker::JobMaker(Catalogues& catalogues, DatePolicy dates)
-    : catalogues_(catalogues), dates_(std::move(dates)) {}
+JobHead head_of(const intake::ReadRequest& read) {
+  const calc::RequestHead& said = read.request.request;
+  JobHead head;
+  head.id = text_or(said.id, "");
+  head.revision = text_or(said.revision, "A");
+  if (said.date) head.own_date = said.date->value;
+  head.place = id_place(read.request);
+  head.findings = read.findings;
+  head.usable = read.usable;
+  return head;
+}
 
-std::vector<BatchJob> JobMaker::jobs(const std::shared_ptr<const ReadSource>& source) {
-  std::vector<BatchJob> made;
+JobMaker::JobMaker(Catalogues& catalogues, DatePolicy dates, std::optional<Part> part)
+    : catalogues_(catalogues), dates_(std::move(dates)), part_(part) {}
+
+SourceJobs JobMaker::jobs(const std::shared_ptr<const ReadSource>& source) {
+  SourceJobs made;
   if (source->file.is_catalogue) return made;
-  for (std::size_t i = 0; i < source->file.requests.size(); ++i) made.push_back(make(source, i));
+  made.has_requests = !source->file.requests.empty();
+  for (std::size_t i = 0; i < source->file.requests.size(); ++i) {
+    JobHead head = head_of(source->file.requests[i]);
+    if (takes(head.id)) made.jobs.push_back(make(source, i, std::move(head)));
+  }
   return made;
 }
 
-BatchJob JobMaker::make(const std::shared_ptr<const ReadSource>& source, std::size_t index) {
-  BatchJob job{source, index, nullptr, {}, {}};
-  const intake::ReadRequest& read = job.request();
-  const calc::RequestHead& head = read.request.request;
+BatchJob JobMaker::make(const std::shared_ptr<const ReadSource>& source, std::size_t index,
+                        JobHead head) {
+  BatchJob job{source, index, nullptr, date_for(head.own_date), {}, nullptr};
   Outcome& outcome = job.outcome;
   outcome.file = source->shown;
   outcome.index = static_cast<int>(index) + 1;
-  outcome.id = text_or(head.id, "");
-  outcome.revision = text_or(head.revision, "A");
-  outcome.findings = read.findings;
-  std::optional<std::string> date;
-  if (head.date) date = head.date->value;
-  job.date = choose_date(dates_, date);
+  outcome.id = std::move(head.id);
+  outcome.revision = std::move(head.revision);
+  outcome.findings = std::move(head.findings);
   outcome.date = job.date.date;
   if (!outcome.id.empty()) outcome.stem = stem_of(outcome.id, outcome.revision, outcome.date);
-  if (read.usable) {
-    claim_stem(job);
+  if (head.usable) {
+    claim_stem(job, std::move(head.place));
     add_catalogue(job);
   } else {
     outcome.status = Status::failed;
@@ -101,8 +113,7 @@ BatchJob JobMaker::make(const std::shared_ptr<const ReadSource>& source, std::si
   return job;
 }
 
-void JobMaker::claim_stem(BatchJob& job) {
-  const calc::Origin& here = id_place(job.request().request);
+void JobMaker::claim_stem(BatchJob& job, calc::Origin here) {
   const auto [claim, fresh] = claims_.try_emplace(lower_ascii(job.outcome.stem), here);
   if (fresh) return;
   intake::Diagnostic finding =
@@ -128,6 +139,8 @@ void JobMaker::add_catalogue(BatchJob& job) {
                 Exit::no_input);
   }
   const intake::ReadCatalogue& read = job.catalogue->read;
+  outcome.catalogue = job.catalogue->path;
+  outcome.catalogue_sha256 = read.catalogue.source_sha256;
   if (told_.insert(job.catalogue->path).second) append(outcome.findings, read.findings);
   if (read.usable) return;
   fail(outcome,
@@ -153,7 +166,8 @@ Issuer::Issuer(Os& os, Archive& archive, const Templates& templates, const Fonts
 
 Outcome Issuer::issue_one(const BatchJob& job) const {
   Outcome outcome = job.outcome;
-  if (outcome.status == Status::failed || os_.interrupted()) return outcome;
+  if (outcome.status != Status::skipped || os_.interrupted()) return outcome;
+  const double begin = os_.stopwatch();
   try {
     issue_into(outcome, job);
   } catch (const OsError& error) {
@@ -166,6 +180,7 @@ Outcome Issuer::issue_one(const BatchJob& job) const {
          Exit::software);
   }
   job.show_lines(outcome.findings);
+  outcome.seconds = os_.stopwatch() - begin;
   return outcome;
 }
 

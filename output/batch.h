@@ -15,40 +15,67 @@
 #include "output/batch_read.h"
 #include "output/date.h"
 #include "output/fonts.h"
+#include "output/part.h"
 #include "output/templates.h"
 
 namespace output {
 
+/// What a run learns of one source, for the next (batch_recall.h).
+struct SourceMemo;
+
 /// One request with everything its issue needs. `outcome` has its head filled in; when its status
-/// is failed, there is nothing more to do.
+/// is failed or unchanged, there is nothing more to do.
 struct BatchJob {
   std::shared_ptr<const ReadSource> source;
   std::size_t index = 0;  ///< of the request in its file, from 0
   std::shared_ptr<const LoadedCatalogue> catalogue;
   IssueDate date;
   Outcome outcome;
+  std::shared_ptr<SourceMemo> memo;
 
   /// Fills in the source lines of findings about the request's or its catalogue's file.
   void show_lines(intake::Diagnostics& findings) const;
+  /// Not of a job that is unchanged from the start: its source was not read.
   const intake::ReadRequest& request() const { return source->file.requests.at(index); }
 };
+
+/// The jobs of a source; a part takes only its own, so that there may be requests and no job.
+struct SourceJobs {
+  bool has_requests = false;
+  std::vector<BatchJob> jobs;
+};
+
+/// What a job is made of, whether just read or known from an earlier run.
+struct JobHead {
+  std::string id, revision;
+  std::optional<std::string> own_date;
+  calc::Origin place;  ///< of the id, else of the request
+  intake::Diagnostics findings;
+  bool usable = false;
+};
+JobHead head_of(const intake::ReadRequest& read);
 
 /// Turns read sources into jobs, in input order.
 class JobMaker {
  public:
-  JobMaker(Catalogues& catalogues, DatePolicy dates);
+  JobMaker(Catalogues& catalogues, DatePolicy dates, std::optional<Part> part = std::nullopt);
 
   /// A job for each request of the source; none for a catalogue. Faults of the request, of its
   /// catalogue (told once) and of a name taken before make the outcome failed.
-  std::vector<BatchJob> jobs(const std::shared_ptr<const ReadSource>& source);
+  SourceJobs jobs(const std::shared_ptr<const ReadSource>& source);
+  BatchJob make(const std::shared_ptr<const ReadSource>& source, std::size_t index, JobHead head);
+  bool takes(std::string_view id) const { return !part_ || is_in(*part_, id); }
+  IssueDate date_for(const std::optional<std::string>& own_date) const {
+    return choose_date(dates_, own_date);
+  }
 
  private:
-  BatchJob make(const std::shared_ptr<const ReadSource>& source, std::size_t index);
   void add_catalogue(BatchJob& job);
-  void claim_stem(BatchJob& job);
+  void claim_stem(BatchJob& job, calc::Origin here);
 
   Catalogues& catalogues_;
   DatePolicy dates_;
+  std::optional<Part> part_;
   std::set<std::string> told_;                  ///< catalogues whose findings went out
   std::map<std::string, calc::Origin> claims_;  ///< stems in lower case, by whom
 };

@@ -22,6 +22,8 @@ struct Outcome {
   std::optional<calc::Verdict> verdict;
   std::string stem;  ///< empty as long as there is no id
   intake::Diagnostics findings;
+  std::string catalogue, catalogue_sha256;  ///< the file calculated with; empty without one
+  double seconds = 0;                       ///< its making took
   Exit exit = Exit::success;
 };
 

@@ -38,7 +38,7 @@ class OrderedPool {
   /// Queues a task; hands on every result that is next in order and ready, and waits for one when
   /// the window is full.
   void submit(Task task) {
-    while (pending_.size() >= window_ || (!pending_.empty() && is_ready(pending_.front()))) take();
+    make_room();
     std::packaged_task<Result()> packaged(std::move(task));
     pending_.push_back(packaged.get_future());
     {
@@ -48,12 +48,24 @@ class OrderedPool {
     filled_.notify_one();
   }
 
+  /// Queues a result that is there already.
+  void put(Result result) {
+    make_room();
+    std::promise<Result> made;
+    made.set_value(std::move(result));
+    pending_.push_back(made.get_future());
+  }
+
   /// Waits for all that is left.
   void drain() {
     while (!pending_.empty()) take();
   }
 
  private:
+  void make_room() {
+    while (pending_.size() >= window_ || (!pending_.empty() && is_ready(pending_.front()))) take();
+  }
+
   static bool is_ready(const std::future<Result>& result) {
     return result.wait_for(std::chrono::seconds(0)) == std::future_status::ready;
   }

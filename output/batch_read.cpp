@@ -3,8 +3,6 @@
 #include <cerrno>
 #include <utility>
 
-#include "output/digest.h"
-
 namespace output {
 namespace {
 
@@ -19,18 +17,29 @@ std::string_view line_of(std::string_view text, int number) {
 
 }  // namespace
 
-std::shared_ptr<const ReadSource> read_source(Os& os, const Source& source) {
-  auto read = std::make_shared<ReadSource>();
-  read->path = source.path;
-  read->name = source.name;
-  read->shown = source.path == "-" ? "<stdin>" : source.path;
-  read->text = source.path == "-" ? os.read_input() : os.read_file(source.path);
+SourceText load_source(Os& os, const Source& source) {
+  const bool is_input = source.path == "-";
+  SourceText loaded{source.path,
+                    is_input ? "<stdin>" : source.path,
+                    source.name,
+                    is_input ? os.read_input() : os.read_file(source.path),
+                    {}};
+  loaded.digest = digest_of(loaded.text);
+  return loaded;
+}
+
+std::shared_ptr<const ReadSource> read_source(SourceText source) {
+  auto read = std::make_shared<ReadSource>(ReadSource{std::move(source), {}});
   read->file = intake::read_requests(read->shown, read->text);
-  const std::string digest = sha256(read->text);
+  const std::string digest = hex(read->digest);
   for (intake::ReadRequest& request : read->file.requests) {
     if (request.request.source_sha256.empty()) request.request.source_sha256 = digest;
   }
   return read;
+}
+
+std::shared_ptr<const ReadSource> unread_source(SourceText source) {
+  return std::make_shared<ReadSource>(ReadSource{std::move(source), {}});
 }
 
 void add_source_lines(intake::Diagnostics& findings, std::string_view file, std::string_view text) {

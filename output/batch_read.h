@@ -7,19 +7,29 @@
 
 #include "intake/read.h"
 #include "output/batch_walk.h"
+#include "output/digest.h"
 
 namespace output {
 
-struct ReadSource {
+/// The bytes of a source.
+struct SourceText {
   std::string path;   ///< as in Source
   std::string shown;  ///< the path, or "<stdin>"
   std::string name;   ///< as in Source
   std::string text;
+  Digest digest{};  ///< of the text
+};
+
+struct ReadSource : SourceText {
   intake::ReadFile file;
 };
 
-/// Reads a source. Throws OsError.
-std::shared_ptr<const ReadSource> read_source(Os& os, const Source& source);
+/// The bytes of a source. Throws OsError.
+SourceText load_source(Os& os, const Source& source);
+/// Its requests.
+std::shared_ptr<const ReadSource> read_source(SourceText source);
+/// The same less its requests, where they are known from elsewhere.
+std::shared_ptr<const ReadSource> unread_source(SourceText source);
 
 /// Fills in the line of the text that findings about this file lack.
 void add_source_lines(intake::Diagnostics& findings, std::string_view file, std::string_view text);

@@ -21,14 +21,25 @@ Exit run_build(Os& os, const Options& options, const DatePolicy& dates);
 Exit run_check(Os& os, const Options& options, const DatePolicy& dates);
 Exit run_explain(Os& os, const Options& options, const DatePolicy& dates);
 Exit run_heads(Os& os, const Options& options);
+Exit run_verify(Os& os, const Options& options);
+Exit run_index(Os& os, const Options& options);
+Exit run_compare(Os& os, const Options& options);
 Exit run_fields(Os& os, const Options& options);
 
 /// The face for Han and kana that is installed; empty where none is.
 std::string read_cjk_face(Os& os);
 
-/// Hands every job of the paths to `take` in input order, and prints the faults of the paths
+/// Called by for_each_job: makes the jobs of a source, and takes each with the number of sources
+/// still to come.
+using MakeJobs = std::function<SourceJobs(SourceText)>;
+using TakeJob = std::function<void(BatchJob, std::size_t sources_left)>;
+using Report = std::function<void(const Fault&)>;
+
+/// Hands every job of the paths to `take` in input order, and reports the faults of the paths
 /// themselves; stops early when interrupted. Returns the status those faults ask for.
-Exit for_each_job(Os& os, const Options& options, const Walk& walk, JobMaker& maker,
-                  const std::function<void(BatchJob)>& take);
+Exit for_each_job(Os& os, const Walk& walk, const MakeJobs& make, const TakeJob& take,
+                  const Report& report);
+/// Reports on standard error in the form asked for.
+Report error_report(Os& os, const Options& options);
 
 }  // namespace output

@@ -1,45 +1,18 @@
 #include <algorithm>
-#include <cerrno>
 #include <thread>
 #include <utility>
 
 #include "output/batch.h"
 #include "output/batch_pool.h"
+#include "output/batch_printer.h"
+#include "output/batch_recall.h"
 #include "output/command.h"
-#include "output/json_lines.h"
+#include "output/finding.h"
+#include "output/overview.h"
 
 namespace output {
 namespace {
 
-/// Prints outcomes in input order. A reader that closed standard output does not stop the issue of
-/// the documents; it shows in the exit status.
-class Printer {
- public:
-  Printer(Os& os, const Options& options) : os_(os), options_(options) {}
-
-  void print(const Outcome& outcome) {
-    if (outcome.status == Status::skipped) return;
-    exit_ = worse(exit_, outcome.exit);
-    if (!outcome.findings.empty()) {
-      os_.write_error(findings_text(outcome.findings, options_.diagnostics));
-    }
-    if (closed_) return;
-    try {
-      os_.write_output(options_.json ? outcome_json(outcome) + "\n" : outcome_line(outcome));
-    } catch (const OsError& error) {
-      closed_ = true;
-      exit_ = worse(exit_, Exit::io);
-      if (error.code != EPIPE) os_.write_error(program_message(error.what()));
-    }
-  }
-  Exit exit() const { return exit_; }
-
- private:
-  Os& os_;
-  const Options& options_;
-  bool closed_ = false;
-  Exit exit_ = Exit::success;
-};
 
 unsigned core_count(const Options& options) {
   constexpr unsigned most = 256;
@@ -59,27 +32,67 @@ bool can_read_catalogue(Catalogues& catalogues, const Options& options) {
 
 /// Every request with what is wrong; nothing is written.
 Exit report_all(Os& os, const Options& options, const Walk& paths, JobMaker& maker) {
-  Printer printer(os, options);
-  const Exit exit = for_each_job(os, options, paths, maker,
-                                 [&](const BatchJob& job) { printer.print(job.outcome); });
+  Printer printer(os, options, std::nullopt);
+  const Exit exit = for_each_job(
+      os, paths, [&](SourceText text) { return maker.jobs(read_source(std::move(text))); },
+      [&](const BatchJob& job, std::size_t) { printer.print(job.outcome); },
+      [&](const Fault& fault) { printer.print_finding(fault.finding); });
+  printer.finish();
   return worse(exit, printer.exit());
 }
 
-Exit issue_all(Os& os, const Options& options, const Walk& paths, JobMaker& maker,
-               Archive& archive) {
+/// The log of a run in the folder of its issues.
+std::string log_path(const Archive& archive) {
+  return archive.path(archive.part() ? "run." + part_name(*archive.part()) + ".jsonl"
+                                     : "run.jsonl");
+}
+
+/// A whole run closes with the lists over all issues; a part leaves them to `index`.
+void finish(Os& os, Archive& archive, const Templates& templates, Printer& printer) {
+  for (const std::string& stem : archive.finish()) {
+    printer.print_finding(altered_issue(issue_doubtful, archive.path(stem + ".json")));
+  }
+  if (!archive.part()) write_overview(os, archive, templates);
+  printer.finish();
+  archive.save();
+}
+
+/// What the pool hands back.
+struct Done {
+  BatchJob job;
+  Outcome outcome;
+};
+
+Exit issue_all(Os& os, const Options& options, const Walk& paths, Catalogues& catalogues,
+               JobMaker& maker, Archive& archive) {
   const Templates templates;
   const Fonts fonts(read_cjk_face(os));
   const unsigned cores = core_count(options);
   const Issuer issuer(os, archive, templates, fonts, options.force, cores);
-  Printer printer(os, options);
+  Recall recall(os, archive, catalogues, maker);
+  Printer printer(os, options, log_path(archive));
   // Threads that wait for the disk share its flushes, so there are more of them than cores.
-  OrderedPool<Outcome> pool(3 * cores, std::size_t{6} * cores,
-                            [&](const Outcome& outcome) { printer.print(outcome); });
-  const Exit exit = for_each_job(os, options, paths, maker, [&](BatchJob job) {
-    pool.submit([&issuer, job = std::move(job)] { return issuer.issue_one(job); });
+  OrderedPool<Done> pool(3 * cores, std::size_t{6} * cores, [&](const Done& done) {
+    recall.note(done.job, done.outcome);
+    printer.print(done.outcome);
   });
+  std::size_t taken = 0;
+  const auto take = [&](BatchJob job, std::size_t sources_left) {
+    printer.expect(++taken + sources_left);
+    if (job.outcome.status != Status::skipped) {
+      Outcome outcome = job.outcome;
+      return pool.put({std::move(job), std::move(outcome)});
+    }
+    pool.submit([&issuer, job = std::move(job)]() mutable {
+      Outcome outcome = issuer.issue_one(job);
+      return Done{std::move(job), std::move(outcome)};
+    });
+  };
+  const Exit exit = for_each_job(
+      os, paths, [&](SourceText text) { return recall.jobs(std::move(text)); }, take,
+      [&](const Fault& fault) { printer.print_finding(fault.finding); });
   pool.drain();
-  archive.finish();
+  finish(os, archive, templates, printer);
   return worse(exit, printer.exit());
 }
 
@@ -88,13 +101,13 @@ Exit issue_all(Os& os, const Options& options, const Walk& paths, JobMaker& make
 Exit run_build(Os& os, const Options& options, const DatePolicy& dates) {
   const Walk paths = walk(os, options.paths, options.folder);
   Catalogues catalogues(os, options.catalogue);
-  JobMaker maker(catalogues, dates);
+  JobMaker maker(catalogues, dates, options.part);
   if (paths.sources.empty() || !can_read_catalogue(catalogues, options)) {
     return report_all(os, options, paths, maker);
   }
   try {
-    Archive archive(os, options.folder);
-    return issue_all(os, options, paths, maker, archive);
+    Archive archive(os, options.folder, options.part);
+    return issue_all(os, options, paths, catalogues, maker, archive);
   } catch (const ArchiveBusy& busy) {
     os.write_error(program_message(busy.what()));
     return Exit::cannot_create;

@@ -49,7 +49,7 @@ Exit run_check(Os& os, const Options& options, const DatePolicy& dates) {
   JobMaker maker(catalogues, dates);
   Counts counts;
   Exit exit = Exit::success;
-  const auto take = [&](BatchJob job) {
+  const auto take = [&](BatchJob job, std::size_t) {
     Outcome& outcome = job.outcome;
     if (outcome.status != Status::failed) {
       add_warnings(job, templates, fonts);
@@ -61,7 +61,9 @@ Exit run_check(Os& os, const Options& options, const DatePolicy& dates) {
     os.write_error(findings_text(outcome.findings, options.diagnostics));
     if (options.json) os.write_output(outcome_json(outcome) + "\n");
   };
-  const Exit reading = for_each_job(os, options, walk(os, options.paths, ""), maker, take);
+  const auto make = [&](SourceText text) { return maker.jobs(read_source(std::move(text))); };
+  const Exit reading =
+      for_each_job(os, walk(os, options.paths, ""), make, take, error_report(os, options));
   if (!options.json) os.write_output(summary(counts));
   return worse(exit, reading);
 }

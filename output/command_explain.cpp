@@ -1,3 +1,5 @@
+#include <utility>
+
 #include "output/batch.h"
 #include "output/command.h"
 #include "output/report_explain.h"
@@ -25,13 +27,15 @@ Exit run_explain(Os& os, const Options& options, const DatePolicy& dates) {
   Catalogues catalogues(os, options.catalogue);
   JobMaker maker(catalogues, dates);
   Exit exit = Exit::success;
-  const auto take = [&](BatchJob job) {
+  const auto take = [&](BatchJob job, std::size_t) {
     job.show_lines(job.outcome.findings);
     os.write_error(findings_text(job.outcome.findings, options.diagnostics));
     exit = worse(exit, job.outcome.exit);
     if (job.outcome.status != Status::failed) explain_one(os, options, job, templates, fonts);
   };
-  const Exit reading = for_each_job(os, options, walk(os, options.paths, ""), maker, take);
+  const auto make = [&](SourceText text) { return maker.jobs(read_source(std::move(text))); };
+  const Exit reading =
+      for_each_job(os, walk(os, options.paths, ""), make, take, error_report(os, options));
   return worse(exit, reading);
 }
 

@@ -34,6 +34,12 @@ Exit run_command(Os& os, const Options& options) {
       return run_explain(os, options, dates);
     case Command::heads:
       return run_heads(os, options);
+    case Command::verify:
+      return run_verify(os, options);
+    case Command::index:
+      return run_index(os, options);
+    case Command::compare:
+      return run_compare(os, options);
     case Command::fields:
       return run_fields(os, options);
   }
@@ -73,26 +79,33 @@ Exit run_program(Os& os, std::vector<std::string> arguments) {
   return os.interrupted() ? Exit::interrupted : exit;
 }
 
-Exit for_each_job(Os& os, const Options& options, const Walk& walk, JobMaker& maker,
-                  const std::function<void(BatchJob)>& take) {
+Report error_report(Os& os, const Options& options) {
+  return [&os, mode = options.diagnostics](const Fault& fault) {
+    os.write_error(findings_text({fault.finding}, mode));
+  };
+}
+
+Exit for_each_job(Os& os, const Walk& walk, const MakeJobs& make, const TakeJob& take,
+                  const Report& report) {
   Exit exit = Exit::success;
-  const auto report = [&](const Fault& fault) {
-    os.write_error(findings_text({fault.finding}, options.diagnostics));
+  const auto tell_fault = [&](const Fault& fault) {
+    report(fault);
     exit = worse(exit, fault.exit);
   };
-  for (const Fault& fault : walk.faults) report(fault);
+  for (const Fault& fault : walk.faults) tell_fault(fault);
   std::vector<bool> fruitful(walk.roots.size());
+  std::size_t left = walk.sources.size();
   for (const Source& source : walk.sources) {
     if (os.interrupted()) return exit;
+    --left;
     try {
-      for (BatchJob& job : maker.jobs(read_source(os, source))) {
-        fruitful[source.root] = true;
-        take(std::move(job));
-      }
+      SourceJobs made = make(load_source(os, source));
+      if (made.has_requests) fruitful[source.root] = true;
+      for (BatchJob& job : made.jobs) take(std::move(job), left);
     } catch (const OsError& error) {
       if (error.path != source.path && error.path != "<stdin>") throw;
       fruitful[source.root] = true;
-      report(unread(source, error));
+      tell_fault(unread(source, error));
     }
   }
   for (const Fault& fault : walk.faults) {
@@ -101,7 +114,7 @@ Exit for_each_job(Os& os, const Options& options, const Walk& walk, JobMaker& ma
     }
   }
   for (std::size_t i = 0; i < walk.roots.size(); ++i) {
-    if (!fruitful[i]) report(requestless(walk.roots[i]));
+    if (!fruitful[i]) tell_fault(requestless(walk.roots[i]));
   }
   return exit;
 }

@@ -19,16 +19,6 @@ std::string csv_field(std::string_view text) {
   return quoted + "\"";
 }
 
-/// Major units with two decimals; empty for a price nobody named.
-std::string price_text(const std::optional<calc::Money>& price) {
-  if (!price) return {};
-  const bool negative = price->minor < 0;
-  std::string text = std::to_string(negative ? -price->minor : price->minor);
-  if (text.size() < 3) text.insert(0, 3 - text.size(), '0');
-  text.insert(text.size() - 2, ".");
-  return negative ? "-" + text : text;
-}
-
 std::string joined(const std::vector<std::string>& texts) {
   std::string all;
   for (const std::string& text : texts) all.append(all.empty() ? "" : "; ").append(text);
@@ -44,6 +34,15 @@ std::string bom_record(const calc::BomLine& line, const std::string& currency) {
 }
 
 }  // namespace
+
+std::string price_text(const std::optional<calc::Money>& price) {
+  if (!price) return {};
+  const bool negative = price->minor < 0;
+  std::string text = std::to_string(negative ? -price->minor : price->minor);
+  if (text.size() < 3) text.insert(0, 3 - text.size(), '0');
+  text.insert(text.size() - 2, ".");
+  return negative ? "-" + text : text;
+}
 
 std::string csv_record(const std::vector<std::string>& fields) {
   std::string record;

@@ -2,24 +2,47 @@
 
 #include <openssl/evp.h>
 
-#include <array>
 #include <stdexcept>
 
 namespace output {
+namespace {
 
-std::string sha256(std::string_view bytes) {
-  std::array<unsigned char, EVP_MAX_MD_SIZE> digest{};
+constexpr std::string_view digits = "0123456789abcdef";
+
+}  // namespace
+
+Digest digest_of(std::string_view bytes) {
+  Digest digest{};
   unsigned int size = 0;
-  if (EVP_Digest(bytes.data(), bytes.size(), digest.data(), &size, EVP_sha256(), nullptr) != 1) {
+  if (EVP_Digest(bytes.data(), bytes.size(), digest.data(), &size, EVP_sha256(), nullptr) != 1 ||
+      size != digest.size()) {
     throw std::runtime_error("the digest cannot be computed");
   }
-  constexpr std::string_view digits = "0123456789abcdef";
+  return digest;
+}
+
+std::string hex(const Digest& digest) {
   std::string text;
-  for (unsigned int i = 0; i < size; ++i) {
-    text += digits[digest.at(i) >> 4U];
-    text += digits[digest.at(i) & 15U];
+  text.reserve(2 * digest.size());
+  for (const unsigned char byte : digest) {
+    text += digits[byte >> 4U];
+    text += digits[byte & 15U];
   }
   return text;
 }
+
+std::optional<Digest> digest_from(std::string_view text) {
+  Digest digest{};
+  if (text.size() != 2 * digest.size()) return std::nullopt;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const std::size_t value = digits.find(text[i]);
+    if (value == std::string_view::npos) return std::nullopt;
+    unsigned char& byte = digest.at(i / 2);
+    byte = static_cast<unsigned char>((byte << 4U) | value);
+  }
+  return digest;
+}
+
+std::string sha256(std::string_view bytes) { return hex(digest_of(bytes)); }
 
 }  // namespace output

@@ -5,6 +5,7 @@ namespace output {
 
 enum class Exit {
   success = 0,
+  different = 1,  ///< of `compare` and `verify` alone
   usage = 64,
   data = 65,
   no_input = 66,
@@ -20,22 +21,24 @@ constexpr Exit worse(Exit a, Exit b) {
     switch (status) {
       case Exit::success:
         return 0;
-      case Exit::data:
+      case Exit::different:
         return 1;
-      case Exit::no_input:
+      case Exit::data:
         return 2;
-      case Exit::cannot_create:
+      case Exit::no_input:
         return 3;
-      case Exit::io:
+      case Exit::cannot_create:
         return 4;
-      case Exit::software:
+      case Exit::io:
         return 5;
-      case Exit::usage:
+      case Exit::software:
         return 6;
-      case Exit::interrupted:
+      case Exit::usage:
         return 7;
+      case Exit::interrupted:
+        return 8;
     }
-    return 5;
+    return 6;
   };
   return rank(a) >= rank(b) ? a : b;
 }

@@ -23,8 +23,10 @@ inline constexpr std::string_view stem_taken = "E0306";
 inline constexpr std::string_view issue_refused = "E0307";
 inline constexpr std::string_view not_written = "E0308";
 inline constexpr std::string_view program_fault = "E0309";
+inline constexpr std::string_view issue_altered = "E0310";
 inline constexpr std::string_view unprintable_character = "W0301";
 inline constexpr std::string_view unknown_language = "W0302";
+inline constexpr std::string_view issue_doubtful = "W0303";
 /// Warnings of the calculation are W0401 onwards in the order of calc::warning_codes(), those of
 /// the station W0501 onwards in the order of calc::station_warning_codes(). Throws std::logic_error
 /// for a code of neither list.
@@ -45,5 +47,9 @@ struct Fault {
   intake::Diagnostic finding;
   Exit exit = Exit::success;
 };
+
+/// Tells of an issue whose files are not those its JSON speaks of: as an error (issue_altered)
+/// where the folder is the matter, as a warning (issue_doubtful) beside the issue of others.
+intake::Diagnostic altered_issue(std::string_view code, std::string json_path);
 
 }  // namespace output

@@ -145,8 +145,8 @@ std::string figures_of(const calc::Specification& specification,
   return write_json(specification, facts_of(request));
 }
 
-std::string content_of(const calc::Specification& specification) {
-  return read_issued(write_json(specification, {})).value().content;
+Digest content_of(const calc::Specification& specification) {
+  return issued_json(specification, {}).content;
 }
 
 intake::Diagnostics warnings_of(const calc::Specification& specification,
@@ -178,7 +178,9 @@ Issued render(calc::Specification specification, const intake::ReadRequest& requ
   JsonFacts facts = facts_of(request);
   facts.pdf = FileDigest{issued.stem + ".pdf", sha256(issued.pdf)};
   facts.bom_csv = FileDigest{issued.stem + ".bom.csv", sha256(issued.bom_csv)};
-  issued.json = write_json(specification, facts);
+  WrittenJson written = write_issue(specification, facts);
+  issued.json = std::move(written.text);
+  issued.facts = std::move(written.said);
   issued.findings = warnings_of(specification, request, environment.templates);
   add_unprintable(issued.findings, unprintable, request.request);
   issued.specification = std::move(specification);

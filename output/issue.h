@@ -7,6 +7,7 @@
 #include "calc/specification.h"
 #include "intake/read.h"
 #include "output/fonts.h"
+#include "output/json.h"
 #include "output/templates.h"
 
 namespace output {
@@ -23,6 +24,7 @@ struct Issued {
   calc::Specification specification;
   std::string stem;  ///< <id>_r<revision>_<date>
   std::string pdf, bom_csv, json;
+  IssuedJson facts;              ///< what the JSON says
   intake::Diagnostics findings;  ///< warnings of the calculation and the page, with their places
 };
 
@@ -46,6 +48,6 @@ intake::Diagnostics warnings_of(const calc::Specification& specification,
 intake::Diagnostics findings_of(const calc::Specification& specification,
                                 const intake::ReadRequest& request, const Environment& environment);
 /// What Archive::find compares: IssuedJson::content of the specification.
-std::string content_of(const calc::Specification& specification);
+Digest content_of(const calc::Specification& specification);
 
 }  // namespace output

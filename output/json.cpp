@@ -241,21 +241,6 @@ void set_answer(Json& root, const calc::Specification& specification) {
   root["ink"] = inks_json(specification.inks);
 }
 
-Json whole_json(const calc::Specification& specification, const JsonFacts& facts) {
-  Json root = Json::object();
-  set_head(root, specification, facts);
-  set_answer(root, specification);
-  if (specification.station) set_station(root, *specification.station);
-  root["alternatives"] = json_list(specification.alternatives, alternative_json);
-  root["rejected"] = json_list(specification.rejected, rejected_json);
-  root["assumptions"] = json_list(specification.assumptions, assumption_json);
-  root["questions"] = json_list(specification.questions, question_json);
-  root["tests"] = json_list(specification.tests, check_json);
-  root["safety"] = json_list(specification.safety, notice_json);
-  root["trace"] = json_list(specification.trace, step_json);
-  return root;
-}
-
 /// Two levels of structure on lines of their own, the rest compact: a line is one input, part or
 /// step, so that a text comparison of two files shows what changed.
 void lay_out_lines(std::string& text, const Json& value, int depth) {
@@ -274,7 +259,28 @@ void lay_out_lines(std::string& text, const Json& value, int depth) {
   text += "\n" + indent.substr(1) + (value.is_object() ? "}" : "]");
 }
 
+std::string text_of(const Json& root) {
+  std::string text;
+  lay_out_lines(text, root, 2);
+  return text + "\n";
+}
+
 }  // namespace
+
+Json whole_json(const calc::Specification& specification, const JsonFacts& facts) {
+  Json root = Json::object();
+  set_head(root, specification, facts);
+  set_answer(root, specification);
+  if (specification.station) set_station(root, *specification.station);
+  root["alternatives"] = json_list(specification.alternatives, alternative_json);
+  root["rejected"] = json_list(specification.rejected, rejected_json);
+  root["assumptions"] = json_list(specification.assumptions, assumption_json);
+  root["questions"] = json_list(specification.questions, question_json);
+  root["tests"] = json_list(specification.tests, check_json);
+  root["safety"] = json_list(specification.safety, notice_json);
+  root["trace"] = json_list(specification.trace, step_json);
+  return root;
+}
 
 std::string used_catalogue_digest(const calc::Specification& specification) {
   std::set<std::string> lines;
@@ -288,9 +294,13 @@ std::string used_catalogue_digest(const calc::Specification& specification) {
 }
 
 std::string write_json(const calc::Specification& specification, const JsonFacts& facts) {
-  std::string text;
-  lay_out_lines(text, whole_json(specification, facts), 2);
-  return text + "\n";
+  return text_of(whole_json(specification, facts));
+}
+
+WrittenJson write_issue(const calc::Specification& specification, const JsonFacts& facts) {
+  Json root = whole_json(specification, facts);
+  std::string text = text_of(root);
+  return {std::move(text), issued_from(std::move(root))};
 }
 
 }  // namespace output

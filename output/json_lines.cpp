@@ -1,5 +1,7 @@
 #include "output/json_lines.h"
 
+#include <cmath>
+
 #include "output/json_parts.h"
 #include "output/json_words.h"
 
@@ -28,13 +30,7 @@ Json files_value(const Outcome& outcome) {
           {"json", outcome.stem + ".json"}};
 }
 
-}  // namespace
-
-std::string finding_json(const intake::Diagnostic& finding) {
-  return dumped(finding_value(finding));
-}
-
-std::string outcome_json(const Outcome& outcome) {
+Json outcome_value(const Outcome& outcome) {
   Json object{{"file", outcome.file}, {"index", outcome.index}};
   object["id"] = text_or_null(outcome.id);
   object["revision"] = text_or_null(outcome.revision);
@@ -44,6 +40,25 @@ std::string outcome_json(const Outcome& outcome) {
   object["stem"] = text_or_null(outcome.stem);
   object["files"] = files_value(outcome);
   object["diagnostics"] = json_list(outcome.findings, finding_value);
+  return object;
+}
+
+}  // namespace
+
+std::string finding_json(const intake::Diagnostic& finding) {
+  return dumped(finding_value(finding));
+}
+
+std::string outcome_json(const Outcome& outcome) { return dumped(outcome_value(outcome)); }
+
+std::string log_json(const Outcome& outcome) {
+  constexpr double microseconds = 1e6;
+  Json object = outcome_value(outcome);
+  object["seconds"] = std::round(outcome.seconds * microseconds) / microseconds;
+  object["catalogue"] = Json();
+  if (!outcome.catalogue.empty()) {
+    object["catalogue"] = {{"file", outcome.catalogue}, {"sha256", outcome.catalogue_sha256}};
+  }
   return dumped(object);
 }
 

@@ -17,6 +17,8 @@ std::string finding_json(const intake::Diagnostic& finding);
 /// {file,index,id,revision,date,status,verdict,stem,files{pdf,bom_csv,json},diagnostics[]}; what
 /// there is not (no id read, no files issued) is null.
 std::string outcome_json(const Outcome& outcome);
+/// The same with what only the log of a run says: seconds, catalogue{file,sha256}.
+std::string log_json(const Outcome& outcome);
 /// One field with everything the table says of it.
 std::string field_json(const intake::FieldInfo& field, std::string_view table);
 std::string code_json(std::string_view kind, const intake::CodeInfo& code);

@@ -36,6 +36,12 @@ Json json_list(const Range& range, Make make) {
   return array;
 }
 
+/// The whole file as one value.
+Json whole_json(const calc::Specification& specification, const JsonFacts& facts);
+
+/// What such a value says. Throws Json::exception when it is none of ours.
+IssuedJson issued_from(Json root);
+
 /// Every key of one group; the dots' keys are those of its first channel, `dots` has them all.
 Json group_json(const calc::Group& group);
 /// `chosen` of a specification that has chosen something.

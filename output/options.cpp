@@ -19,7 +19,7 @@ constexpr const char* about =
 constexpr const char* footer =
     "Exit status: 0 every request got its document, 64 usage, 65 bad data, 66 input or catalogue\n"
     "not found, 70 a fault of the program, 73 output cannot be created or a reissue was refused,\n"
-    "74 read or write failed, 130 interrupted.";
+    "74 read or write failed, 130 interrupted. compare and verify: 0 same, 1 different.";
 
 const std::map<std::string, DiagnosticsMode>& diagnostics_words() {
   static const std::map<std::string, DiagnosticsMode> words{{"human", DiagnosticsMode::human},
@@ -51,6 +51,9 @@ class Parser {
     add_explain();
     add_heads();
     add_fields();
+    add_verify();
+    add_index();
+    add_compare();
   }
 
   ParsedOptions parse(std::vector<std::string> arguments) {
@@ -67,6 +70,10 @@ class Parser {
     }
     if (options_.date && !is_date(*options_.date)) {
       return misused("--date: " + *options_.date + " is no date; write YYYY-MM-DD");
+    }
+    if (!part_.empty()) {
+      options_.part = part_from(part_);
+      if (!options_.part) return misused("--part: " + part_ + " is no part; write 1/4 to 4/4");
     }
     return {options_, Exit::success, "", ""};
   }
@@ -120,6 +127,11 @@ class Parser {
                      "documents made at the same time; default: all cores")
         ->check(CLI::Range(1, 256).description(""))
         ->type_name("N");
+    build
+        ->add_option("--part", part_,
+                     described("issue only this share of the requests, chosen by their ids; "
+                               "index the folder when all parts are done"))
+        ->type_name("K/N");
     build->add_flag("--force", options_.force,
                     described("reissue changed content under an issued name; the old files move "
                               "to superseded/"));
@@ -159,11 +171,36 @@ class Parser {
     fields->add_flag("--codes", options_.codes, "every code of findings, reasons and questions");
   }
 
+  void add_folder(CLI::App* command) {
+    command->add_option("DIR", options_.folder, "folder of issued files")
+        ->required()
+        ->type_name("");
+  }
+
+  void add_verify() {
+    add_folder(command("verify", "which issued file was altered, is missing or is not listed",
+                       Command::verify));
+  }
+
+  void add_index() {
+    add_folder(command("index", "rebuild overview and SHA256SUMS from the issues in a folder",
+                       Command::index));
+  }
+
+  void add_compare() {
+    CLI::App* compare =
+        command("compare", "what changed from one issue to another", Command::compare);
+    compare->add_option("OLD.json NEW.json", options_.paths, "the figures of the two issues")
+        ->required()
+        ->expected(2)
+        ->type_name("");
+  }
+
   /// CLI11's own words where no command was recognized would speak of subcommands.
   ParsedOptions without_command(const std::string& first) const {
     const bool named = !first.empty() && first.front() != '-';
     return misused((named ? "there is no command " + first + "; " : std::string()) +
-                   "name one of build, check, explain, heads and fields");
+                   "name one of build, check, explain, heads, fields, verify, index and compare");
   }
 
   ParsedOptions misused(const std::string& message) const {
@@ -177,6 +214,7 @@ class Parser {
 
   CLI::App app_{about, "swathspec"};
   Options options_;
+  std::string part_;  ///< as written
 };
 
 }  // namespace

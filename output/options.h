@@ -6,20 +6,22 @@
 #include <vector>
 
 #include "output/exit_status.h"
+#include "output/part.h"
 #include "output/report.h"
 
 namespace output {
 
-enum class Command { build, check, explain, heads, fields };
+enum class Command { build, check, explain, heads, fields, verify, index, compare };
 
 struct Options {
   Command command = Command::build;
-  std::vector<std::string> paths;  ///< requests; of `explain` exactly one
+  std::vector<std::string> paths;  ///< requests; of `explain` one, of `compare` two issues
   std::string folder = "specifications";
   std::optional<std::string> catalogue, date;
   unsigned jobs = 0;  ///< 0: as many as there are cores
   bool force = false, json = false, codes = false;
-  std::string name;  ///< of `fields`: a key or a part of one
+  std::optional<Part> part;  ///< of `build`: only this share of the requests
+  std::string name;          ///< of `fields`: a key or a part of one
   DiagnosticsMode diagnostics = DiagnosticsMode::human;
 };
 

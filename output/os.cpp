@@ -3,10 +3,10 @@
 #include <dirent.h>
 #include <fcntl.h>
 #include <sys/file.h>
+#include <sys/ioctl.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
-#include <array>
 #include <atomic>
 #include <cerrno>
 #include <chrono>
@@ -51,19 +51,28 @@ class Descriptor {
 /// Tries again what a signal broke off, unless the signal asked for an end.
 bool try_again() { return errno == EINTR && !interrupt_seen.load(); }
 
-std::string read_all(int descriptor, const std::string& path) {
-  std::string text;
-  std::array<char, 65536> buffer{};
+/// Hands on what is left of a file in pieces.
+void read_pieces(int descriptor, const std::string& path,
+                 const std::function<void(std::string_view)>& take) {
+  std::vector<char> buffer(65536);
   for (;;) {
     const ssize_t count = ::read(descriptor, buffer.data(), buffer.size());
-    if (count == 0) return text;
-    if (count < 0) {
-      if (try_again()) continue;
+    if (count == 0) return;
+    if (count > 0) {
+      take({buffer.data(), static_cast<std::size_t>(count)});
+    } else if (!try_again()) {
       throw OsError("read", path, errno);
     }
-    text.append(buffer.data(), static_cast<std::size_t>(count));
-    if (text.size() > Os::read_limit) throw OsError("read", path, EFBIG);
   }
+}
+
+std::string read_all(int descriptor, const std::string& path) {
+  std::string text;
+  read_pieces(descriptor, path, [&](std::string_view piece) {
+    text += piece;
+    if (text.size() > Os::read_limit) throw OsError("read", path, EFBIG);
+  });
+  return text;
 }
 
 void write_all(int descriptor, std::string_view bytes, const std::string& path) {
@@ -91,6 +100,48 @@ EntryKind entry_kind(const std::string& path) {
   return S_ISDIR(target.st_mode) ? EntryKind::linked_folder : kind_of(target.st_mode);
 }
 
+/// A new file; one already of that name goes first. Throws OsError.
+int open_new_file(const std::string& path) {
+  constexpr int flags = O_WRONLY | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC;
+  int number = ::open(path.c_str(), flags, 0666);
+  if (number < 0 && errno == EEXIST && ::unlink(path.c_str()) == 0) {
+    number = ::open(path.c_str(), flags, 0666);
+  }
+  if (number < 0) throw OsError("create", path, errno);
+  return number;
+}
+
+/// Collects pieces up to a good size for the disk.
+class SystemWriter final : public FileWriter {
+ public:
+  explicit SystemWriter(const std::string& path) : path_(path), file_(open_new_file(path)) {}
+  void add(std::string_view bytes) override {
+    constexpr std::size_t piece = 65536;
+    if (waiting_.empty() && bytes.size() >= piece) return write_all(file_.number(), bytes, path_);
+    waiting_ += bytes;
+    if (waiting_.size() >= piece) write_waiting();
+  }
+  void finish() override {
+    write_waiting();
+    if (::fsync(file_.number()) != 0) throw OsError("flush", path_, errno);
+    if (const int code = file_.close(); code != 0) throw OsError("write", path_, code);
+  }
+
+ private:
+  void write_waiting() {
+    write_all(file_.number(), waiting_, path_);
+    waiting_.clear();
+  }
+
+  std::string path_;
+  Descriptor file_;
+  std::string waiting_;
+};
+
+std::int64_t nanoseconds(const timespec& time) {
+  return std::int64_t{time.tv_sec} * 1'000'000'000 + time.tv_nsec;
+}
+
 void make_folder(const std::string& path) {
   if (::mkdir(path.c_str(), 0777) == 0) return;
   const int code = errno;
@@ -113,19 +164,33 @@ std::string Os::read_file(const std::string& path) {
   return read_all(file.number(), path);
 }
 
+void Os::read_lines(const std::string& path, const std::function<void(std::string_view)>& take) {
+  const Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC));
+  if (file.number() < 0) throw OsError("read", path, errno);
+  std::string rest;
+  read_pieces(file.number(), path, [&](std::string_view piece) {
+    rest += piece;
+    std::size_t begin = 0;
+    for (std::size_t end = rest.find('\n'); end != std::string::npos;
+         end = rest.find('\n', begin)) {
+      take(std::string_view(rest).substr(begin, end - begin));
+      begin = end + 1;
+    }
+    rest.erase(0, begin);
+  });
+  if (!rest.empty()) take(rest);
+}
+
 std::string Os::read_input() { return read_all(STDIN_FILENO, "<stdin>"); }
 
 void Os::create_file(const std::string& path, std::string_view bytes) {
-  constexpr int flags = O_WRONLY | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC;
-  int number = ::open(path.c_str(), flags, 0666);
-  if (number < 0 && errno == EEXIST && ::unlink(path.c_str()) == 0) {
-    number = ::open(path.c_str(), flags, 0666);
-  }
-  Descriptor file(number);
-  if (file.number() < 0) throw OsError("create", path, errno);
-  write_all(file.number(), bytes, path);
-  if (::fsync(file.number()) != 0) throw OsError("flush", path, errno);
-  if (const int code = file.close(); code != 0) throw OsError("write", path, code);
+  SystemWriter writer(path);
+  writer.add(bytes);
+  writer.finish();
+}
+
+std::unique_ptr<FileWriter> Os::open_new(const std::string& path) {
+  return std::make_unique<SystemWriter>(path);
 }
 
 void Os::rename_file(const std::string& from, const std::string& to) {
@@ -175,22 +240,46 @@ std::optional<EntryKind> Os::look(const std::string& path) {
   throw OsError("read", path, errno);
 }
 
+std::optional<Stamp> Os::stamp(const std::string& path) {
+  struct stat found {};
+  if (::stat(path.c_str(), &found) == 0) {
+    return Stamp{static_cast<std::uint64_t>(found.st_size), found.st_ino,
+                 nanoseconds(found.st_mtim), nanoseconds(found.st_ctim)};
+  }
+  if (errno == ENOENT || errno == ENOTDIR) return std::nullopt;
+  throw OsError("read", path, errno);
+}
+
 std::optional<std::string> Os::real_path(const std::string& path) {
   const std::unique_ptr<char, void (*)(void*)> real(::realpath(path.c_str(), nullptr), &std::free);
   if (!real) return std::nullopt;
   return std::string(real.get());
 }
 
-std::shared_ptr<void> Os::lock(const std::string& path) {
+std::shared_ptr<void> Os::lock(const std::string& path, Hold hold) {
   auto file =
       std::make_shared<Descriptor>(::open(path.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0666));
   if (file->number() < 0) throw OsError("lock", path, errno);
-  if (::flock(file->number(), LOCK_EX | LOCK_NB) != 0 && errno == EWOULDBLOCK) return nullptr;
+  const int kind = hold == Hold::shared ? LOCK_SH : LOCK_EX;
+  const int call = hold == Hold::waiting ? kind : kind | LOCK_NB;
+  while (::flock(file->number(), call) != 0) {
+    if (errno == EWOULDBLOCK) return nullptr;
+    if (errno != EINTR) break;  // no locks here
+  }
   return file;
 }
 
 void Os::write_output(std::string_view text) { write_all(STDOUT_FILENO, text, "<stdout>"); }
 void Os::write_error(std::string_view text) { write_all(STDERR_FILENO, text, "<stderr>"); }
+
+std::optional<unsigned> Os::columns(Stream stream) {
+  constexpr unsigned usual = 80;
+  const int number = stream == Stream::output ? STDOUT_FILENO : STDERR_FILENO;
+  winsize size{};
+  if (::isatty(number) == 0) return std::nullopt;
+  const bool told = ::ioctl(number, TIOCGWINSZ, &size) == 0 && size.ws_col != 0;
+  return told ? size.ws_col : usual;
+}
 
 std::optional<std::string> Os::environment(const std::string& name) {
   // Read before any thread starts, and nothing here ever sets a variable.
@@ -230,6 +319,22 @@ void write_whole(Os& os, const std::string& path, std::string_view bytes) {
     os.remove_file(temporary);
     throw;
   }
+}
+
+WholeFile::WholeFile(Os& os, std::string path)
+    : os_(os),
+      path_(std::move(path)),
+      temporary_(temporary_path(path_)),
+      writer_(os.open_new(temporary_)) {}
+
+WholeFile::~WholeFile() {
+  if (!committed_) os_.remove_file(temporary_);
+}
+
+void WholeFile::commit() {
+  writer_->finish();
+  os_.rename_file(temporary_, path_);
+  committed_ = true;
 }
 
 std::string join_path(std::string_view folder, std::string_view name) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <stdexcept>
@@ -26,6 +27,35 @@ struct Entry {
   EntryKind kind = EntryKind::other;  ///< a link to a file counts as the file
 };
 
+/// What tells a file that was touched since: any write to it moves `changed_ns`, whatever its
+/// writer does to the other times. Equal stamps mean an equal file unless `changed_ns` is as late
+/// as the moment the stamp was noted.
+struct Stamp {
+  std::uint64_t size = 0, inode = 0;
+  std::int64_t modified_ns = 0, changed_ns = 0;
+  bool operator==(const Stamp&) const = default;
+};
+
+/// A new file being written piece by piece. What was not finished is left as it stands.
+class FileWriter {
+ public:
+  FileWriter() = default;
+  virtual ~FileWriter() = default;
+  FileWriter(const FileWriter&) = delete;
+  FileWriter& operator=(const FileWriter&) = delete;
+  FileWriter(FileWriter&&) = delete;
+  FileWriter& operator=(FileWriter&&) = delete;
+  /// Throws OsError, as `finish` does, which flushes the file to the disk and closes it.
+  virtual void add(std::string_view bytes) = 0;
+  virtual void finish() = 0;
+};
+
+enum class Stream { output, error };
+
+/// `exclusive` and `shared` give up at once when somebody is in the way; `waiting` is exclusive and
+/// waits for its turn.
+enum class Hold { exclusive, shared, waiting };
+
 /// Every call throws OsError unless it says otherwise. Virtual, so that tests can inject faults.
 class Os {
  public:
@@ -38,10 +68,15 @@ class Os {
 
   /// The whole content of a file or pipe, at most `read_limit` bytes (EFBIG beyond).
   virtual std::string read_file(const std::string& path);
+  /// Hands on the lines of a file one by one, without their ends, however long the file is.
+  virtual void read_lines(const std::string& path,
+                          const std::function<void(std::string_view)>& take);
   /// The whole of standard input, under the same limit.
   virtual std::string read_input();
   /// Writes a new file and flushes it to the disk; a file already of that name goes first.
   virtual void create_file(const std::string& path, std::string_view bytes);
+  /// The same for a file that comes piece by piece.
+  virtual std::unique_ptr<FileWriter> open_new(const std::string& path);
   /// Renames within a file system; replaces `to`.
   virtual void rename_file(const std::string& from, const std::string& to);
   /// Removes a file; false when that was not possible. Never throws.
@@ -54,15 +89,19 @@ class Os {
   virtual std::vector<Entry> list_folder(const std::string& path);
   /// What stands at a path, links followed; nullopt when nothing does.
   virtual std::optional<EntryKind> look(const std::string& path);
+  /// The stamp of what stands at a path, links followed; nullopt when nothing does.
+  virtual std::optional<Stamp> stamp(const std::string& path);
   /// The path without links and dots, of something that exists; nullopt when it does not.
   virtual std::optional<std::string> real_path(const std::string& path);
-  /// An exclusive lock held as long as the handle lives; null when somebody else holds it. On file
+  /// A lock held as long as the handle lives; null when somebody else is in the way. On file
   /// systems without locks the handle guards nothing.
-  virtual std::shared_ptr<void> lock(const std::string& path);
+  virtual std::shared_ptr<void> lock(const std::string& path, Hold hold);
 
   /// Writes all of it to standard output or standard error.
   virtual void write_output(std::string_view text);
   virtual void write_error(std::string_view text);
+  /// Columns of the terminal a stream goes to; nullopt when it goes elsewhere.
+  virtual std::optional<unsigned> columns(Stream stream);
 
   virtual std::optional<std::string> environment(const std::string& name);
   /// Seconds since 1970-01-01 UTC; never throws.
@@ -82,6 +121,26 @@ class Os {
 /// temporary file in the same folder, flushed, renamed. The temporary is removed on failure. The
 /// caller flushes the folder.
 void write_whole(Os& os, const std::string& path, std::string_view bytes);
+
+/// The same for a file that comes piece by piece: nothing stands under its name before `commit`,
+/// and nothing is left of one that was never committed.
+class WholeFile {
+ public:
+  WholeFile(Os& os, std::string path);
+  ~WholeFile();
+  WholeFile(const WholeFile&) = delete;
+  WholeFile& operator=(const WholeFile&) = delete;
+  WholeFile(WholeFile&&) = delete;
+  WholeFile& operator=(WholeFile&&) = delete;
+  void add(std::string_view bytes) { writer_->add(bytes); }
+  void commit();
+
+ private:
+  Os& os_;
+  std::string path_, temporary_;
+  std::unique_ptr<FileWriter> writer_;
+  bool committed_ = false;
+};
 
 /// The path of `name` in `folder`.
 std::string join_path(std::string_view folder, std::string_view name);

@@ -92,6 +92,7 @@ struct Templates::Impl {
   std::map<std::string, TemplatePart, std::less<>> scans;
   std::map<std::string, Words, std::less<>> words;  ///< by language
   Style style;
+  Digest digest{};
 
   void take(std::string_view name, std::string_view bytes);
   void take_template(const std::string& name, std::string_view bytes);
@@ -105,6 +106,7 @@ void Templates::Impl::take_template(const std::string& name, std::string_view by
 }
 
 void Templates::Impl::take(std::string_view name, std::string_view bytes) {
+  digest = digest_of(hex(digest).append(name).append(hex(digest_of(bytes))));
   if (name == style_file) {
     style = parse_style(std::string(folder) + std::string(name), bytes);
   } else if (name.ends_with(".tpl")) {
@@ -171,6 +173,7 @@ const std::string& Templates::wording(std::string_view language, std::string_vie
   }
   return found->second.text(key);
 }
+const Digest& Templates::digest() const { return impl_->digest; }
 
 const PageStyle& Templates::style() const { return impl_->style.page; }
 

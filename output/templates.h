@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "output/digest.h"
 #include "output/layout.h"
 
 namespace output {
@@ -65,6 +66,8 @@ class Templates {
   std::vector<std::string> languages() const;
   /// The words of a key as they are written, arguments as {{ARG}}. Throws std::out_of_range.
   const std::string& wording(std::string_view language, std::string_view key) const;
+  /// Of the texts of all of them: equal digests expand alike.
+  const Digest& digest() const;
   const PageStyle& style() const;
   /// A text of the style file ("house.owner"). Throws std::out_of_range when it has none.
   const std::string& setting(std::string_view key) const;

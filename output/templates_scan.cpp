@@ -33,10 +33,11 @@ class Scanner {
   }
 
   TemplatePart scan() {
-    if (text_.substr(0, text_.find('\n')) != autoescape_line) {
-      fail(file_, 1, "the first line is not " + std::string(autoescape_line));
+    const std::string_view first = file_.ends_with(page_suffix) ? page_line : autoescape_line;
+    if (text_.substr(0, text_.find('\n')) != first) {
+      fail(file_, 1, "the first line is not " + std::string(first));
     }
-    std::size_t at = autoescape_line.size();
+    std::size_t at = first.size();
     for (std::size_t next = text_.find("{{", at); next != std::string_view::npos;
          next = text_.find("{{", at)) {
       line_ +=

@@ -27,8 +27,12 @@ struct TemplatePart {
 /// The first line every template has; without it values would print unescaped.
 inline constexpr std::string_view autoescape_line = "{{%AUTOESCAPE context=\"XML\"}}";
 
+/// The first line of those that are pages for a browser, and how their names end.
+inline constexpr std::string_view page_line = "{{%AUTOESCAPE context=\"HTML\"}}";
+inline constexpr std::string_view page_suffix = ".html.tpl";
+
 /// The parts of a template. Throws std::runtime_error "file:line: ..." when the first line is not
-/// the one above, a section is not closed in its order, or a marker is none of {{NAME}},
+/// its own, a section is not closed in its order, or a marker is none of {{NAME}},
 /// {{NAME:none}}, {{#NAME}}, {{/NAME}} and {{! remark }}.
 TemplatePart scan_template(std::string_view file, std::string_view text);
 

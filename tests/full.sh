@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # What takes long, for `tests/run --full`: coverage of calc/, ThreadSanitizer, valgrind, fuzzing, random seeds, a bare
-# root, the benchmark. Each part prints its figures; any failure ends in exit status 1.
+# root, the benchmark, killed runs, the overview in a browser, a Slurm job array, inboxes by the thousand. Each part prints its figures; any failure ends in exit status 1.
 set -u
 cd "$(dirname "$0")/.."
 . .ci/install.sh
@@ -59,6 +59,13 @@ part "coverage of calc/" coverage
 part "ThreadSanitizer" threads
 part "valgrind" memory
 part "fuzz" fuzz
+killer() { KILLS=50 SWATHSPEC=$PWD/.build/release/swathspec python3 -B tests/cli/killer_test.py; }
+browser() { SWATHSPEC=$PWD/.build/release/swathspec /usr/bin/python3 -B tests/browser/overview_test.py; }
+
+part "50 runs killed and completed" killer
+part "overview in a browser" browser
+part "Slurm job array" bash tests/slurm/run.sh .build/release/swathspec
 part "bare root" bash tests/bare_root.sh
 part "benchmark" bash tests/bench/run.sh .build/release
+part "inboxes of 1,000, 5,000 and 20,000" python3 -B tests/bench/inbox.py .build/release/swathspec
 exit $status

@@ -8,7 +8,7 @@ import shutil
 import subprocess
 import unittest
 
-from support import DATE, PROGRAM, ROOT, SAMPLES, Desk
+from support import DATE, LOG, PROGRAM, ROOT, SAMPLES, Desk
 
 
 class Samples(Desk):
@@ -148,7 +148,7 @@ class Reissue(Desk):
         self.assertEqual(self.build("--force")[0], "unchanged")
         self.assertEqual(self.issued(), before)
         for path, stamp in stamps.items():
-            if path.is_file():
+            if path.is_file() and not LOG.fullmatch(path.name):
                 self.assertEqual(path.stat().st_mtime_ns, stamp, path)
 
     def test_a_remark_or_another_folder_changes_nothing(self):

@@ -4,6 +4,7 @@ import hashlib
 import json
 import os
 import pathlib
+import re
 import shutil
 import subprocess
 import tempfile
@@ -13,6 +14,8 @@ ROOT = pathlib.Path(__file__).resolve().parents[2]
 SAMPLES = ROOT / "sample_requests"
 PROGRAM = os.environ.get("SWATHSPEC", str(ROOT / ".build/release/swathspec"))
 DATE = "2026-11-25"
+
+LOG = re.compile(r"run(\.\d+-of-\d+)?\.jsonl")
 
 REQUEST = """[request]
 id = {id}
@@ -62,15 +65,15 @@ class Desk(unittest.TestCase):
         done = subprocess.run([PROGRAM, *map(str, arguments)], cwd=self.folder, input=input,
                               stderr=subprocess.PIPE, env=environment, text=True, timeout=300,
                               **more)
-        self.assertEqual(done.returncode, expect, done.stderr)
+        self.assertIn(done.returncode, expect if isinstance(expect, tuple) else (expect,), done.stderr)
         return done
 
     def issued(self, folder="specifications"):
-        """Names and bytes of every visible file of an archive."""
+        """Names and bytes of every visible file of an archive but the logs, which carry the clock."""
         base = self.folder / folder
         return {path.relative_to(base).as_posix(): path.read_bytes()
                 for path in sorted(base.rglob("*"))
-                if path.is_file() and not any(p.startswith(".") for p in path.relative_to(base).parts)}
+                if path.is_file() and not LOG.fullmatch(path.name) and not any(p.startswith(".") for p in path.relative_to(base).parts)}
 
     def check_archive(self, folder="specifications", all_listed=True):
         """Every line of SHA256SUMS is true and sorted; every issue is whole and agrees with its

@@ -42,7 +42,7 @@ class Paths(Desk):
         self.request("a.ini")
         self.request("b.ini")
         done = self.run_program("build", "a.ini", "b.ini", expect=65)
-        self.assertEqual(done.stderr.count("catalogue.xml:8:"), 1, done.stderr)
+        self.assertEqual(done.stderr.count("catalogue.xml:8:6: error"), 1, done.stderr)
         self.assertEqual(done.stderr.count("error[E0305]"), 2)
 
     def test_linked_folders_hidden_entries_and_the_output_are_passed_over(self):

@@ -5,6 +5,7 @@
 #include <cerrno>
 #include <string>
 
+#include "output/archive_sums.h"
 #include "output/digest.h"
 #include "tests/output/support/memory_os.h"
 
@@ -34,10 +35,11 @@ Issued issued(const std::string& title, const std::string& date = "2026-01-02") 
   facts.pdf = output::FileDigest{made.stem + ".pdf", output::sha256(made.pdf)};
   facts.bom_csv = output::FileDigest{made.stem + ".bom.csv", output::sha256(made.bom_csv)};
   made.json = output::write_json(specification(title, date), facts);
+  made.facts = output::issued_json(specification(title, date), facts);
   return made;
 }
 
-std::string content(const std::string& title) {
+output::Digest content(const std::string& title) {
   return output::read_issued(output::write_json(specification(title, "2030-12-31"), {}))->content;
 }
 
@@ -52,7 +54,7 @@ void check_sums_are_true(const MemoryOs& os) {
   if (file == os.files.end()) return;
   for (const auto& entry : output::read_sums(file->second)) {
     const std::string name = entry.first;  // doctest's lambda cannot capture a structured binding
-    const std::string digest = entry.second;
+    const std::string digest = output::hex(entry.second);
     CAPTURE(name);
     REQUIRE(os.files.contains("out/" + name));
     CHECK(output::sha256(os.files.at("out/" + name)) == digest);
@@ -68,7 +70,9 @@ TEST_CASE("an issue is three files and three sorted lines") {
   CHECK(os.files.at("out/" + stem + ".bom.csv") == "csv of one");
   const auto sums = output::read_sums(os.files.at("out/SHA256SUMS"));
   CHECK(sums.size() == 3);
-  CHECK(os.files.at("out/SHA256SUMS") == output::write_sums(sums));
+  std::string lines;
+  for (const auto& [name, digest] : sums) lines += output::sum_line(name, digest);
+  CHECK(os.files.at("out/SHA256SUMS") == lines);
   check_sums_are_true(os);
 }
 
@@ -108,9 +112,9 @@ TEST_CASE("the latest of several dates counts") {
 
 TEST_CASE("a file that was altered makes the issue another one") {
   MemoryOs os;
-  Archive archive(os, "out");
-  archive.store(issued("one"));
+  Archive(os, "out").store(issued("one"));
   os.files["out/" + stem + ".pdf"] += " ";
+  Archive archive(os, "out");
   CHECK(found(archive, stem, "one") == Archive::Found::other);
 }
 
@@ -130,9 +134,9 @@ TEST_CASE("JSON that is none of ours under the stem is never taken for the same"
        {"", "{", "[]", R"({"verdict":1})", R"({"verdict":"feasible"})", "\xFF"}) {
     CAPTURE(text);
     MemoryOs os;
-    Archive archive(os, "out");
-    archive.store(issued("one"));
+    Archive(os, "out").store(issued("one"));
     os.files["out/" + stem + ".json"] = text;
+    Archive archive(os, "out");
     CHECK(found(archive, stem, "one") == Archive::Found::other);
   }
 }

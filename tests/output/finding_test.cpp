@@ -8,6 +8,7 @@
 #include <map>
 #include <stdexcept>
 #include <string>
+#include <vector>
 
 #include "output/command.h"
 #include "tests/output/support/memory_os.h"
@@ -33,6 +34,7 @@ std::string request(const std::string& title) {
 struct Scene {
   Exit exit;
   std::function<void(BrokenOs&)> set;  ///< changes a desk with one good request and its issue
+  std::vector<std::string> command{};  ///< another one than the building of the request
 };
 
 const std::map<std::string, Scene>& scenes() {
@@ -43,7 +45,7 @@ const std::map<std::string, Scene>& scenes() {
       {"E0303",
        {Exit::io,
         [](BrokenOs& os) {
-          os.fail("read", 2, EACCES);  // SHA256SUMS is read first
+          os.fail("read", 3, EACCES);  // SHA256SUMS and the work data are read first
         }}},
       {"E0304", {Exit::no_input, [](BrokenOs& os) { os.files.erase("catalogue.xml"); }}},
       {"E0305",
@@ -63,7 +65,22 @@ const std::map<std::string, Scene>& scenes() {
           os.files.erase("out/Q-1_rA_2026-01-02.json");
           os.fail("write", 1, ENOSPC);
         }}},
-      {"E0309", {Exit::software, [](BrokenOs& os) { os.broken = true; }}},
+      {"E0309",
+       {Exit::software,
+        [](BrokenOs& os) {
+          os.broken = true;
+          os.files.erase("out/.swathspec/known.jsonl");
+        }}},
+      {"E0310",
+       {Exit::data,
+        [](BrokenOs& os) { os.files["out/Q-1_rA_2026-01-02.pdf"] += " "; },
+        {"index", "out"}}},
+      {"W0303",
+       {Exit::success,
+        [](BrokenOs& os) {
+          os.files["out/Q-1_rA_2026-01-02.pdf"] += " ";
+          os.files["q.ini"] = "[request]\nid = Q-2\ntitle = Lids\n";
+        }}},
       {"W0301",
        {Exit::success,
         [](BrokenOs& os) {
@@ -101,7 +118,8 @@ TEST_CASE("every code about files and issues is produced, with its exit status")
     BrokenOs os;
     prepare(os);
     scene->second.set(os);
-    CHECK(build(os) == scene->second.exit);
+    const std::vector<std::string>& command = scene->second.command;
+    CHECK((command.empty() ? build(os) : output::run_program(os, command)) == scene->second.exit);
     CAPTURE(os.standard_error);
     CHECK(os.standard_error.find("[" + code + "]") != std::string::npos);
   }

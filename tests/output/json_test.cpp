@@ -206,12 +206,13 @@ TEST_CASE("equal specifications give equal bytes, one line an input") {
   CHECK(text.find("Lids \xE2\x80\x93 white") != std::string::npos);
 }
 
-std::string content(const calc::Specification& specification, const output::JsonFacts& facts = {}) {
+output::Digest content(const calc::Specification& specification,
+                       const output::JsonFacts& facts = {}) {
   return output::read_issued(output::write_json(specification, facts)).value().content;
 }
 
 TEST_CASE("content leaves out date, version, digests and places, and nothing else") {
-  const std::string base = content(full());
+  const output::Digest base = content(full());
   calc::Specification same = full();
   same.date = "2027-01-01";
   same.inputs[0].origin.line = 99;

@@ -136,11 +136,11 @@ TEST_CASE("listing tells files, folders and linked folders apart") {
 TEST_CASE("a lock is held by one handle at a time") {
   const Folder folder;
   Os os;
-  auto first = os.lock(folder / "lock");
+  auto first = os.lock(folder / "lock", output::Hold::exclusive);
   REQUIRE(first != nullptr);
-  CHECK(os.lock(folder / "lock") == nullptr);
+  CHECK(os.lock(folder / "lock", output::Hold::exclusive) == nullptr);
   first.reset();
-  CHECK(os.lock(folder / "lock") != nullptr);
+  CHECK(os.lock(folder / "lock", output::Hold::exclusive) != nullptr);
 }
 
 TEST_CASE("paths") {

@@ -1,6 +1,8 @@
 #include "tests/output/support/memory_os.h"
 
 #include <cerrno>
+#include <functional>
+#include <utility>
 
 namespace support {
 
@@ -13,23 +15,75 @@ void MemoryOs::fail(const std::string& operation, int nth, int code) {
 }
 
 void MemoryOs::step(const std::string& operation, const std::string& path) {
+  const std::lock_guard guard(mutex_);
   ++count_;
   calls.push_back(operation + " " + path);
   if (last_call_ && count_ >= *last_call_) throw OsError(operation, path, EIO);
   const auto planned = planned_.find(operation);
   if (planned != planned_.end() && --planned->second.nth == 0) {
+    ++faults_;
+    failed_path_ = path;
     throw OsError(operation, path, planned->second.code);
   }
 }
 
 std::string MemoryOs::read_file(const std::string& path) {
+  const std::lock_guard guard(mutex_);
   step("read", path);
   const auto file = files.find(path);
   if (file == files.end()) throw OsError("read", path, ENOENT);
   return file->second;
 }
 
+void MemoryOs::read_lines(const std::string& path,
+                          const std::function<void(std::string_view)>& take) {
+  const std::string whole = read_file(path);
+  std::string_view text = whole;
+  while (!text.empty()) {
+    const std::size_t end = text.find('\n');
+    take(text.substr(0, end));
+    text.remove_prefix(end == std::string_view::npos ? text.size() : end + 1);
+  }
+}
+
+class MemoryOs::Writer final : public output::FileWriter {
+ public:
+  Writer(MemoryOs& os, std::string path) : os_(os), path_(std::move(path)) {
+    os_.step("create", path_);
+    const std::lock_guard guard(os_.mutex_);
+    os_.files[path_].clear();
+  }
+  void add(std::string_view bytes) override {
+    const std::lock_guard guard(os_.mutex_);
+    os_.files[path_] += bytes.substr(0, bytes.size() / 2);  // what a fault in the middle leaves
+    os_.step("write", path_);
+    os_.files[path_] += bytes.substr(bytes.size() / 2);
+  }
+  void finish() override { os_.step("flush", path_); }
+
+ private:
+  MemoryOs& os_;
+  std::string path_;
+};
+
+std::unique_ptr<output::FileWriter> MemoryOs::open_new(const std::string& path) {
+  return std::make_unique<Writer>(*this, path);
+}
+
+std::optional<output::Stamp> MemoryOs::stamp(const std::string& path) {
+  const std::lock_guard guard(mutex_);
+  const auto file = files.find(path);
+  if (file == files.end()) return std::nullopt;
+  output::Stamp stamp;
+  stamp.size = file->second.size();
+  stamp.inode = std::hash<std::string>()(file->second);
+  stamp.modified_ns = noted_late ? 0 : 2;
+  stamp.changed_ns = 1;
+  return stamp;
+}
+
 void MemoryOs::create_file(const std::string& path, std::string_view bytes) {
+  const std::lock_guard guard(mutex_);
   step("create", path);
   files[path] = bytes.substr(0, bytes.size() / 2);  // what a fault in the middle leaves
   step("write", path);
@@ -38,12 +92,14 @@ void MemoryOs::create_file(const std::string& path, std::string_view bytes) {
 }
 
 void MemoryOs::rename_file(const std::string& from, const std::string& to) {
+  const std::lock_guard guard(mutex_);
   step("rename", to);
   files[to] = files.at(from);
   files.erase(from);
 }
 
 bool MemoryOs::remove_file(const std::string& path) noexcept {
+  const std::lock_guard guard(mutex_);
   if (last_call_ && count_ >= *last_call_) return false;
   return files.erase(path) != 0;
 }
@@ -51,6 +107,7 @@ bool MemoryOs::remove_file(const std::string& path) noexcept {
 void MemoryOs::flush_folder(const std::string& path) { step("flush", path); }
 
 void MemoryOs::make_folders(const std::string& path) {
+  const std::lock_guard guard(mutex_);
   step("make folder", path);
   for (std::size_t slash = path.find('/'); slash != std::string::npos;
        slash = path.find('/', slash + 1)) {
@@ -60,6 +117,7 @@ void MemoryOs::make_folders(const std::string& path) {
 }
 
 std::vector<Entry> MemoryOs::list_folder(const std::string& path) {
+  const std::lock_guard guard(mutex_);
   step("list", path);
   if (!folders.contains(path)) throw OsError("list", path, ENOENT);
   std::vector<Entry> entries;
@@ -75,6 +133,7 @@ std::vector<Entry> MemoryOs::list_folder(const std::string& path) {
 }
 
 std::optional<EntryKind> MemoryOs::look(const std::string& path) {
+  const std::lock_guard guard(mutex_);
   if (files.contains(path)) return EntryKind::file;
   if (folders.contains(path)) return EntryKind::folder;
   return std::nullopt;
@@ -85,14 +144,20 @@ std::optional<std::string> MemoryOs::real_path(const std::string& path) {
   return path.starts_with("./") ? path.substr(2) : path;
 }
 
-std::shared_ptr<void> MemoryOs::lock(const std::string& path) {
+std::shared_ptr<void> MemoryOs::lock(const std::string& path, output::Hold) {
   step("lock", path);
   return locked_by_another ? nullptr : std::make_shared<int>(0);
 }
 
 void MemoryOs::write_output(std::string_view text) {
+  const std::lock_guard guard(mutex_);
   step("print", "<stdout>");
   standard_output += text;
+}
+
+void MemoryOs::write_error(std::string_view text) {
+  const std::lock_guard guard(mutex_);
+  standard_error += text;
 }
 
 std::optional<std::string> MemoryOs::environment(const std::string& name) {

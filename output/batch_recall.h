@@ -1,0 +1,48 @@
+/// Skips sources that nothing has touched since they were issued, without reading them.
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+
+#include "output/archive.h"
+#include "output/batch.h"
+
+namespace output {
+
+struct SourceMemo {
+  std::string path;
+  KnownSource known;
+  std::size_t left = 0;  ///< requests whose outcome is not in yet
+  bool good = true;      ///< all so far are issued or unchanged
+};
+
+/// The first of two levels: equal bytes of source, catalogue and program, the same effective dates
+/// and the issued files intact make a request unchanged. All else is read, calculated and compared
+/// (Archive::find). For one thread.
+class Recall {
+ public:
+  /// All references must outlive it.
+  Recall(Os& os, Archive& archive, Catalogues& catalogues, JobMaker& maker);
+
+  /// The jobs of a source, read only when it must be.
+  SourceJobs jobs(SourceText source);
+  /// Takes note of a job's outcome; a source whose requests all went well is remembered.
+  void note(const BatchJob& job, const Outcome& outcome);
+
+ private:
+  std::optional<Digest> key_of(const SourceText& source);
+  const std::optional<Digest>& program();
+  bool stands(const KnownSource& known);
+  SourceJobs recalled(SourceText source, const KnownSource& known);
+  SourceJobs read(SourceText source, const std::optional<Digest>& key);
+
+  Os& os_;
+  Archive& archive_;
+  Catalogues& catalogues_;
+  JobMaker& maker_;
+  bool program_read_ = false;
+  std::optional<Digest> program_;
+};
+
+}  // namespace output
