@@ -1,0 +1,132 @@
+"""Scanning: one carriage for all groups, its advance, speed and strokes (method, section 3)."""
+
+import itertools
+import math
+
+from arrange import ROW_GAP, Group, finish, nozzles, rating, rows
+from quantity import above, ceil
+
+PASSES, MOST_SPEED, ACCELERATION, DWELL, PARK, SHARE = 2, 1.5, 10.0, 0.1, 0.2, 0.9
+MOST_HEADS = 40
+ADVANCES = {}
+
+
+def arrangements(job, group, heads):
+    """Every lattice of every head for a group, with its reasons; the number of heads is still open."""
+    for order, head in enumerate(heads):
+        for number, mode in enumerate(head["modes"]):
+            base = Group(job, head, mode, group)
+            steps = ceil(job.least[1] / base.native)
+            for item in base.lattices(steps * base.native, job.required[0], 1, []):
+                reasons = list(item["reasons"])
+                if job.indexing == "no":
+                    reasons.append(("indexing", 0, 1))
+                yield dict(item, reasons=reasons, steps=steps, order=(order, number, 1), k=1, stack=1,
+                           allowed=rating(mode, max(item["levels"])), family="scanning")
+
+
+def with_heads(job, item, count):
+    """The arrangement with that many heads end to end for a colour."""
+    base, head, mode = item["group"], item["group"].head, item["group"].mode
+    pitch = 1 / base.native
+    own = nozzles(mode)
+    overlap = head.get("overlap", 0.0 if head.get("joins") == "yes" else 16 * pitch)
+    step = math.floor(own - overlap / pitch + 1e-9)
+    total_nozzles = own + (count - 1) * step
+    staggered = rows(head, step * pitch, count)
+    row_count = staggered * base.positions * item["lines"]
+    counted = row_count // staggered if "carriage_rows" in base.job.faults else row_count
+    total = base.positions * count * item["lines"]
+    return finish(dict(item, heads_across=count, nozzles=total_nozzles, staggered=staggered, rows=counted, total=total,
+                       depth=row_count * (head["body_depth"] + ROW_GAP), idle=0.0))
+
+
+def shared_advance(items):
+    """The longest advance [m] that is whole rows of every group, coprime with its steps and within its nozzles."""
+    known = tuple((item["nozzles"], item["steps"], item["group"].native) for item in items)
+    if known not in ADVANCES:
+        ADVANCES[known] = next((rows_on / (known[0][1] * known[0][2])
+                                for rows_on in range(known[0][0] // PASSES, 0, -1)
+                                if all(fits(row, rows_on / (known[0][1] * known[0][2])) for row in known)), None)
+    return ADVANCES[known]
+
+
+def fits(row, advance):
+    """Whether an advance is a whole number of rows that prints every row once; row = (nozzles, steps, native)."""
+    nozzles, steps, native = row
+    rows_on = advance * steps * native
+    whole = round(rows_on)
+    return abs(rows_on - whole) < 1e-6 * max(1, whole) and 0 < whole <= nozzles / PASSES \
+        and math.gcd(whole, steps) == 1
+
+
+def drive(job, items, lamp_depth):
+    """(advance, speed, strokes, stroke time, array, line speed served) or None when no advance suits."""
+    advance = shared_advance(items)
+    if not advance:
+        return None
+    array = sum(item["depth"] for item in items) + 2 * lamp_depth
+    strokes = ceil(job.length / advance) + max(item["steps"] for item in items) * PASSES - 1
+    for share in (SHARE, 1.0):
+        speed = min([MOST_SPEED] + [share * item["allowed"] / item["along_m"] for item in items])
+        time = (job.width + array) / speed + 2 * speed / ACCELERATION + DWELL
+        served = (job.pitch or job.length) / (strokes * time)
+        if not above(job.speed, served):
+            break
+    return advance, speed, strokes, time, array, served
+
+
+def loaded(job, items, found):
+    """The items with what the carriage gives them."""
+    advance, speed, strokes, time, array, served = found
+    done = []
+    for item in items:
+        column = speed * item["along_m"]
+        done.append(dict(item, advance=advance, speed=speed, per_nozzle=column, use=column / item["allowed"],
+                         limit=served, scan={"strokes": strokes, "time": time, "array": array,
+                                             "machine": job.width + array + speed ** 2 / ACCELERATION + PARK},
+                         active=item["nozzles"]))
+    return done
+
+
+def combinations(job, rows_of, heads, every):
+    """Every combination that meets the throughput with a least number of heads."""
+    lamps = [row.get("depth", 0.0) for row in rows_of["lamp"]]
+    # rule read from the output: before a lamp is chosen the deepest of the catalogue stands at both ends
+    depth = max(lamps, default=0.0) if any(c["ink"]["family"] == "uv" for c in job.channels) else 0.0
+    lists = []
+    for number, group in enumerate(job.groups):
+        items = list(arrangements(job, group, heads))
+        for item in items:
+            if not item["reasons"] and len(job.groups) == 1:
+                alone(job, item, depth)
+        every[number] += items
+        lists.append([item for item in items if not item["reasons"]])
+    for items in itertools.product(*lists):
+        yield from least_heads(job, items, depth)
+
+
+def alone(job, item, depth):
+    """Adds the reason of a group's only arrangement that no number of heads makes fast enough."""
+    best = 0.0
+    for count in range(1, MOST_HEADS + 1):
+        found = drive(job, [with_heads(job, item, count)], depth)
+        if found:
+            best = max(best, found[5])
+            if not above(job.speed, found[5]):
+                return
+    item["reasons"].append(("frequency", best, job.speed))
+
+
+def least_heads(job, items, depth):
+    """The combinations of head counts of which none can be lessened and the throughput still met."""
+    met = []
+    most = MOST_HEADS if len(items) == 1 else 4
+    for counts in sorted(itertools.product(range(1, most + 1), repeat=len(items)), key=sum):
+        if any(all(a >= b for a, b in zip(counts, known)) for known in met):
+            continue
+        full = [with_heads(job, item, count) for item, count in zip(items, counts)]
+        found = drive(job, full, depth)
+        if found and not above(job.speed, found[5]):
+            met.append(counts)
+            yield loaded(job, full, found)

@@ -1,0 +1,91 @@
+"""Lamps and dryers (method, section 7), chosen by what they cost to buy and to run."""
+
+from decimal import Decimal
+
+from quantity import ceil
+
+AGEING, WATER, EVAPORATED, EFFICIENCY, DRYING_RATE = 0.8, 0.65, {"none": 0.9, "low": 0.9, "high": 0.6}, 0.45, 20 / 3600
+PROCESS_LIMIT, DENSITY = 2.4, 1050.0
+
+
+def heat_of(job):
+    """J to warm a kilogram of water from the air of the room and evaporate it (safety.md 3.1, quadratic fit).
+    Rule read from the output: at 80 degC, or at the temperature the substrate bears if that is less."""
+    limit = job.get("substrate", "temperature_limit", 353.15) - 273.15
+    start = job.room - 273.15
+    end = min(80.0, limit)
+    return (2500.43 - 2.30547 * end - 1.29555e-3 * end * end + 4.186 * (end - start)) * 1e3
+
+
+def cheapest(station, choices):
+    """The choice of least cost over the years; unknown price or power last, the earlier row on a tie.
+    Rule read from the output: method.md does not say by what a lamp or dryer is chosen."""
+    def cost(choice):
+        price = station.price(choice["row"])
+        power = choice["power"]
+        if price is None or power is None:
+            return 1, 0
+        energy = Decimal(power * station.hours / 3600) * station.context["energy"]
+        return 0, price * choice["units"] + energy * Decimal(station.context["annuity"])
+    return min(choices, key=cost, default=None)
+
+
+def curing(station):
+    """Lamps for the largest dose, over the printed width; None without UV ink."""
+    job = station.job
+    inks = [channel["ink"] for channel in job.channels if channel["ink"]["family"] == "uv"]
+    if not inks:
+        return None
+    nothing = {"kind": "uv_lamp", "row": None, "units": 1, "power": None, "length": 0.0, "rows": None}
+    dose = max((ink.get("cure_dose", 0.0) for ink in inks))
+    if not dose:
+        return nothing
+    choices = []
+    for row in station.rows["lamp"]:
+        if not all(key in row for key in ("irradiance", "window_along", "window_across")):
+            continue
+        peak = row.get("shape", 0.5) * row["irradiance"] * AGEING * row["window_along"]
+        if station.context["carriage"]:
+            speed, advance = station.items[0]["speed"], station.items[0]["advance"]
+            lit = max(1, ceil(dose / (peak / speed * row["window_across"] / advance)))
+            rows, units, length = lit, 2 * lit, 0.0
+        else:
+            rows = max(1, ceil(dose * job.speed / peak))
+            units, length = rows * ceil(job.width / row["window_across"]), rows * row.get("depth", 0.0)
+        power = row["electrical"] * units / 1000 if "electrical" in row else None
+        choices.append({"kind": "uv_lamp", "row": row, "units": units, "power": power, "length": length,
+                        "rows": rows})
+    return cheapest(station, choices) or nothing
+
+
+def dryer(station):
+    """Dryers for the water at peak; None without aqueous ink."""
+    job = station.job
+    wet = [use for use in station.uses if use["channel"]["ink"]["family"] == "aqueous"]
+    if not wet:
+        return None
+    # all process colours together are limited at the peak
+    process = [use for use in wet if use["channel"]["kind"] == "process"]
+    sum_of_peaks = sum(use["channel"]["peak"] for use in process)
+    factor = min(1.0, PROCESS_LIMIT / sum_of_peaks) if sum_of_peaks else 1.0
+    peak = mean = 0.0
+    for use in wet:
+        ink = use["channel"]["ink"]
+        water = use["laydown"] * station.area * ink.get("density", DENSITY) * ink.get("water_share", WATER) \
+            * EVAPORATED[job.absorbency]
+        peak += water * use["channel"]["peak"] * (factor if use in process else 1.0)
+        mean += water * use["channel"]["mean"] * job.share
+    power = mean * heat_of(job) / EFFICIENCY / 1000
+    length_at = lambda rate: peak / (job.image_width * rate)
+    choices = []
+    for row in station.rows["dryer"]:
+        if "width" not in row or "length" not in row:
+            continue
+        beside = ceil(job.width / row["width"])
+        along = max(1, ceil(length_at(row.get("drying_rate", DRYING_RATE)) / row["length"]))
+        if row.get("electrical"):             # rule read from the output: the power of a dryer limits it too
+            along = max(along, ceil(peak * heat_of(job) / EFFICIENCY / (row["electrical"] * beside)))
+        choices.append({"kind": "dryer", "row": row, "units": along * beside,
+                        "power": power, "length": along * row["length"], "rows": None})
+    return cheapest(station, choices) or {"kind": "dryer", "row": None, "units": 1, "length": length_at(DRYING_RATE),
+                                          "power": power, "rows": None}
