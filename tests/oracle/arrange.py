@@ -3,6 +3,7 @@
 import math
 from fractions import Fraction
 
+from demand import MATRIX
 from gates import head_reasons, unmet
 from ink import cover, dots
 from quantity import INCH, above, ceil
@@ -74,7 +75,7 @@ class Group:
         most = max(2 * required, along_n)
         found = [required]
         pitch = 1 / along_n
-        for likely, _, widest in self.dots:
+        for likely, _, widest in self.dots if self.job.solids else ():
             for dot in (likely, widest):
                 if dot > pitch:
                     found.append(1 / math.sqrt(dot * dot - pitch * pitch))
@@ -116,21 +117,16 @@ class Group:
         return self.mode["drops"][level - 1] * lines * along_n * along_m
 
     def lattices(self, along_n, required, axes, reasons):
-        """Every lattice and drop at that nozzle resolution; axes = which of (nozzle, motion) is across the line."""
+        """Every lattice and drop at that nozzle resolution; axes = which of (nozzle, motion) is across the line. Rule
+        read from the output: heads in line for a film are as many as its largest drop needs, six where six miss it."""
         for along_m in self.candidates(along_n, required):
-            previous, missed = None, True
             for lines in range(1, LINES + 1):
                 levels, more, is_open = self.levels(along_n, along_m, lines)
-                if levels == previous and not missed:
-                    break                     # another line of heads is not needed for the film
-                previous, missed = levels, any(code == "film" for code, _, _ in more)
-                if missed and lines < LINES:
-                    continue
-                codes = self.bar_code((along_n, along_m) if axes == 0 else (along_m, along_n))
-                yield {"group": self, "along_n": along_n, "along_m": along_m, "lines": lines,
-                       "levels": levels, "open": is_open, "reasons": self.reasons + reasons + more + codes}
-                if not any(self.films):
+                if lines == LINES or not any(code == "film" for code, _, _ in more):
                     break
+            codes = self.bar_code((along_n, along_m) if axes == 0 else (along_m, along_n))
+            yield {"group": self, "along_n": along_n, "along_m": along_m, "lines": lines, "levels": levels,
+                   "open": is_open, "reasons": self.reasons + reasons + more + codes}
 
     def bar_code(self, lattice):
         """Reasons of the bar code on (across, along)."""
@@ -143,7 +139,7 @@ class Group:
             printed.append(module)
             if not fits:
                 found.append(("bar_code", module, None))
-        if len(printed) == 2:
+        if job.symbol in MATRIX:
             apart = abs(printed[0] - printed[1]) / (sum(printed) / 2)
             if above(apart, 0.06):
                 found.append(("bar_code", apart, 0.06))
@@ -192,7 +188,7 @@ def stacked(job, head, item, k, across_n):
                       rows=row_count, depth=row_count * (head["body_depth"] + ROW_GAP), family=family,
                       active=job.width * item["along_n"] * stack * item["lines"],
                       allowed=allowed, use=column / stack / allowed, per_nozzle=column / stack,
-                      limit=stack * allowed / item["along_m"],
+                      limit=stack * allowed / item["along_m"], pace=stack * allowed / item["along_m"],
                       idle=1 - job.width / (heads * step + swath - step)))
 
 
@@ -200,6 +196,22 @@ def in_band(job, along_m, stack, band):
     """Whether a nozzle's frequency, over the speeds asked, runs through the band."""
     low, high = job.speed_low * along_m / stack, job.speed * along_m / stack
     return not (above(band[0], high) or above(low, band[1]))
+
+
+def beats(one, other):
+    """Whether one arrangement of a head and mode beats another in heads, speed its frequency allows and laydown, and
+    leaves no more solids open. Rule read from the output: open solids are the fourth term."""
+    pairs = [(one["total"], other["total"]), (-one["pace"], -other["pace"]), (one["open"], other["open"]),
+             (sum(one["laydown"]), sum(other["laydown"]))]
+    return not any(above(a, b) for a, b in pairs) and any(above(b, a) for a, b in pairs)
+
+
+def kept(items):
+    """The arrangements that no other of the same head and mode beats."""
+    same = {}
+    for item in items:
+        same.setdefault(item["order"][:2], []).append(item)
+    return [item for item in items if not any(beats(other, item) for other in same[item["order"][:2]])]
 
 
 def finish(item):

@@ -3,7 +3,7 @@
 import itertools
 import math
 
-from arrange import ROW_GAP, Group, finish, nozzles, rating, rows
+from arrange import ROW_GAP, Group, finish, kept, nozzles, rating, rows
 from quantity import above, ceil
 
 PASSES, MOST_SPEED, ACCELERATION, DWELL, PARK, SHARE = 2, 1.5, 10.0, 0.1, 0.2, 0.9
@@ -71,9 +71,19 @@ def drive(job, items, lamp_depth):
         speed = min([MOST_SPEED] + [share * item["allowed"] / item["along_m"] for item in items])
         time = (job.width + array) / speed + 2 * speed / ACCELERATION + DWELL
         served = (job.pitch or job.length) / (strokes * time)
+        if any(through(item, speed) for item in items):
+            served = 0.0
         if not above(job.speed, served):
             break
     return advance, speed, strokes, time, array, served
+
+
+def through(item, speed):
+    """Whether the frequency at that carriage speed lies in the band the head must avoid."""
+    if not item["group"].head.get("avoid"):
+        return False
+    low, high = item["group"].head["avoid"]
+    return not (above(low, speed * item["along_m"]) or above(speed * item["along_m"], high))
 
 
 def loaded(job, items, found):
@@ -101,7 +111,10 @@ def combinations(job, rows_of, heads, every):
             if not item["reasons"] and len(job.groups) == 1:
                 alone(job, item, depth)
         every[number] += items
-        lists.append([item for item in items if not item["reasons"]])
+        full = [with_heads(job, item, item.get("least", 1)) for item in items if not item["reasons"]]
+        for item in full:
+            item["pace"] = 1.0 if "carriage_drop_by_use" in job.faults else item["allowed"] / item["along_m"]
+        lists.append(kept(full))
     for items in itertools.product(*lists):
         yield from least_heads(job, items, depth)
 
@@ -114,6 +127,7 @@ def alone(job, item, depth):
         if found:
             best = max(best, found[5])
             if not above(job.speed, found[5]):
+                item["least"] = count
                 return
     item["reasons"].append(("frequency", best, job.speed))
 
@@ -121,11 +135,12 @@ def alone(job, item, depth):
 def least_heads(job, items, depth):
     """The combinations of head counts of which none can be lessened and the throughput still met."""
     met = []
-    most = MOST_HEADS if len(items) == 1 else 4
+    most = MOST_HEADS if len(items) == 1 else 8
+    counted = [[None] + [with_heads(job, item, count) for count in range(1, most + 1)] for item in items]
     for counts in sorted(itertools.product(range(1, most + 1), repeat=len(items)), key=sum):
         if any(all(a >= b for a, b in zip(counts, known)) for known in met):
             continue
-        full = [with_heads(job, item, count) for item, count in zip(items, counts)]
+        full = [known[count] for known, count in zip(counted, counts)]
         found = drive(job, full, depth)
         if found and not above(job.speed, found[5]):
             met.append(counts)

@@ -11,11 +11,18 @@ def close(a, b, relative=1e-9):
     return abs(a - b) <= relative * max(abs(a), abs(b)) + 1e-12
 
 
+def equal(one, other):
+    """Equal in head and mode, number of heads, speed allowed, laydown and open solids."""
+    return one["order"][:2] == other["order"][:2] and one["total"] == other["total"] and one["open"] == other["open"] \
+        and close(one["pace"], other["pace"]) and close(sum(one["laydown"]), sum(other["laydown"]))
+
+
 class Comparison:
     """differences[]; met: what of the request came up, for the counts."""
 
     def __init__(self, document, answer):
         self.document, self.answer, self.differences = document, answer, []
+        self.excused, self.first = {"equal": 0, "combination": 0}, None
         self.required()
         chosen = document.get("chosen")
         if bool(chosen) != bool(answer.accepted):
@@ -39,6 +46,15 @@ class Comparison:
         required = self.document["required"]
         for axis, key in enumerate(("resolution_across_dpi", "resolution_along_dpi")):
             self.number("required", required[key], self.answer.job.required[axis] * INCH)
+
+    def amount(self, kind, program, oracle, slack):
+        """Equal to the minor unit; beyond it only by the amounts that lie on a half within the last binary digits."""
+        if abs(program - oracle) > slack:
+            self.differ(kind, program, oracle)
+
+    @staticmethod
+    def slack(station):
+        return station.halves and int(station.halves * station.context["annuity"]) + 1
 
     # -- the chosen station and its alternatives
 
@@ -77,12 +93,12 @@ class Comparison:
             self.differ("chosen.unknown", self.shape_of(chosen["groups"]), (self.shape(first), first.key))
             return
         if rank:
-            first = self.answer.accepted[0]
-            self.differ("chosen.rank", (rank, self.shape(station), station.key), (self.shape(first), first.key))
+            self.worse("chosen", station, self.answer.accepted[0])
+        self.first = station
         for group, item in zip(chosen["groups"], station.items):
             self.group(group, item)
         self.money(station)
-        self.alternatives(rank)
+        self.alternatives()
 
     def group(self, group, item):
         base, along = item["group"], item["along_m"]
@@ -122,28 +138,55 @@ class Comparison:
             mine = [(n, q, p if p is None else float(p) / 100) for n, q, p, _ in station.lines]
             self.differ("bill", [n for n in names if n[1:] not in [m[1:] for m in mine]] or len(names),
                         [m for m in mine if m[1:] not in [n[1:] for n in names]] or len(mine))
-        self.equal("money.capital", minor(document["cost"]["capital"]), station.capital)
+        cost = document["cost"]
+        self.equal("money.capital", minor(cost["capital"]), station.capital)
         for key, value in station.terms.items():
-            self.equal("money." + key, minor(document["cost"][key + "_per_year"]), value)
-        self.equal("money.running", minor(document["cost"]["running_per_year"]), station.running)
-        self.equal("money.ownership", minor(document["cost"]["ownership"]), station.ownership)
+            self.amount("money." + key, minor(cost[key + "_per_year"]), value, station.halves)
+        self.amount("money.running", minor(cost["running_per_year"]), station.running, station.halves)
+        self.amount("money.ownership", minor(cost["ownership"]), station.ownership, self.slack(station))
         self.equal("unpriced", document["bom_unpriced"], station.unpriced)
         self.number("footprint", document["footprint_mm"], station.footprint * 1e3)
         self.number("lead_time", document["lead_time"]["days"] if document["lead_time"] else None,
                     station.lead_time / 86400)
 
-    def alternatives(self, rank):
-        expected = self.answer.alternatives() if rank == 0 else None
-        if expected is None:
-            return
+    def worse(self, kind, station, best):
+        """A station of the program that does not rank first among its like: equal in all that the program compares
+        when it drops arrangements, a combination it did not try, or a difference."""
+        if "equal_dropped" in self.answer.job.faults and all(map(equal, station.items, best.items)):
+            self.excused["equal"] += 1
+        elif len(station.items) > 1 and station.key >= best.key:
+            self.excused["combination"] += 1
+        else:
+            self.differ(kind + ".rank", (self.shape(station), station.key), (self.shape(best), best.key))
+
+    @staticmethod
+    def heads_of(station):
+        return [(item["group"].head["name"], item["family"]) for item in station.items]
+
+    def alternatives(self):
+        """Each differs from those before in heads or families, stands in order, and is the best of its like."""
+        expected = [s for s in self.answer.alternatives(self.first)]
         listed = self.document["alternatives"]
-        if [self.shape_of(a["groups"]) for a in listed] != [self.shape(s) for s in expected]:
-            self.differ("alternatives", [(self.shape_of(a["groups"]), a["cost"]["ownership"]) for a in listed],
-                        [(self.shape(s), s.key) for s in expected])
-            return
-        for alternative, station in zip(listed, expected):
-            self.equal("alternatives.money", [round(alternative["cost"][k] * 100) for k in ("capital", "ownership")],
-                       [station.capital, station.ownership])
+        if len(self.answer.job.groups) == 1:
+            self.equal("alternatives.heads", [[(g["head"], g["family"]) for g in a["groups"]] for a in listed],
+                       [self.heads_of(station) for station in expected])
+        last = self.first
+        for number, alternative in enumerate(listed):
+            _, station = self.station_of(alternative["groups"])
+            if station is None:
+                self.differ("alternatives.unknown", self.shape_of(alternative["groups"]), None)
+                continue
+            like = next(s for s in self.answer.accepted if self.heads_of(s) == self.heads_of(station))
+            if station is not like:
+                self.worse("alternatives", station, like)
+            elif number < len(expected) and self.heads_of(expected[number]) != self.heads_of(station):
+                self.worse("alternatives", station, expected[number])
+            if station.key[:7] < last.key[:7]:
+                self.differ("alternatives.order", station.key, last.key)
+            last = station
+            self.equal("alternatives.capital", round(alternative["cost"]["capital"] * 100), station.capital)
+            self.amount("alternatives.ownership", round(alternative["cost"]["ownership"] * 100), station.ownership,
+                        self.slack(station))
             self.equal("alternatives.unpriced", alternative["bom_unpriced"], station.unpriced)
 
     # -- the heads not chosen
@@ -162,14 +205,28 @@ class Comparison:
     def reasons(self, head, listed):
         for number, group in enumerate(self.answer.job.groups):
             program = sorted(self.plain(r) for r in listed if r["group"] == group["name"])
-            oracle = sorted(self.answer.reasons_of(head, number))
+            oracle = sorted(self.answer.reasons_of(head, number, self.first))
             same = len(program) == len(oracle) and all(
                 p[:2] == o[:2] and close(p[2], o[2], 1e-6) and (o[3] is None or close(p[3], o[3], 1e-6))
                 for p, o in zip(program, oracle))
+            if not same and len(program) == 1 and program[0][0] == "lost":
+                same = self.lost_otherwise(head, number, program[0])
             if not same:
                 kind = "lost" if any(r[0] == "lost" for r in program + oracle) else "reasons"
                 codes = [p[:2] for p in program] == [o[:2] for o in oracle]
                 self.differ("rejected." + kind + (".value" if codes else ""), (head, group["name"], program), oracle)
+
+    def lost_otherwise(self, head, number, reason):
+        """Whether the reason is true of another accepted station with that head, and why that is excused."""
+        best = self.answer.best_with(head, number)
+        for station in self.answer.accepted:
+            if station.items[number]["group"].head["name"] == head and self.first and station is not best:
+                mine = self.answer.lost(station, self.first)
+                if mine[:2] == reason[:2] and close(mine[2], reason[2], 1e-6) and close(mine[3], reason[3], 1e-6):
+                    before = len(self.differences)
+                    self.worse("rejected.lost", station, best)
+                    return len(self.differences) == before
+        return False
 
     SCALE = {"mm": 1e-3, "um": 1e-6, "mPa.s": 1e-3, "mN/m": 1e-3, "kHz": 1e3, "dpi": 1 / INCH, "m/s": 1.0, "Hz": 1.0,
              "d": 86400.0, "m/min": 1 / 60, "EUR": 100.0, "": 1.0, "deg": 1.0, "degC": 1.0}

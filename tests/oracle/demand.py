@@ -49,7 +49,7 @@ class Job:
     def set_speed(self):
         """Line speed served, the greater of speed and what the throughput needs."""
         low, high = self.get("line", "speed", (0.0, 0.0))
-        self.passed = self.get("product", "width", self.get("substrate", "width", self.image_width))
+        self.passed = self.get("product", "width", self.get("substrate", "width", self.width))
         needed = 0.0
         if self.get("line", "throughput"):
             rate, unit = self.get("line", "throughput")

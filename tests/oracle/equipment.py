@@ -21,12 +21,13 @@ def cheapest(station, choices):
     """The choice of least cost over the years; unknown price or power last, the earlier row on a tie.
     Rule read from the output: method.md does not say by what a lamp or dryer is chosen."""
     def cost(choice):
-        price = station.price(choice["row"])
-        power = choice["power"]
-        if price is None or power is None:
-            return 1, 0
-        energy = Decimal(power * station.hours / 3600) * station.context["energy"]
-        return 0, price * choice["units"] + energy * Decimal(station.context["annuity"])
+        prices = [(station.price(choice["row"]), choice["units"])]
+        if choice["row"].get("mercury") == "yes" and not station.wet():
+            prices.append((station.price(station.choice("exhaust", station.uses[0])), 1))
+        energy = Decimal((choice["power"] or 0) * station.hours / 3600) * station.context["energy"]
+        unknown = sum(1 for price, _ in prices if price is None) + (choice["power"] is None)
+        return unknown, sum((price or 0) * units for price, units in prices) \
+            + energy * Decimal(station.context["annuity"])
     return min(choices, key=cost, default=None)
 
 
@@ -36,7 +37,7 @@ def curing(station):
     inks = [channel["ink"] for channel in job.channels if channel["ink"]["family"] == "uv"]
     if not inks:
         return None
-    nothing = {"kind": "uv_lamp", "row": None, "units": 1, "power": None, "length": 0.0, "rows": None}
+    nothing = {"kind": "uv_lamp", "row": None, "units": 1, "power": None, "length": 0.0, "needed": 0.0}
     dose = max((ink.get("cure_dose", 0.0) for ink in inks))
     if not dose:
         return nothing
@@ -47,14 +48,16 @@ def curing(station):
         peak = row.get("shape", 0.5) * row["irradiance"] * AGEING * row["window_along"]
         if station.context["carriage"]:
             speed, advance = station.items[0]["speed"], station.items[0]["advance"]
-            lit = max(1, ceil(dose / (peak / speed * row["window_across"] / advance)))
-            rows, units, length = lit, 2 * lit, 0.0
+            # rule read from the output: beside the dose, the windows must cover an advance without gaps
+            lit = max(ceil(dose / (peak / speed * row["window_across"] / advance)),
+                      ceil(advance / row["window_across"]))
+            units, length = 2 * lit, 0.0
         else:
             rows = max(1, ceil(dose * job.speed / peak))
             units, length = rows * ceil(job.width / row["window_across"]), rows * row.get("depth", 0.0)
         power = row["electrical"] * units / 1000 if "electrical" in row else None
         choices.append({"kind": "uv_lamp", "row": row, "units": units, "power": power, "length": length,
-                        "rows": rows})
+                        "needed": length})
     return cheapest(station, choices) or nothing
 
 
@@ -83,9 +86,11 @@ def dryer(station):
             continue
         beside = ceil(job.width / row["width"])
         along = max(1, ceil(length_at(row.get("drying_rate", DRYING_RATE)) / row["length"]))
+        units = along * beside
         if row.get("electrical"):             # rule read from the output: the power of a dryer limits it too
-            along = max(along, ceil(peak * heat_of(job) / EFFICIENCY / (row["electrical"] * beside)))
-        choices.append({"kind": "dryer", "row": row, "units": along * beside,
-                        "power": power, "length": along * row["length"], "rows": None})
-    return cheapest(station, choices) or {"kind": "dryer", "row": None, "units": 1, "length": length_at(DRYING_RATE),
-                                          "power": power, "rows": None}
+            units = max(units, ceil(peak * heat_of(job) / EFFICIENCY / row["electrical"]))
+        choices.append({"kind": "dryer", "row": row, "units": units, "power": power,
+                        "length": ceil(units / beside) * row["length"],
+                        "needed": length_at(row.get("drying_rate", DRYING_RATE))})
+    return cheapest(station, choices) or {"kind": "dryer", "row": None, "units": 1, "power": power,
+                                          "length": length_at(DRYING_RATE), "needed": length_at(DRYING_RATE)}

@@ -14,8 +14,8 @@ class Maker:
 
     def __init__(self, seed):
         self.random = random.Random(seed)
-        self.profile = ("plain", "plain", "scanning", "groups", "tight", "plain", "groups", "scanning", "film",
-                        "tight")[seed % 10]
+        self.profile = ("plain", "scanning", "scanning", "groups", "tight", "plain", "groups", "scanning", "film",
+                        "plain")[seed % 10]
         self.seed = seed
         self.family = self.pick(FAMILIES[:3] if self.profile == "film" else FAMILIES)
         self.room = self.maybe(0.3, (22, 28, 32)) or 25
@@ -197,7 +197,7 @@ class Maker:
         if self.profile == "groups" or self.random.random() < 0.1:
             other = pick(("white", "white", "varnish", "second"))
             if other == "second":
-                inks["more"] = self.ink(pick(FAMILIES))
+                inks["more"] = self.ink(pick([f for f in FAMILIES if f != self.family]))
                 found["other"] = {"kind": "spot", "ink": "more"}
             else:
                 inks["more"] = self.ink(self.family)

@@ -37,7 +37,7 @@ class Answer:
         for number, group in enumerate(self.job.groups):
             items = list(arrange.single(self.job, group, heads))
             self.every[number] += items
-            passing.append([item for item in items if not item["reasons"]])
+            passing.append(arrange.kept([item for item in items if not item["reasons"]]))
         self.combine(itertools.product(*passing), dict(self.context, carriage=False))
 
     def scanning(self, heads):
@@ -53,10 +53,10 @@ class Answer:
             else:
                 self.accepted.append(station)
 
-    def alternatives(self):
+    def alternatives(self, first):
         """Up to three behind the first that differ from all before in a head or a family."""
         seen, found = set(), []
-        for station in self.accepted:
+        for station in [first] + self.accepted:
             shape = tuple((i["group"].head["name"], i["family"]) for i in station.items)
             if shape in seen:
                 continue
@@ -71,12 +71,12 @@ class Answer:
                 return station
         return None
 
-    def reasons_of(self, head, number):
+    def reasons_of(self, head, number, first):
         """[(code, subject, value, limit)] of a head for a group. Rule read from the output: of all its arrangements the
         one that fails fewest gates speaks, the earlier on a tie."""
         station = self.best_with(head, number)
-        if station and self.accepted[0].items[number]["group"].head["name"] != head:
-            return [self.lost(station, self.accepted[0])]
+        if station and first and first.items[number]["group"].head["name"] != head:
+            return [self.lost(station, first)]
         late = [(len(reasons), other.key, reasons) for other, reasons in self.refused
                 if other.items[number]["group"].head["name"] == head]
         if late:
@@ -115,7 +115,8 @@ def context(job, rows, faults):
         "currency": job.get("request", "currency") or priced[0][1], "hours": hours, "annuity": annuity, "room": job.room,
         "labour": labour[0] if labour else Decimal(4000), "energy": power[0] if power else Decimal(20),
         "pretreatment": primer or energy is not None and above(tension + 10e-3, energy), "lifts": bool(lifts),
-        "temperature": lambda head, ink: jetting(head, ink, job.room)[0] if ink.get("viscosity") else None,
+        "temperature": lambda head, ink: jetting(head, ink, job.room)[0]
+        if ink.get("viscosity") or ink.get("jetting_temperature") else None,
         "first_group_only": ("controller", "encoder", "product_sensor", "commissioning", "training")
         if "first_group_only" in faults else (),
     }

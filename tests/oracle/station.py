@@ -32,12 +32,18 @@ class Station:
     def __init__(self, job, rows, items, context):
         self.job, self.rows, self.items, self.context = job, rows, items, context
         self.lines = []                  # (part number or kind, quantity, unit price or None, lead time or None)
-        self.worn, self.without_lead = [], 0
+        self.worn, self.without_lead, self.halves = [], 0, 0
         self.currency = context["currency"]
         self.hours = context["hours"]
         self.flow()
         self.bill()
         self.cost()
+
+    def round(self, amount):
+        """Whole minor units; counts amounts so near a half that binary numbers may fall to either side."""
+        amount = Decimal(amount)
+        self.halves += abs(amount % 1 - Decimal("0.5")) < Decimal("1e-6")
+        return cents(amount)
 
     # -- what flows
 
@@ -48,9 +54,14 @@ class Station:
         self.limit = min(limits)
         self.margin = self.limit / job.speed
         self.area = job.image_width * job.speed
+        rate, unit = job.get("line", "throughput", (0.0, None))
+        if self.context["carriage"] and unit not in (None, "parts"):
+            self.area = rate                  # rule read from the output: a carriage prints the area asked for
         self.uses = []
         peak_width = job.image_width if "peak_without_margin" in job.faults else job.width
         for item in self.items:
+            # rule read from the output: under a carriage the area that a stroke floods
+            flood = item["advance"] * item["speed"] if self.context["carriage"] else peak_width * job.speed
             for channel, laydown in zip(item["group"].group["channels"], item["laydown"]):
                 heads, head = item["per_channel"], item["group"].head
                 printed = self.area * laydown * channel["mean"] * job.share
@@ -59,7 +70,7 @@ class Station:
                 flush = heads * FLUSH * PURGES / day
                 self.uses.append({"channel": channel, "item": item, "ink": printed + purge, "flush": flush,
                                   "laydown": laydown, "heads": heads,
-                                  "peak": peak_width * job.speed * laydown * channel["peak"]})
+                                  "peak": flood * laydown * channel["peak"]})
 
     # -- the bill
 
@@ -100,7 +111,8 @@ class Station:
         joints = sum(item["joints"] for item in self.items)
         if joints:
             if any(row.get("kind") == "alignment" for row in rows["part"]):
-                self.parts_of("alignment")      # rule read from the output: no line when the catalogue has none
+                # rule read from the output: for the groups with joints, and no line when the catalogue has none
+                self.parts_of("alignment", [use for use in self.uses if use["item"]["joints"]])
             self.add("alignment_hours", joints, self.context["labour"], timed=False)
         for kind in ("cap", "wipe", "spittoon", "strike_sensor"):
             self.parts_of(kind)
@@ -208,7 +220,11 @@ class Station:
             temperature = self.context["temperature"](use["item"]["group"].head, use["channel"]["ink"])
             if temperature is None:
                 continue                      # rule read from the output: neither where nothing is known
-            (warm if temperature > self.context["room"] + 1e-9 else cold).append(use)
+            # rule read from the output: a chiller wherever the ink is less than 5 K above the room
+            if above(temperature, self.context["room"]):
+                warm.append(use)
+            if above(self.context["room"] + 5, temperature):
+                cold.append(use)
         if warm:
             self.parts_of("heater", warm)
         if cold:
@@ -218,7 +234,7 @@ class Station:
         """Lamps, dryer, exhaust; their power and length."""
         job = self.job
         self.power = []                       # (kW at mean, None when unknown)
-        self.stage_length = 0.0
+        self.stage_length = self.stage_needed = 0.0
         lamp = curing(self)
         dry = dryer(self)
         for stage in (lamp, dry):
@@ -226,20 +242,22 @@ class Station:
                 self.row_line(stage["row"], stage["units"], stage["kind"])
                 self.power.append(stage["power"])
                 self.stage_length += stage["length"]
-        families = {channel["ink"]["family"] for channel in job.channels}
+                self.stage_needed += stage["needed"]
         hot = lamp and lamp["row"] and lamp["row"].get("mercury") == "yes"
-        wet = [use for use in self.uses if use["channel"]["ink"]["family"] in ("aqueous", "solvent")]
-        if families & {"aqueous", "solvent"} or hot:
-            self.parts_of("exhaust", wet or self.uses)
+        if self.wet() or hot:
+            self.parts_of("exhaust", self.wet() or self.uses)
+
+    def wet(self):
+        """Channels whose ink gives off vapour to be exhausted."""
+        return [use for use in self.uses if use["channel"]["ink"]["family"] in ("aqueous", "solvent")]
 
     def first_fill(self):
         """A container for each supply, and at least what a shift uses at the mean; whole litres without a container."""
         shift = min(self.job.get("line", "hours_per_day", 8 * 3600.0), 8 * 3600.0)
         for use in self.uses:
             used = (use["ink"]) * shift
-            container = (use["supply"] or {}).get("container")
-            litres = max(use["supplies"], ceil(used / container)) * container * 1000 if container \
-                else max(1, ceil(used * 1000))
+            container = (use["supply"] or {}).get("container", 1e-3)
+            litres = max(use["supplies"], ceil(used / container)) * container * 1000
             price = use["channel"]["ink"].get("price")
             known = price[0] if price and price[1] == self.currency else None
             self.add("first_fill", round(litres), known, timed=False)
@@ -247,11 +265,11 @@ class Station:
     def life(self, item):
         """Running seconds a head lasts: by hours or by drops a nozzle, the lesser."""
         head = item["group"].head
-        life = head.get("life", LIFE)
+        lives = [head["life"]] if "life" in head else []
         if head.get("life_drops"):
             mean = max(channel["mean"] for channel in item["group"].group["channels"])
-            life = min(life, head["life_drops"] / (item["per_nozzle"] * mean))
-        return life
+            lives.append(head["life_drops"] / (item["per_nozzle"] * mean))
+        return min(lives, default=LIFE)
 
     def spares(self, heads):
         """Poisson over the lead time, at least one, and one more where a body or board can strike the heads."""
@@ -270,31 +288,31 @@ class Station:
         for use in self.uses:
             price = use["channel"]["ink"].get("price")
             if price and price[1] == self.currency:
-                ink += cents(Decimal(use["ink"] * year * 1000) * price[0])
+                ink += self.round(Decimal(use["ink"] * year * 1000) * price[0])
             flush = self.choice("flush", use)
             if flush and self.price(flush) is not None:
-                cleaning += cents(Decimal(use["flush"] * year * 1000) * self.price(flush))
+                cleaning += self.round(Decimal(use["flush"] * year * 1000) * self.price(flush))
         for item in self.items:
             changes = item["total"] * year / self.life(item)
             price = self.price(item["group"].head)
             if price is not None:
-                heads += cents(Decimal(changes) * price)
-            labour += cents(Decimal(changes) * self.context["labour"])
+                heads += self.round(Decimal(changes) * price)
+            labour += self.round(Decimal(changes) * self.context["labour"])
         for power in self.power:
             if power is not None:
-                energy += cents(Decimal(power * year / 3600) * self.context["energy"])
+                energy += self.round(Decimal(power * year / 3600) * self.context["energy"])
         cleaning += self.wear(year)
         self.terms = {"ink": int(ink), "heads": int(heads), "energy": int(energy), "labour": int(labour),
                       "cleaning": int(cleaning)}
         self.running = sum(self.terms.values())
-        self.ownership = cents(Decimal(self.capital) + Decimal(self.running) * Decimal(self.context["annuity"]))
+        self.ownership = self.round(Decimal(self.capital) + Decimal(self.running) * Decimal(self.context["annuity"]))
 
     def wear(self, year):
         """Parts of the bill replaced in a year, in minor units."""
         total = Decimal(0)
         for row, count in self.worn:
             if row.get("life") and self.price(row) is not None:
-                total += cents(Decimal(count * year / row["life"]) * self.price(row))
+                total += self.round(Decimal(count * year / row["life"]) * self.price(row))
         return total
 
     @property
@@ -308,7 +326,13 @@ class Station:
         price_class = math.floor(math.log(self.ownership) / math.log(1.05)) if self.ownership > 0 else -1
         return (sum(i["unmet"] for i in items), self.unpriced, price_class, sum(1 for i in items if i["open"]),
                 sum(i["joints"] for i in items), -round(self.margin, 6), sum(i["total"] for i in items),
-                self.ownership, [i["order"] for i in items], [i["along_m"] for i in items])
+                self.ownership, self.order)
+
+    @property
+    def order(self):
+        """The last keys: order of the catalogue, mode, k, m, R_m."""
+        return ([i["order"][0] for i in self.items], [i["order"][1] for i in self.items],
+                [(i["k"], i["stack"], i["along_m"]) for i in self.items])
 
     def late_reasons(self):
         """Gates of stage B."""
@@ -317,8 +341,11 @@ class Station:
         total = sum(item["total"] for item in self.items)
         if "heads" in limits and above(total, limits["heads"]):
             found.append(("heads", total, limits["heads"]))
-        if "space" in limits and above(self.footprint, limits["space"]):
-            found.append(("space", self.footprint, limits["space"]))
+        space = self.footprint
+        if "space_without_installed" in job.faults:
+            space += self.stage_needed - self.stage_length
+        if "space" in limits and above(space, limits["space"]):
+            found.append(("space", space, limits["space"]))
         if "budget" in limits and limits["budget"][1] == self.currency and self.capital > limits["budget"][0]:
             found.append(("budget", self.capital, int(limits["budget"][0])))
         if "lead_time" in limits and above(self.lead_time, limits["lead_time"]):
