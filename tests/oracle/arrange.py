@@ -207,11 +207,13 @@ def beats(one, other):
 
 
 def kept(items):
-    """The arrangements that no other of the same head and mode beats."""
+    """Marks the arrangements that no other of the same head and mode beats, and returns them."""
     same = {}
     for item in items:
         same.setdefault(item["order"][:2], []).append(item)
-    return [item for item in items if not any(beats(other, item) for other in same[item["order"][:2]])]
+    for item in items:
+        item["kept"] = not any(beats(other, item) for other in same[item["order"][:2]])
+    return [item for item in items if item["kept"]]
 
 
 def finish(item):

@@ -35,7 +35,7 @@ def with_heads(job, item, count):
     total_nozzles = own + (count - 1) * step
     staggered = rows(head, step * pitch, count)
     row_count = staggered * base.positions * item["lines"]
-    counted = row_count // staggered if "carriage_rows" in base.job.faults else row_count
+    counted = base.positions if "carriage_rows" in base.job.faults else row_count
     total = base.positions * count * item["lines"]
     return finish(dict(item, heads_across=count, nozzles=total_nozzles, staggered=staggered, rows=counted, total=total,
                        depth=row_count * (head["body_depth"] + ROW_GAP), idle=0.0))
@@ -95,12 +95,13 @@ def loaded(job, items, found):
         done.append(dict(item, advance=advance, speed=speed, per_nozzle=column, use=column / item["allowed"],
                          limit=served, scan={"strokes": strokes, "time": time, "array": array,
                                              "machine": job.width + array + speed ** 2 / ACCELERATION + PARK},
-                         active=item["nozzles"]))
+                         active=item["nozzles"] * item["lines"]))
     return done
 
 
-def combinations(job, rows_of, heads, every):
-    """Every combination that meets the throughput with a least number of heads."""
+def combinations(job, rows_of, heads, every, served):
+    """Every combination that meets the throughput with a least number of heads; served takes, for each group and head,
+    the fastest line any combination with it serves."""
     lamps = [row.get("depth", 0.0) for row in rows_of["lamp"]]
     # rule read from the output: before a lamp is chosen the deepest of the catalogue stands at both ends
     depth = max(lamps, default=0.0) if any(c["ink"]["family"] == "uv" for c in job.channels) else 0.0
@@ -108,40 +109,41 @@ def combinations(job, rows_of, heads, every):
     for number, group in enumerate(job.groups):
         items = list(arrangements(job, group, heads))
         for item in items:
-            if not item["reasons"] and len(job.groups) == 1:
+            if not item["reasons"]:
                 alone(job, item, depth)
         every[number] += items
-        full = [with_heads(job, item, item.get("least", 1)) for item in items if not item["reasons"]]
+        full = [with_heads(job, item, item["least"]) for item in items if not item["reasons"]]
         for item in full:
-            item["pace"] = 1.0 if "carriage_drop_by_use" in job.faults else item["allowed"] / item["along_m"]
-        lists.append(kept(full))
+            item["pace"] = 1 / item["use"] if "carriage_drop_by_use" in job.faults \
+                else item["allowed"] / item["along_m"]
+        kept(full)
+        lists.append([item for item in full if item["kept"] or len(job.groups) == 1])
     for items in itertools.product(*lists):
-        yield from least_heads(job, items, depth)
+        yield from least_heads(job, items, depth, served)
 
 
 def alone(job, item, depth):
-    """Adds the reason of a group's only arrangement that no number of heads makes fast enough."""
+    """Finds the least heads that make the arrangement fast enough by itself, or adds the reason why none do."""
     best = 0.0
     for count in range(1, MOST_HEADS + 1):
         found = drive(job, [with_heads(job, item, count)], depth)
         if found:
             best = max(best, found[5])
             if not above(job.speed, found[5]):
-                item["least"] = count
+                item["least"], item["use"] = count, found[1] * item["along_m"] / item["allowed"]
                 return
     item["reasons"].append(("frequency", best, job.speed))
 
 
-def least_heads(job, items, depth):
-    """The combinations of head counts of which none can be lessened and the throughput still met."""
-    met = []
-    most = MOST_HEADS if len(items) == 1 else 8
-    counted = [[None] + [with_heads(job, item, count) for count in range(1, most + 1)] for item in items]
-    for counts in sorted(itertools.product(range(1, most + 1), repeat=len(items)), key=sum):
-        if any(all(a >= b for a, b in zip(counts, known)) for known in met):
-            continue
-        full = [known[count] for known, count in zip(counted, counts)]
+def least_heads(job, items, depth, served):
+    """The combination with the least heads a colour that meets the throughput. Rule read from the output: as many end to
+    end for a colour of one group as of another."""
+    for count in range(1, MOST_HEADS + 1):
+        full = [with_heads(job, item, count) for item in items]
         found = drive(job, full, depth)
+        for number, item in enumerate(items):
+            name = number, item["group"].head["name"]
+            served[name] = max(served.get(name, 0.0), found[5] if found else 0.0)
         if found and not above(job.speed, found[5]):
-            met.append(counts)
             yield loaded(job, full, found)
+            return

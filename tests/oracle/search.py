@@ -24,7 +24,7 @@ class Answer:
         heads = rows["head"]
         for group in self.job.groups:
             arrange.with_reasons(self.job, group, heads)
-        self.accepted, self.refused = [], []
+        self.accepted, self.refused, self.served = [], [], {}
         self.every = [[] for _ in self.job.groups]
         if self.job.mode in ("single", "either"):
             self.single_pass(heads)
@@ -37,11 +37,13 @@ class Answer:
         for number, group in enumerate(self.job.groups):
             items = list(arrange.single(self.job, group, heads))
             self.every[number] += items
-            passing.append(arrange.kept([item for item in items if not item["reasons"]]))
+            passed = [item for item in items if not item["reasons"]]
+            best = arrange.kept(passed)
+            passing.append(passed if len(self.job.groups) == 1 else best)
         self.combine(itertools.product(*passing), dict(self.context, carriage=False))
 
     def scanning(self, heads):
-        for combination in carriage.combinations(self.job, self.rows, heads, self.every):
+        for combination in carriage.combinations(self.job, self.rows, heads, self.every, self.served):
             self.combine([combination], dict(self.context, carriage=True))
 
     def combine(self, combinations, context_of):
@@ -50,7 +52,7 @@ class Answer:
             late = station.late_reasons()
             if late:
                 self.refused.append((station, late))
-            else:
+            elif all(item["kept"] for item in items):
                 self.accepted.append(station)
 
     def alternatives(self, first):
@@ -83,6 +85,8 @@ class Answer:
             return [(code, "", value, limit) for code, value, limit in min(late, key=lambda l: l[:2])[2]]
         items = [item for item in self.every[number] if item["group"].head["name"] == head]
         fewest = min(items, key=lambda item: len(item["reasons"]))
+        if not fewest["reasons"] and (number, head) in self.served and (not first or not station):
+            return [("frequency", "", self.served[number, head], self.job.speed)]
         return [(code, "", value, limit) for code, value, limit in fewest["reasons"]]
 
     @staticmethod
