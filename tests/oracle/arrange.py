@@ -79,9 +79,10 @@ class Group:
             for dot in (likely, widest):
                 if dot > pitch:
                     found.append(1 / math.sqrt(dot * dot - pitch * pitch))
-        for film in self.films:
-            for volume in self.mode["drops"]:
-                found += [film / (volume * lines * along_n) for lines in range(1, LINES + 1) if film]
+        for film in filter(None, self.films):
+            found += [film / (volume * along_n) for volume in self.mode["drops"]]
+            # rule read from the output: with more heads in line only the largest drop
+            found += [film / (self.mode["drops"][-1] * lines * along_n) for lines in range(2, LINES + 1)]
         kept = []
         for value in sorted(found):
             if value >= required and not above(value, most) and \

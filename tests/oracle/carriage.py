@@ -2,13 +2,14 @@
 
 import itertools
 import math
+from fractions import Fraction
 
 from arrange import ROW_GAP, Group, finish, kept, nozzles, rating, rows
-from quantity import above, ceil
+from quantity import INCH, above, ceil
 
 PASSES, MOST_SPEED, ACCELERATION, DWELL, PARK, SHARE = 2, 1.5, 10.0, 0.1, 0.2, 0.9
-MOST_HEADS = 40
-ADVANCES = {}
+MOST_HEADS = 24
+ADVANCES, COUNTS = {}, {}
 
 
 def arrangements(job, group, heads):
@@ -41,13 +42,27 @@ def with_heads(job, item, count):
                        depth=row_count * (head["body_depth"] + ROW_GAP), idle=0.0))
 
 
+def counted(job, item, count):
+    """The same, kept for the next combination."""
+    known = item.setdefault("counted", {})
+    if count not in known:
+        known[count] = with_heads(job, item, count)
+    return known[count]
+
+
 def shared_advance(items):
     """The longest advance [m] that is whole rows of every group, coprime with its steps and within its nozzles."""
     known = tuple((item["nozzles"], item["steps"], item["group"].native) for item in items)
     if known not in ADVANCES:
-        ADVANCES[known] = next((rows_on / (known[0][1] * known[0][2])
-                                for rows_on in range(known[0][0] // PASSES, 0, -1)
-                                if all(fits(row, rows_on / (known[0][1] * known[0][2])) for row in known)), None)
+        # the rows of each group as a fraction of an inch, and the least length that is whole rows of all
+        rows_of = [1 / (steps * Fraction(native * INCH).limit_denominator(1000)) for _, steps, native in known]
+        common = rows_of[0]
+        for row in rows_of[1:]:
+            common = Fraction(math.lcm(common.numerator * row.denominator, row.numerator * common.denominator),
+                              common.denominator * row.denominator)
+        most = min(nozzles / PASSES * row for (nozzles, _, _), row in zip(known, rows_of))
+        ADVANCES[known] = next((float(count * common) * INCH for count in range(int(most / common), 0, -1)
+                                if all(fits(row, float(count * common) * INCH) for row in known)), None)
     return ADVANCES[known]
 
 
@@ -69,10 +84,12 @@ def drive(job, items, lamp_depth):
     strokes = ceil(job.length / advance) + max(item["steps"] for item in items) * PASSES - 1
     for share in (SHARE, 1.0):
         speed = min([MOST_SPEED] + [share * item["allowed"] / item["along_m"] for item in items])
+        while any(through(item, speed) for item in items):
+            # rule read from the output: slowed to 0.999 of the lower end of the band
+            speed = min(0.999 * item["group"].head["avoid"][0] / item["along_m"]
+                        for item in items if through(item, speed))
         time = (job.width + array) / speed + 2 * speed / ACCELERATION + DWELL
         served = (job.pitch or job.length) / (strokes * time)
-        if any(through(item, speed) for item in items):
-            served = 0.0
         if not above(job.speed, served):
             break
     return advance, speed, strokes, time, array, served
@@ -109,15 +126,14 @@ def combinations(job, rows_of, heads, every, served):
     for number, group in enumerate(job.groups):
         items = list(arrangements(job, group, heads))
         for item in items:
-            if not item["reasons"]:
-                alone(job, item, depth)
+            alone(job, item, depth)
         every[number] += items
         full = [with_heads(job, item, item["least"]) for item in items if not item["reasons"]]
         for item in full:
             item["pace"] = 1 / item["use"] if "carriage_drop_by_use" in job.faults \
                 else item["allowed"] / item["along_m"]
-        kept(full)
-        lists.append([item for item in full if item["kept"] or len(job.groups) == 1])
+        best = kept(full)
+        lists.append(full if "carriage_drop_by_use" in job.faults else best)
     for items in itertools.product(*lists):
         yield from least_heads(job, items, depth, served)
 
@@ -136,14 +152,19 @@ def alone(job, item, depth):
 
 
 def least_heads(job, items, depth, served):
-    """The combination with the least heads a colour that meets the throughput. Rule read from the output: as many end to
-    end for a colour of one group as of another."""
-    for count in range(1, MOST_HEADS + 1):
-        full = [with_heads(job, item, count) for item in items]
+    """The combinations of head counts of which none can be lessened and the throughput still met."""
+    met = []
+    most = MOST_HEADS if len(items) == 1 else 16
+    if (most, len(items)) not in COUNTS:
+        COUNTS[most, len(items)] = sorted(itertools.product(range(1, most + 1), repeat=len(items)), key=sum)
+    for counts in COUNTS[most, len(items)]:
+        if any(all(a >= b for a, b in zip(counts, known)) for known in met):
+            continue
+        full = [counted(job, item, count) for item, count in zip(items, counts)]
         found = drive(job, full, depth)
         for number, item in enumerate(items):
             name = number, item["group"].head["name"]
             served[name] = max(served.get(name, 0.0), found[5] if found else 0.0)
         if found and not above(job.speed, found[5]):
+            met.append(counts)
             yield loaded(job, full, found)
-            return

@@ -22,7 +22,7 @@ class Comparison:
 
     def __init__(self, document, answer):
         self.document, self.answer, self.differences = document, answer, []
-        self.excused, self.first = {"equal": 0, "combination": 0}, None
+        self.excused, self.first = {"equal": 0, "combination": 0, "use": 0}, None
         self.required()
         chosen = document.get("chosen")
         if bool(chosen) != bool(answer.accepted):
@@ -154,10 +154,18 @@ class Comparison:
         when it drops arrangements, a combination it did not try, or a difference."""
         if "equal_dropped" in self.answer.job.faults and all(map(equal, station.items, best.items)):
             self.excused["equal"] += 1
+        elif station.items[0]["scan"] and self.beaten_before(station, best):
+            self.excused["use"] += 1
         elif len(station.items) > 1 and station.key >= best.key:
             self.excused["combination"] += 1
         else:
             self.differ(kind + ".rank", (self.shape(station), station.key), (self.shape(best), best.key))
+
+    def beaten_before(self, station, best):
+        """Whether every station like the best that ranks before this one has an arrangement that another beats at the
+        same use of the rating: the program drops those, by the last binary digit of that use."""
+        ahead = [s for s in self.answer.accepted if s.key < station.key and self.heads_of(s) == self.heads_of(best)]
+        return all(any(not item["kept"] for item in s.items) for s in ahead)
 
     @staticmethod
     def heads_of(station):
@@ -220,16 +228,22 @@ class Comparison:
         """Whether the reason is true of another accepted station with that head, and why that is excused."""
         best = self.answer.best_with(head, number)
         for station in self.answer.accepted:
-            if station.items[number]["group"].head["name"] == head and self.first and station is not best:
+            if station.items[number]["group"].head["name"] == head and self.first:
                 mine = self.answer.lost(station, self.first)
-                if mine[:2] == reason[:2] and close(mine[2], reason[2], 1e-6) and close(mine[3], reason[3], 1e-6):
+                if mine[:2] == reason[:2] and self.near(mine, reason, station):
                     before = len(self.differences)
-                    self.worse("rejected.lost", station, best)
+                    if station is not best:
+                        self.worse("rejected.lost", station, best)
                     return len(self.differences) == before
         return False
 
+    def near(self, mine, reason, station):
+        """Values and limits alike; sums of money within what halves of a minor unit leave open."""
+        slack = self.slack(station) + self.slack(self.first) if mine[1] == "ownership" else 0
+        return all(close(a, b, 1e-6) or abs(a - b) <= slack for a, b in zip(mine[2:], reason[2:]))
+
     SCALE = {"mm": 1e-3, "um": 1e-6, "mPa.s": 1e-3, "mN/m": 1e-3, "kHz": 1e3, "dpi": 1 / INCH, "m/s": 1.0, "Hz": 1.0,
-             "d": 86400.0, "m/min": 1 / 60, "EUR": 100.0, "": 1.0, "deg": 1.0, "degC": 1.0}
+             "d": 86400.0, "m/min": 1 / 60, "EUR": 100.0, "USD": 100.0, "": 1.0, "deg": 1.0, "degC": 1.0}
 
     def plain(self, reason):
         """(code, subject where it tells, value, limit) in SI or minor units."""

@@ -37,9 +37,7 @@ class Answer:
         for number, group in enumerate(self.job.groups):
             items = list(arrange.single(self.job, group, heads))
             self.every[number] += items
-            passed = [item for item in items if not item["reasons"]]
-            best = arrange.kept(passed)
-            passing.append(passed if len(self.job.groups) == 1 else best)
+            passing.append(arrange.kept([item for item in items if not item["reasons"]]))
         self.combine(itertools.product(*passing), dict(self.context, carriage=False))
 
     def scanning(self, heads):
@@ -52,7 +50,7 @@ class Answer:
             late = station.late_reasons()
             if late:
                 self.refused.append((station, late))
-            elif all(item["kept"] for item in items):
+            else:
                 self.accepted.append(station)
 
     def alternatives(self, first):
@@ -110,8 +108,8 @@ def context(job, rows, faults):
     energy = job.get("substrate", "surface_energy")
     tension = max((c["ink"].get("surface_tension", (0.0, 0.0))[1] for c in job.channels), default=0.0)
     lifts = job.cylinder or (job.get("product", "thickness") and job.get("product", "thickness_variation"))
-    # rule read from the output: the catalogue's currency is that of its first price
-    priced = [row["price"] for tag in rows for row in rows[tag] if "price" in row]
+    # rule read from the output: without request.currency that of the budget, else that of the catalogue's first price
+    priced = [limit for limit in [job.get("limits", "budget")] if limit] + [row["price"] for tag in rows for row in rows[tag] if "price" in row]
     primer = job.absorbency == "none" and any(c["ink"]["family"] == "aqueous" for c in job.channels)
     labour = job.get("costs", "labour")
     power = job.get("costs", "energy")
