@@ -80,9 +80,8 @@ class Group:
                 if dot > pitch:
                     found.append(1 / math.sqrt(dot * dot - pitch * pitch))
         for film in filter(None, self.films):
-            found += [film / (volume * along_n) for volume in self.mode["drops"]]
-            # rule read from the output: with more heads in line only the largest drop
-            found += [film / (self.mode["drops"][-1] * lines * along_n) for lines in range(2, LINES + 1)]
+            found += [film / (volume * lines * along_n) for volume in self.mode["drops"]
+                      for lines in range(1, LINES + 1)]
         kept = []
         for value in sorted(found):
             if value >= required and not above(value, most) and \
@@ -103,7 +102,7 @@ class Group:
         base = min(max(base, self.wanted), last)
         chosen = []
         for film in self.films:
-            level = base
+            level = last if film and lines > 1 and "largest_drop_in_line" in self.job.faults else base
             while film and level < last and above(film, self.laydown(level, along_n, along_m, lines)):
                 level += 1
             if film and above(film, self.laydown(level, along_n, along_m, lines)):
@@ -118,16 +117,24 @@ class Group:
         return self.mode["drops"][level - 1] * lines * along_n * along_m
 
     def lattices(self, along_n, required, axes, reasons):
-        """Every lattice and drop at that nozzle resolution; axes = which of (nozzle, motion) is across the line. Rule
-        read from the output: heads in line for a film are as many as its largest drop needs, six where six miss it."""
+        """Every lattice and drop at that nozzle resolution; axes = which of (nozzle, motion) is across the line."""
         for along_m in self.candidates(along_n, required):
-            for lines in range(1, LINES + 1):
-                levels, more, is_open = self.levels(along_n, along_m, lines)
-                if lines == LINES or not any(code == "film" for code, _, _ in more):
-                    break
             codes = self.bar_code((along_n, along_m) if axes == 0 else (along_m, along_n))
-            yield {"group": self, "along_n": along_n, "along_m": along_m, "lines": lines, "levels": levels,
-                   "open": is_open, "reasons": self.reasons + reasons + more + codes}
+            for lines, (levels, more, is_open) in self.in_line(along_n, along_m):
+                yield {"group": self, "along_n": along_n, "along_m": along_m, "lines": lines, "levels": levels,
+                       "open": is_open, "reasons": self.reasons + reasons + more + codes}
+
+    def in_line(self, along_n, along_m):
+        """(heads in line, drops) that reach the film, each with the least drops that do; six where nothing does."""
+        tried, found = {}, []
+        for lines in range(1, LINES + 1):
+            tried[lines] = self.levels(along_n, along_m, lines)
+            missed = any(code == "film" for code, _, _ in tried[lines][1])
+            if not missed and not any(tried[n][0] == tried[lines][0] for n in found):
+                found.append(lines)
+            if found and "largest_drop_in_line" in self.job.faults:
+                break
+        return [(lines, tried[lines]) for lines in found or [LINES]]
 
     def bar_code(self, lattice):
         """Reasons of the bar code on (across, along)."""

@@ -61,7 +61,7 @@ def shared_advance(items):
             common = Fraction(math.lcm(common.numerator * row.denominator, row.numerator * common.denominator),
                               common.denominator * row.denominator)
         most = min(nozzles / PASSES * row for (nozzles, _, _), row in zip(known, rows_of))
-        ADVANCES[known] = next((float(count * common) * INCH for count in range(int(most / common), 0, -1)
+        ADVANCES[known] = next((float(count * common) * INCH for count in range(int(most / common + 1e-9), 0, -1)
                                 if all(fits(row, float(count * common) * INCH) for row in known)), None)
     return ADVANCES[known]
 
@@ -128,10 +128,11 @@ def combinations(job, rows_of, heads, every, served):
         for item in items:
             alone(job, item, depth)
         every[number] += items
-        full = [with_heads(job, item, item["least"]) for item in items if not item["reasons"]]
-        for item in full:
-            item["pace"] = 1 / item["use"] if "carriage_drop_by_use" in job.faults \
+        for item in items:
+            item.pop("counted")
+            item["pace"] = 1 / item["use"] if "carriage_drop_by_use" in job.faults and "use" in item \
                 else item["allowed"] / item["along_m"]
+        full = [with_heads(job, item, item["least"]) for item in items if not item["reasons"]]
         best = kept(full)
         lists.append(full if "carriage_drop_by_use" in job.faults else best)
     for items in itertools.product(*lists):
@@ -139,16 +140,20 @@ def combinations(job, rows_of, heads, every, served):
 
 
 def alone(job, item, depth):
-    """Finds the least heads that make the arrangement fast enough by itself, or adds the reason why none do."""
+    """Finds the least heads that make the arrangement fast enough by itself; adds the reason why none do, or too many."""
     best = 0.0
     for count in range(1, MOST_HEADS + 1):
-        found = drive(job, [with_heads(job, item, count)], depth)
+        found = drive(job, [counted(job, item, count)], depth)
         if found:
             best = max(best, found[5])
             if not above(job.speed, found[5]):
                 item["least"], item["use"] = count, found[1] * item["along_m"] / item["allowed"]
-                return
-    item["reasons"].append(("frequency", best, job.speed))
+                break
+    else:
+        item["reasons"].append(("frequency", best, job.speed))
+    total, limit = counted(job, item, item.get("least", MOST_HEADS))["total"], job.get("limits", "heads")
+    if limit and above(total, limit):
+        item["reasons"].append(("heads", total, limit))
 
 
 def least_heads(job, items, depth, served):

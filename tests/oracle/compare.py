@@ -217,6 +217,8 @@ class Comparison:
             same = len(program) == len(oracle) and all(
                 p[:2] == o[:2] and close(p[2], o[2], 1e-6) and (o[3] is None or close(p[3], o[3], 1e-6))
                 for p, o in zip(program, oracle))
+            if not same and len(self.answer.job.groups) > 1:
+                same = self.refused_otherwise(head, number, program)
             if not same and len(program) == 1 and program[0][0] == "lost":
                 same = self.lost_otherwise(head, number, program[0])
             if not same:
@@ -235,6 +237,17 @@ class Comparison:
                     if station is not best:
                         self.worse("rejected.lost", station, best)
                     return len(self.differences) == before
+        return False
+
+    def refused_otherwise(self, head, number, program):
+        """Whether another combination with that head fails late by just these reasons."""
+        for station, reasons in self.answer.refused:
+            if station.items[number]["group"].head["name"] == head:
+                mine = sorted((code, "", value, limit) for code, value, limit in reasons)
+                if [m[:2] for m in mine] == [p[:2] for p in program] and \
+                        all(close(m[2], p[2], 1e-6) for m, p in zip(mine, program)):
+                    self.excused["combination"] += 1
+                    return True
         return False
 
     def near(self, mine, reason, station):

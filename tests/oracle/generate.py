@@ -220,6 +220,10 @@ class Maker:
         if cylinder:
             image["length"] = "%g mm" % min(length, 60)
             image["width"] = "%g mm" % min(float(image["width"].split()[0]), 210)
+        if self.random.random() < 0.3 and not cylinder:
+            wide = float(image["width"].split()[0])
+            sections["product"]["width"] = "%g mm" % (wide + pick((0, 10, 50)))
+        sections["request"]["currency"] = maybe(0.3, ("EUR",))
         found, inks = self.colours()
         sections.update({"colour." + name: colour for name, colour in found.items()})
         sections.update({"ink." + name: ink for name, ink in inks.items()})

@@ -106,17 +106,18 @@ def context(job, rows, faults):
     years, rate = int(job.get("costs", "years", 5)), job.get("costs", "discount", 0.08)
     annuity = (1 - (1 + rate) ** -years) / rate if rate else float(years)
     energy = job.get("substrate", "surface_energy")
-    tension = max((c["ink"].get("surface_tension", (0.0, 0.0))[1] for c in job.channels), default=0.0)
     lifts = job.cylinder or (job.get("product", "thickness") and job.get("product", "thickness_variation"))
     # rule read from the output: without request.currency that of the budget, else that of the catalogue's first price
     priced = [limit for limit in [job.get("limits", "budget")] if limit] + [row["price"] for tag in rows for row in rows[tag] if "price" in row]
-    primer = job.absorbency == "none" and any(c["ink"]["family"] == "aqueous" for c in job.channels)
     labour = job.get("costs", "labour")
     power = job.get("costs", "energy")
     return {
         "currency": job.get("request", "currency") or priced[0][1], "hours": hours, "annuity": annuity, "room": job.room,
         "labour": labour[0] if labour else Decimal(4000), "energy": power[0] if power else Decimal(20),
-        "pretreatment": primer or energy is not None and above(tension + 10e-3, energy), "lifts": bool(lifts),
+        "lifts": bool(lifts),
+        # aqueous ink on what absorbs nothing needs a primer; any other 10 mN/m between its tension and the surface
+        "pretreatment": lambda ink: job.absorbency == "none" and ink["family"] == "aqueous" or energy is not None
+        and "surface_tension" in ink and above(ink["surface_tension"][1] + 10e-3, energy),
         "temperature": lambda head, ink: jetting(head, ink, job.room)[0]
         if ink.get("viscosity") or ink.get("jetting_temperature") else None,
         "first_group_only": ("controller", "encoder", "product_sensor", "commissioning", "training")

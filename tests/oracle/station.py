@@ -105,8 +105,7 @@ class Station:
         self.parts_of("degasser")
         self.parts_of("filter")
         self.conditioning()
-        if self.context["pretreatment"]:
-            self.parts_of("pretreatment")
+        self.parts_of("pretreatment", [use for use in self.uses if self.context["pretreatment"](use["channel"]["ink"])])
         self.parts_of("mount")
         joints = sum(item["joints"] for item in self.items)
         if joints:
@@ -244,8 +243,8 @@ class Station:
                 self.stage_length += stage["length"]
                 self.stage_needed += stage["needed"]
         hot = lamp and lamp["row"] and lamp["row"].get("mercury") == "yes"
-        if self.wet() or hot:
-            self.parts_of("exhaust", self.wet() or self.uses)
+        cured = [use for use in self.uses if hot and use["channel"]["ink"]["family"] == "uv"]
+        self.parts_of("exhaust", self.wet() + cured)
 
     def wet(self):
         """Channels whose ink gives off vapour to be exhausted."""
