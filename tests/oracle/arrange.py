@@ -1,12 +1,11 @@
 """Every arrangement of a head for a group (method, section 3), gates included, by plain enumeration."""
 
 import math
-from fractions import Fraction
 
 from demand import MATRIX
 from gates import head_reasons, unmet
-from ink import cover, dots
-from quantity import INCH, above, ceil
+from ink import dots
+from quantity import above, ceil
 
 BODY_GAP, ROW_GAP, STITCH = 0.5e-3, 10e-3, 16
 STACKS, STEPS, LINES = 6, 4, 6
@@ -239,13 +238,3 @@ def with_reasons(job, group, heads_list):
     """The reasons of every head by itself, kept with the group."""
     group["reasons"] = {head["name"]: head_reasons(job, head, group) for head in heads_list}
     return group
-
-
-def describe(item):
-    """One line for people."""
-    base = item["group"]
-    return "%s/%s k%d m%d x%d %.6g x %.6g dpi" % (base.head["name"], base.mode["name"], item["k"], item["stack"],
-                                                  item["lines"], item["along_n"] * INCH, item["along_m"] * INCH)
-
-
-__all__ = ["single", "with_reasons", "describe", "Group", "Fraction", "cover"]

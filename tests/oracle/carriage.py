@@ -60,19 +60,14 @@ def shared_advance(items):
         for row in rows_of[1:]:
             common = Fraction(math.lcm(common.numerator * row.denominator, row.numerator * common.denominator),
                               common.denominator * row.denominator)
-        most = min(nozzles / PASSES * row for (nozzles, _, _), row in zip(known, rows_of))
-        ADVANCES[known] = next((float(count * common) * INCH for count in range(int(most / common + 1e-9), 0, -1)
-                                if all(fits(row, float(count * common) * INCH) for row in known)), None)
+        # (rows a common length is, most rows an advance may be, steps) of each group
+        whole = [(int(common / row), nozzles // PASSES, steps) for (nozzles, steps, _), row in zip(known, rows_of)]
+        longest = min(most // rows for rows, most, _ in whole)
+        count = next((count for count in range(longest, 0, -1)
+                      if all(math.gcd(count * rows, steps) == 1 for rows, _, steps in whole)), None) \
+            if all(math.gcd(rows, steps) == 1 for rows, _, steps in whole) else None
+        ADVANCES[known] = count and float(count * common) * INCH
     return ADVANCES[known]
-
-
-def fits(row, advance):
-    """Whether an advance is a whole number of rows that prints every row once; row = (nozzles, steps, native)."""
-    nozzles, steps, native = row
-    rows_on = advance * steps * native
-    whole = round(rows_on)
-    return abs(rows_on - whole) < 1e-6 * max(1, whole) and 0 < whole <= nozzles / PASSES \
-        and math.gcd(whole, steps) == 1
 
 
 def drive(job, items, lamp_depth):

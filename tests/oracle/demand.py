@@ -2,7 +2,7 @@
 
 import math
 
-from quantity import INCH, ceil
+from quantity import INCH
 
 SOFT = 0.90
 STROKE = {"regular": 0.085, "bold": 0.13, "serif": 0.03}
@@ -137,11 +137,3 @@ class Job:
             if dots >= 1 and low * (1 - 1e-9) <= printed <= high * (1 + 1e-9):
                 return dots, printed, True
         return dots, printed, False
-
-
-def stages_of(job):
-    """The ink families of the job, in the order of their channels."""
-    return list(dict.fromkeys(channel["ink"]["family"] for channel in job.channels))
-
-
-__all__ = ["Job", "ceil", "stages_of"]

@@ -24,7 +24,7 @@ def cheapest(station, choices):
         prices = [(station.price(choice["row"]), choice["units"])]
         if choice["row"].get("mercury") == "yes" and not station.wet():
             prices.append((station.price(station.choice("exhaust", station.uses[0])), 1))
-        energy = Decimal((choice["power"] or 0) * station.hours / 3600) * station.context["energy"]
+        energy = Decimal((choice["power"] or 0) * station.hours / 3600) * (station.context["energy"] or 0)
         unknown = sum(1 for price, _ in prices if price is None) + (choice["power"] is None)
         return unknown, sum((price or 0) * units for price, units in prices) \
             + energy * Decimal(station.context["annuity"])

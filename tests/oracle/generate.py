@@ -14,7 +14,7 @@ class Maker:
 
     def __init__(self, seed):
         self.random = random.Random(seed)
-        self.profile = ("plain", "scanning", "scanning", "groups", "tight", "plain", "groups", "scanning", "film",
+        self.profile = ("plain", "scanning", "scanning", "groups", "tight", "scanning", "groups", "scanning", "film",
                         "plain")[seed % 10]
         self.seed = seed
         self.family = self.pick(FAMILIES[:3] if self.profile == "film" else FAMILIES)
@@ -279,3 +279,10 @@ def pair(seed):
     """(request text, catalogue text) of a seed."""
     maker = Maker(seed)
     return maker.request(), maker.catalogue()
+
+
+if __name__ == "__main__":                # python3 generate.py SEED FOLDER writes the pair there
+    import pathlib
+    import sys
+    for NAME, TEXT in zip(("request.ini", "catalogue.xml"), pair(int(sys.argv[1]))):
+        (pathlib.Path(sys.argv[2]) / NAME).write_text(TEXT, encoding="utf-8")

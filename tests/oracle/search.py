@@ -1,7 +1,6 @@
 """The whole answer for a request: stations over every combination, ranked, and what is said of every other head."""
 
 import itertools
-import math
 from decimal import Decimal
 
 import arrange
@@ -109,11 +108,18 @@ def context(job, rows, faults):
     lifts = job.cylinder or (job.get("product", "thickness") and job.get("product", "thickness_variation"))
     # rule read from the output: without request.currency that of the budget, else that of the catalogue's first price
     priced = [limit for limit in [job.get("limits", "budget")] if limit] + [row["price"] for tag in rows for row in rows[tag] if "price" in row]
-    labour = job.get("costs", "labour")
-    power = job.get("costs", "energy")
+    currency = job.get("request", "currency") or priced[0][1]
+
+    def rate(key, default):
+        """An hourly or energy price in minor units; nothing when it is in another currency and no rate is stated."""
+        price = job.get("costs", key)
+        if price and price[1] != currency and "rates_at_face_value" not in faults:
+            return None
+        return price[0] if price else Decimal(default)
+
     return {
-        "currency": job.get("request", "currency") or priced[0][1], "hours": hours, "annuity": annuity, "room": job.room,
-        "labour": labour[0] if labour else Decimal(4000), "energy": power[0] if power else Decimal(20),
+        "currency": currency, "hours": hours, "annuity": annuity, "room": job.room,
+        "labour": rate("labour", 4000), "energy": rate("energy", 20),
         "lifts": bool(lifts),
         # aqueous ink on what absorbs nothing needs a primer; any other 10 mN/m between its tension and the surface
         "pretreatment": lambda ink: job.absorbency == "none" and ink["family"] == "aqueous" or energy is not None
@@ -123,6 +129,3 @@ def context(job, rows, faults):
         "first_group_only": ("controller", "encoder", "product_sensor", "commissioning", "training")
         if "first_group_only" in faults else (),
     }
-
-
-__all__ = ["Answer", "math"]

@@ -296,10 +296,10 @@ class Station:
             price = self.price(item["group"].head)
             if price is not None:
                 heads += self.round(Decimal(changes) * price)
-            labour += self.round(Decimal(changes) * self.context["labour"])
+            labour += self.round(Decimal(changes) * (self.context["labour"] or 0))
         for power in self.power:
             if power is not None:
-                energy += self.round(Decimal(power * year / 3600) * self.context["energy"])
+                energy += self.round(Decimal(power * year / 3600) * (self.context["energy"] or 0))
         cleaning += self.wear(year)
         self.terms = {"ink": int(ink), "heads": int(heads), "energy": int(energy), "labour": int(labour),
                       "cleaning": int(cleaning)}
