@@ -1,4 +1,5 @@
-"""Every arrangement of a head for a group (method, section 3), gates included, by plain enumeration."""
+"""Every arrangement of a head for a group (method, section 3), gates included, by plain
+enumeration."""
 
 import math
 
@@ -12,21 +13,23 @@ STACKS, STEPS, LINES = 6, 4, 6
 
 
 def native(mode):
-    """Nozzles per metre of one colour: of the rows together when evenly spaced, else of their largest gap."""
+    """Nozzles per metre of one colour: of the rows together when evenly spaced, else of their
+    largest gap."""
     offsets = sorted({round(offset % 1, 9) for offset in mode.get("row_offsets", [0.0])})
     gaps = [b - a for a, b in zip(offsets, offsets[1:] + [offsets[0] + 1])]
     return mode["row_pitch"] / max(gaps)
 
 
 def nozzles(mode):
-    """Nozzles of one colour at the native pitch. Rule read from the output: rows at uneven offsets count as many whole
-    pitches of the gap as they are long."""
+    """Nozzles of one colour at the native pitch. Rule read from the output: rows at uneven offsets
+    count as many whole pitches of the gap as they are long."""
     rows_of = len(mode.get("row_offsets", [0.0]))
     return math.floor(mode["nozzles"] / rows_of / mode["row_pitch"] * native(mode) + 1e-6)
 
 
 def rating(mode, level):
-    """Frequency [Hz] allowed when drops up to that level (1 = smallest) are used; estimated from a binary rating."""
+    """Frequency [Hz] allowed when drops up to that level (1 = smallest) are used; estimated from a
+    binary rating."""
     ratings = mode["frequency"]
     if len(ratings) > 1 or len(mode["drops"]) == 1 or level == 1:
         return ratings[level - 1] if len(ratings) > 1 else ratings[0]
@@ -69,8 +72,8 @@ class Group:
         self.films = [channel["film"] or 0.0 for channel in group["channels"]]
 
     def candidates(self, along_n, required):
-        """Resolutions along the motion: the required one, those that close solids with a drop, at the likely and at
-        the widest dot, and those that reach a film."""
+        """Resolutions along the motion: the required one, those that close solids with a drop, at
+        the likely and at the widest dot, and those that reach a film."""
         most = max(2 * required, along_n)
         found = [required]
         pitch = 1 / along_n
@@ -89,7 +92,8 @@ class Group:
         return kept
 
     def levels(self, along_n, along_m, lines):
-        """(level of each channel, reasons, open): the least drop that closes solids, gives the levels and the film."""
+        """(level of each channel, reasons, open): the least drop that closes solids, gives the
+        levels and the film."""
         diagonal = math.hypot(1 / along_n, 1 / along_m)
         last = len(self.mode["drops"])
         base, reasons, is_open = 1, [], False
@@ -101,8 +105,11 @@ class Group:
         base = min(max(base, self.wanted), last)
         chosen = []
         for film in self.films:
-            level = last if film and lines > 1 and "largest_drop_in_line" in self.job.faults else base
-            while film and level < last and above(film, self.laydown(level, along_n, along_m, lines)):
+            level = base
+            if film and lines > 1 and "largest_drop_in_line" in self.job.faults:
+                level = last
+            while film and level < last and above(film,
+                                                  self.laydown(level, along_n, along_m, lines)):
                 level += 1
             if film and above(film, self.laydown(level, along_n, along_m, lines)):
                 reasons.append(("film", self.laydown(level, along_n, along_m, lines), film))
@@ -116,15 +123,18 @@ class Group:
         return self.mode["drops"][level - 1] * lines * along_n * along_m
 
     def lattices(self, along_n, required, axes, reasons):
-        """Every lattice and drop at that nozzle resolution; axes = which of (nozzle, motion) is across the line."""
+        """Every lattice and drop at that nozzle resolution; axes = which of (nozzle, motion) is
+        across the line."""
         for along_m in self.candidates(along_n, required):
             codes = self.bar_code((along_n, along_m) if axes == 0 else (along_m, along_n))
             for lines, (levels, more, is_open) in self.in_line(along_n, along_m):
-                yield {"group": self, "along_n": along_n, "along_m": along_m, "lines": lines, "levels": levels,
+                yield {"group": self, "along_n": along_n, "along_m": along_m, "lines": lines,
+                       "levels": levels,
                        "open": is_open, "reasons": self.reasons + reasons + more + codes}
 
     def in_line(self, along_n, along_m):
-        """(heads in line, drops) that reach the film, each with the least drops that do; six where nothing does."""
+        """(heads in line, drops) that reach the film, each with the least drops that do; six where
+        nothing does."""
         tried, found = {}, []
         for lines in range(1, LINES + 1):
             tried[lines] = self.levels(along_n, along_m, lines)
@@ -180,7 +190,8 @@ def stacked(job, head, item, k, across_n):
         stack = STACKS
         reasons.append(("frequency", column / stack, allowed))
     elif base.head.get("avoid"):
-        free = [m for m in range(stack, STACKS + 1) if not in_band(job, item["along_m"], m, base.head["avoid"])]
+        free = [m for m in range(stack, STACKS + 1)
+                if not in_band(job, item["along_m"], m, base.head["avoid"])]
         if free:
             stack = free[0]
         else:
@@ -191,11 +202,14 @@ def stacked(job, head, item, k, across_n):
     row_count = staggered * base.positions * k * stack * item["lines"]
     family = "straight" if heads == 1 else "joined" if head.get("joins") == "yes" else \
         "staggered" if staggered > 1 or "one_row_staggered" in job.faults else "straight"
-    yield finish(dict(item, reasons=reasons, k=k, stack=stack, heads_across=heads, staggered=staggered, total=total,
-                      rows=row_count, depth=row_count * (head["body_depth"] + ROW_GAP), family=family,
+    yield finish(dict(item, reasons=reasons, k=k, stack=stack, heads_across=heads,
+                      staggered=staggered, total=total,
+                      rows=row_count, depth=row_count * (head["body_depth"] + ROW_GAP),
+                      family=family,
                       active=job.width * item["along_n"] * stack * item["lines"],
                       allowed=allowed, use=column / stack / allowed, per_nozzle=column / stack,
-                      limit=stack * allowed / item["along_m"], pace=stack * allowed / item["along_m"],
+                      limit=stack * allowed / item["along_m"],
+                      pace=stack * allowed / item["along_m"],
                       idle=1 - job.width / (heads * step + swath - step)))
 
 
@@ -206,9 +220,11 @@ def in_band(job, along_m, stack, band):
 
 
 def beats(one, other):
-    """Whether one arrangement of a head and mode beats another in heads, speed its frequency allows and laydown, and
-    leaves no more solids open. Rule read from the output: open solids are the fourth term."""
-    pairs = [(one["total"], other["total"]), (-one["pace"], -other["pace"]), (one["open"], other["open"]),
+    """Whether one arrangement of a head and mode beats another in heads, speed its frequency allows
+    and laydown, and leaves no more solids open. Rule read from the output: open solids are the
+    fourth term."""
+    pairs = [(one["total"], other["total"]), (-one["pace"], -other["pace"]),
+             (one["open"], other["open"]),
              (sum(one["laydown"]), sum(other["laydown"]))]
     return not any(above(a, b) for a, b in pairs) and any(above(b, a) for a, b in pairs)
 

@@ -13,7 +13,8 @@ ADVANCES, COUNTS = {}, {}
 
 
 def arrangements(job, group, heads):
-    """Every lattice of every head for a group, with its reasons; the number of heads is still open."""
+    """Every lattice of every head for a group, with its reasons; the number of heads is still
+    open."""
     for order, head in enumerate(heads):
         for number, mode in enumerate(head["modes"]):
             base = Group(job, head, mode, group)
@@ -22,7 +23,8 @@ def arrangements(job, group, heads):
                 reasons = list(item["reasons"])
                 if job.indexing == "no":
                     reasons.append(("indexing", 0, 1))
-                yield dict(item, reasons=reasons, steps=steps, order=(order, number, 1), k=1, stack=1,
+                yield dict(item, reasons=reasons, steps=steps, order=(order, number, 1), k=1,
+                           stack=1,
                            allowed=rating(mode, max(item["levels"])), family="scanning")
 
 
@@ -38,7 +40,8 @@ def with_heads(job, item, count):
     row_count = staggered * base.positions * item["lines"]
     counted = base.positions if "carriage_rows" in base.job.faults else row_count
     total = base.positions * count * item["lines"]
-    return finish(dict(item, heads_across=count, nozzles=total_nozzles, staggered=staggered, rows=counted, total=total,
+    return finish(dict(item, heads_across=count, nozzles=total_nozzles, staggered=staggered,
+                       rows=counted, total=total,
                        depth=row_count * (head["body_depth"] + ROW_GAP), idle=0.0))
 
 
@@ -51,27 +54,34 @@ def counted(job, item, count):
 
 
 def shared_advance(items):
-    """The longest advance [m] that is whole rows of every group, coprime with its steps and within its nozzles."""
+    """The longest advance [m] that is whole rows of every group, coprime with its steps and within
+    its nozzles."""
     known = tuple((item["nozzles"], item["steps"], item["group"].native) for item in items)
     if known not in ADVANCES:
-        # the rows of each group as a fraction of an inch, and the least length that is whole rows of all
-        rows_of = [1 / (steps * Fraction(native * INCH).limit_denominator(1000)) for _, steps, native in known]
+        # the rows of each group as a fraction of an inch, and the least length that is whole rows
+        # of all
+        rows_of = [1 / (steps * Fraction(native * INCH).limit_denominator(1000)) for _, steps,
+                   native in known]
         common = rows_of[0]
         for row in rows_of[1:]:
-            common = Fraction(math.lcm(common.numerator * row.denominator, row.numerator * common.denominator),
+            common = Fraction(math.lcm(common.numerator * row.denominator,
+                                       row.numerator * common.denominator),
                               common.denominator * row.denominator)
         # (rows a common length is, most rows an advance may be, steps) of each group
-        whole = [(int(common / row), nozzles // PASSES, steps) for (nozzles, steps, _), row in zip(known, rows_of)]
+        whole = [(int(common / row), nozzles // PASSES, steps) for (nozzles, steps, _),
+                 row in zip(known, rows_of)]
         longest = min(most // rows for rows, most, _ in whole)
         count = next((count for count in range(longest, 0, -1)
-                      if all(math.gcd(count * rows, steps) == 1 for rows, _, steps in whole)), None) \
+                      if all(math.gcd(count * rows, steps) == 1 for rows, _, steps in whole)),
+                     None) \
             if all(math.gcd(rows, steps) == 1 for rows, _, steps in whole) else None
         ADVANCES[known] = count and float(count * common) * INCH
     return ADVANCES[known]
 
 
 def drive(job, items, lamp_depth):
-    """(advance, speed, strokes, stroke time, array, line speed served) or None when no advance suits."""
+    """(advance, speed, strokes, stroke time, array, line speed served) or None when no advance
+    suits."""
     advance = shared_advance(items)
     if not advance:
         return None
@@ -104,19 +114,23 @@ def loaded(job, items, found):
     done = []
     for item in items:
         column = speed * item["along_m"]
-        done.append(dict(item, advance=advance, speed=speed, per_nozzle=column, use=column / item["allowed"],
+        done.append(dict(item, advance=advance, speed=speed, per_nozzle=column,
+                         use=column / item["allowed"],
                          limit=served, scan={"strokes": strokes, "time": time, "array": array,
-                                             "machine": job.width + array + speed ** 2 / ACCELERATION + PARK},
+                                             "machine": job.width + array + speed ** 2
+                                             / ACCELERATION + PARK},
                          active=item["nozzles"] * item["lines"]))
     return done
 
 
 def combinations(job, rows_of, heads, every, served):
-    """Every combination that meets the throughput with a least number of heads; served takes, for each group and head,
-    the fastest line any combination with it serves."""
+    """Every combination that meets the throughput with a least number of heads; served takes, for
+    each group and head, the fastest line any combination with it serves."""
     lamps = [row.get("depth", 0.0) for row in rows_of["lamp"]]
-    # rule read from the output: before a lamp is chosen the deepest of the catalogue stands at both ends
-    depth = max(lamps, default=0.0) if any(c["ink"]["family"] == "uv" for c in job.channels) else 0.0
+    # rule read from the output: before a lamp is chosen the deepest of the catalogue stands at both
+    # ends
+    depth = max(lamps,
+                default=0.0) if any(c["ink"]["family"] == "uv" for c in job.channels) else 0.0
     lists = []
     for number, group in enumerate(job.groups):
         items = list(arrangements(job, group, heads))
@@ -125,8 +139,9 @@ def combinations(job, rows_of, heads, every, served):
         every[number] += items
         for item in items:
             item.pop("counted")
-            item["pace"] = 1 / item["use"] if "carriage_drop_by_use" in job.faults and "use" in item \
-                else item["allowed"] / item["along_m"]
+            item["pace"] = item["allowed"] / item["along_m"]
+            if "carriage_drop_by_use" in job.faults and "use" in item:
+                item["pace"] = 1 / item["use"]
         full = [with_heads(job, item, item["least"]) for item in items if not item["reasons"]]
         best = kept(full)
         lists.append(full if "carriage_drop_by_use" in job.faults else best)
@@ -135,7 +150,8 @@ def combinations(job, rows_of, heads, every, served):
 
 
 def alone(job, item, depth):
-    """Finds the least heads that make the arrangement fast enough by itself; adds the reason why none do, or too many."""
+    """Finds the least heads that make the arrangement fast enough by itself; adds the reason why
+    none do, or too many."""
     best = 0.0
     for count in range(1, MOST_HEADS + 1):
         found = drive(job, [counted(job, item, count)], depth)
@@ -146,17 +162,20 @@ def alone(job, item, depth):
                 break
     else:
         item["reasons"].append(("frequency", best, job.speed))
-    total, limit = counted(job, item, item.get("least", MOST_HEADS))["total"], job.get("limits", "heads")
+    total, limit = counted(job, item, item.get("least", MOST_HEADS))["total"], job.get("limits",
+                                                                                       "heads")
     if limit and above(total, limit):
         item["reasons"].append(("heads", total, limit))
 
 
 def least_heads(job, items, depth, served):
-    """The combinations of head counts of which none can be lessened and the throughput still met."""
+    """The combinations of head counts of which none can be lessened and the throughput still
+    met."""
     met = []
     most = MOST_HEADS if len(items) == 1 else 16
     if (most, len(items)) not in COUNTS:
-        COUNTS[most, len(items)] = sorted(itertools.product(range(1, most + 1), repeat=len(items)), key=sum)
+        COUNTS[most, len(items)] = sorted(itertools.product(range(1, most + 1), repeat=len(items)),
+                                          key=sum)
     for counts in COUNTS[most, len(items)]:
         if any(all(a >= b for a, b in zip(counts, known)) for known in met):
             continue

@@ -1,4 +1,5 @@
-"""Holds the program's JSON against the oracle's answer: a list of differences, each (kind, text)."""
+"""Holds the program's JSON against the oracle's answer: a list of differences, each (kind,
+text)."""
 
 from ink import cover
 from quantity import INCH
@@ -13,8 +14,9 @@ def close(a, b, relative=1e-9):
 
 def equal(one, other):
     """Equal in head and mode, number of heads, speed allowed, laydown and open solids."""
-    return one["order"][:2] == other["order"][:2] and one["total"] == other["total"] and one["open"] == other["open"] \
-        and close(one["pace"], other["pace"]) and close(sum(one["laydown"]), sum(other["laydown"]))
+    return one["order"][:2] == other["order"][:2] and one["total"] == other["total"] \
+        and one["open"] == other["open"] and close(one["pace"], other["pace"]) \
+        and close(sum(one["laydown"]), sum(other["laydown"]))
 
 
 class Comparison:
@@ -48,7 +50,8 @@ class Comparison:
             self.number("required", required[key], self.answer.job.required[axis] * INCH)
 
     def amount(self, kind, program, oracle, slack):
-        """Equal to the minor unit; beyond it only by the amounts that lie on a half within the last binary digits."""
+        """Equal to the minor unit; beyond it only by the amounts that lie on a half within the last
+        binary digits."""
         if abs(program - oracle) > slack:
             self.differ(kind, program, oracle)
 
@@ -61,9 +64,11 @@ class Comparison:
     @staticmethod
     def shape(station):
         """What names a station, comparable with the program's groups."""
-        return [(i["group"].head["name"], i["group"].mode["name"], i["family"], i["k"], i["stack"], i["lines"],
+        return [(i["group"].head["name"], i["group"].mode["name"], i["family"], i["k"], i["stack"],
+                 i["lines"],
                  i["heads_across"], i["total"], float("%.9g" % (i["along_n"] * INCH)),
-                 float("%.9g" % (i["along_m"] * INCH)), [n + 1 for n in i["levels"]]) for i in station.items]
+                 float("%.9g" % (i["along_m"] * INCH)), [n + 1 for n in i["levels"]])
+                for i in station.items]
 
     @staticmethod
     def shape_of(groups):
@@ -72,8 +77,10 @@ class Comparison:
             lattice = [g["resolution_across_dpi"], g["resolution_along_dpi"]]
             if g["family"] == "scanning":
                 lattice.reverse()
-            found.append((g["head"], g["mode"], g["family"], g["interleave"], g["stack"], g["film_heads"],
-                          g["scan"]["heads_per_colour"] if "scan" in g else g["heads_across"], g["heads_total"],
+            found.append((g["head"], g["mode"], g["family"], g["interleave"], g["stack"],
+                          g["film_heads"],
+                          g["scan"]["heads_per_colour"] if "scan" in g else g["heads_across"],
+                          g["heads_total"],
                           float("%.9g" % lattice[0]), float("%.9g" % lattice[1]),
                           [dot["levels_used"] for dot in g["dots"]]))
         return found
@@ -90,7 +97,8 @@ class Comparison:
         rank, station = self.station_of(chosen["groups"])
         if station is None:
             first = self.answer.accepted[0]
-            self.differ("chosen.unknown", self.shape_of(chosen["groups"]), (self.shape(first), first.key))
+            self.differ("chosen.unknown", self.shape_of(chosen["groups"]),
+                        (self.shape(first), first.key))
             return
         if rank:
             self.worse("chosen", station, self.answer.accepted[0])
@@ -103,26 +111,34 @@ class Comparison:
     def group(self, group, item):
         base, along = item["group"], item["along_m"]
         expected = {
-            "positions": base.positions, "rows_staggered": item["staggered"], "joints": item["joints"],
+            "positions": base.positions, "rows_staggered": item["staggered"],
+            "joints": item["joints"],
             "idle_nozzle_share": item["idle"], "frequency_allowed_hz": item["allowed"],
             "frequency_per_nozzle_hz": item["per_nozzle"], "frequency_use": item["use"],
-            "frequency_needed_hz": item["per_nozzle"] * item["stack"], "speed_limit_m_per_s": item["limit"],
+            "frequency_needed_hz": item["per_nozzle"] * item["stack"],
+            "speed_limit_m_per_s": item["limit"],
             "native_npi": base.native * INCH, "footprint_mm": item["depth"] * 1e3,
         }
         for key, value in expected.items():
             self.number("chosen." + key, group[key], value)
-        self.equal("chosen.channels", group["channels"], [c["name"] for c in base.group["channels"]])
+        self.equal("chosen.channels", group["channels"],
+                   [c["name"] for c in base.group["channels"]])
         for dot, level, laydown in zip(group["dots"], item["levels"], item["laydown"]):
             likely = base.dots[level - 1][0]
-            self.number("dot.drop_volume", dot["drop_volume_pl"], base.mode["drops"][level - 1] * 1e15)
+            self.number("dot.drop_volume", dot["drop_volume_pl"],
+                        base.mode["drops"][level - 1] * 1e15)
             self.number("dot.dot_diameter", dot["dot_diameter_um"], likely * 1e6)
             self.number("dot.laydown", dot["laydown_ml_per_m2"], laydown * 1e6)
-            if not close(dot["cover_fraction"], cover(likely, 1 / item["along_n"], 1 / along), 1e-8):
-                self.differ("dot.cover", dot["cover_fraction"], cover(likely, 1 / item["along_n"], 1 / along))
+            if not close(dot["cover_fraction"], cover(likely, 1 / item["along_n"], 1 / along),
+                         1e-8):
+                self.differ("dot.cover", dot["cover_fraction"],
+                            cover(likely, 1 / item["along_n"], 1 / along))
         if item["scan"]:
             scan = group["scan"]
-            for key, value in (("interlace_steps", item["steps"]), ("strokes", item["scan"]["strokes"]),
-                               ("advance_mm", item["advance"] * 1e3), ("carriage_speed_m_per_s", item["speed"]),
+            for key, value in (("interlace_steps", item["steps"]),
+                               ("strokes", item["scan"]["strokes"]),
+                               ("advance_mm", item["advance"] * 1e3),
+                               ("carriage_speed_m_per_s", item["speed"]),
                                ("machine_width_mm", item["scan"]["machine"] * 1e3),
                                ("array_length_mm", item["scan"]["array"] * 1e3),
                                ("stroke_time_s", item["scan"]["time"])):
@@ -132,39 +148,50 @@ class Comparison:
         document = self.document
         minor = lambda amount: None if amount is None else round(amount * 100)
         bill = sorted((str(b["quantity"]), str(minor(b["unit_price"]))) for b in document["bom"])
-        ours = sorted((str(line[1]), str(line[2] if line[2] is None else round(line[2]))) for line in station.lines)
+        ours = sorted((str(line[1]), str(line[2] if line[2] is None else round(line[2])))
+                      for line in station.lines)
         if bill != ours:
-            names = [(b["part_number"] or b["designation"], b["quantity"], b["unit_price"]) for b in document["bom"]]
+            names = [(b["part_number"] or b["designation"], b["quantity"], b["unit_price"])
+                     for b in document["bom"]]
             mine = [(n, q, p if p is None else float(p) / 100) for n, q, p, _ in station.lines]
-            self.differ("bill", [n for n in names if n[1:] not in [m[1:] for m in mine]] or len(names),
+            self.differ("bill",
+                        [n for n in names if n[1:] not in [m[1:] for m in mine]] or len(names),
                         [m for m in mine if m[1:] not in [n[1:] for n in names]] or len(mine))
         cost = document["cost"]
         self.equal("money.capital", minor(cost["capital"]), station.capital)
         for key, value in station.terms.items():
             self.amount("money." + key, minor(cost[key + "_per_year"]), value, station.halves)
-        self.amount("money.running", minor(cost["running_per_year"]), station.running, station.halves)
-        self.amount("money.ownership", minor(cost["ownership"]), station.ownership, self.slack(station))
+        self.amount("money.running", minor(cost["running_per_year"]), station.running,
+                    station.halves)
+        self.amount("money.ownership", minor(cost["ownership"]), station.ownership,
+                    self.slack(station))
         self.equal("unpriced", document["bom_unpriced"], station.unpriced)
         self.number("footprint", document["footprint_mm"], station.footprint * 1e3)
         self.number("lead_time", document["lead_time"]["days"] if document["lead_time"] else None,
                     station.lead_time / 86400)
 
     def worse(self, kind, station, best):
-        """A station of the program that does not rank first among its like: equal in all that the program compares
-        when it drops arrangements, a combination it did not try, or a difference."""
+        """A station of the program that does not rank first among its like: equal in all that the
+        program compares when it drops arrangements, a combination it did not try, or a
+        difference."""
         if "equal_dropped" in self.answer.job.faults and all(map(equal, station.items, best.items)):
             self.excused["equal"] += 1
-        elif "carriage_drop_by_use" in self.answer.job.faults and station.items[0]["scan"] and self.beaten_before(station, best):
+        elif self.beaten_before(station, best):
             self.excused["use"] += 1
         elif len(station.items) > 1 and station.key >= best.key:
             self.excused["combination"] += 1
         else:
-            self.differ(kind + ".rank", (self.shape(station), station.key), (self.shape(best), best.key))
+            self.differ(kind + ".rank", (self.shape(station), station.key),
+                        (self.shape(best), best.key))
 
     def beaten_before(self, station, best):
-        """Whether every station like the best that ranks before this one has an arrangement that another beats at the
-        same use of the rating: the program drops those, by the last binary digit of that use."""
-        ahead = [s for s in self.answer.accepted if s.key < station.key and self.heads_of(s) == self.heads_of(best)]
+        """Whether every station like the best that ranks before this one has an arrangement that
+        another beats at the same use of the rating: the program drops those, by the last binary
+        digit of that use."""
+        if "carriage_drop_by_use" not in self.answer.job.faults or not station.items[0]["scan"]:
+            return False
+        ahead = [s for s in self.answer.accepted if s.key < station.key
+                 and self.heads_of(s) == self.heads_of(best)]
         return all(any(not item["kept"] for item in s.items) for s in ahead)
 
     @staticmethod
@@ -172,11 +199,13 @@ class Comparison:
         return [(item["group"].head["name"], item["family"]) for item in station.items]
 
     def alternatives(self):
-        """Each differs from those before in heads or families, stands in order, and is the best of its like."""
+        """Each differs from those before in heads or families, stands in order, and is the best of
+        its like."""
         expected = [s for s in self.answer.alternatives(self.first)]
         listed = self.document["alternatives"]
         if len(self.answer.job.groups) == 1:
-            self.equal("alternatives.heads", [[(g["head"], g["family"]) for g in a["groups"]] for a in listed],
+            self.equal("alternatives.heads",
+                       [[(g["head"], g["family"]) for g in a["groups"]] for a in listed],
                        [self.heads_of(station) for station in expected])
         last = self.first
         for number, alternative in enumerate(listed):
@@ -184,16 +213,20 @@ class Comparison:
             if station is None:
                 self.differ("alternatives.unknown", self.shape_of(alternative["groups"]), None)
                 continue
-            like = next(s for s in self.answer.accepted if self.heads_of(s) == self.heads_of(station))
+            like = next(s for s in self.answer.accepted
+                        if self.heads_of(s) == self.heads_of(station))
             if station is not like:
                 self.worse("alternatives", station, like)
-            elif number < len(expected) and self.heads_of(expected[number]) != self.heads_of(station):
+            elif number < len(expected) \
+                    and self.heads_of(expected[number]) != self.heads_of(station):
                 self.worse("alternatives", station, expected[number])
             if station.key[:7] < last.key[:7]:
                 self.differ("alternatives.order", station.key, last.key)
             last = station
-            self.equal("alternatives.capital", round(alternative["cost"]["capital"] * 100), station.capital)
-            self.amount("alternatives.ownership", round(alternative["cost"]["ownership"] * 100), station.ownership,
+            self.equal("alternatives.capital", round(alternative["cost"]["capital"] * 100),
+                       station.capital)
+            self.amount("alternatives.ownership", round(alternative["cost"]["ownership"] * 100),
+                        station.ownership,
                         self.slack(station))
             self.equal("alternatives.unpriced", alternative["bom_unpriced"], station.unpriced)
 
@@ -215,12 +248,16 @@ class Comparison:
             program = sorted(self.plain(r) for r in listed if r["group"] == group["name"])
             oracle = sorted(self.answer.reasons_of(head, number, self.first))
             same = len(program) == len(oracle) and all(
-                p[:2] == o[:2] and close(p[2], o[2], 1e-6) and (o[3] is None or close(p[3], o[3], 1e-6))
+                p[:2] == o[:2] and close(p[2], o[2], 1e-6)
+                and (o[3] is None or close(p[3], o[3], 1e-6))
                 for p, o in zip(program, oracle))
             if [o[0] for o in oracle] == ["frequency"] and len(self.answer.job.groups) > 1:
-                # rule read from the output: a carriage without an advance is measured for the late gates too
-                program = [p for p in program if p[0] not in ("heads", "space", "budget", "lead_time")]
-                same = [p[0] for p in program] == ["frequency"] and close(program[0][3], oracle[0][3], 1e-6)
+                # rule read from the output: a carriage without an advance is measured for the late
+                # gates too
+                program = [p for p in program
+                           if p[0] not in ("heads", "space", "budget", "lead_time")]
+                same = [p[0] for p in program] == ["frequency"] and close(program[0][3],
+                                                                          oracle[0][3], 1e-6)
             if not same and len(self.answer.job.groups) > 1:
                 same = self.refused_otherwise(head, number, program)
             if not same and len(program) == 1 and program[0][0] == "lost":
@@ -228,10 +265,12 @@ class Comparison:
             if not same:
                 kind = "lost" if any(r[0] == "lost" for r in program + oracle) else "reasons"
                 codes = [p[:2] for p in program] == [o[:2] for o in oracle]
-                self.differ("rejected." + kind + (".value" if codes else ""), (head, group["name"], program), oracle)
+                self.differ("rejected." + kind + (".value" if codes else ""),
+                            (head, group["name"], program), oracle)
 
     def lost_otherwise(self, head, number, reason):
-        """Whether the reason is true of another accepted station with that head, and why that is excused."""
+        """Whether the reason is true of another accepted station with that head, and why that is
+        excused."""
         best = self.answer.best_with(head, number)
         for station in self.answer.accepted:
             if station.items[number]["group"].head["name"] == head and self.first:
@@ -259,8 +298,10 @@ class Comparison:
         slack = self.slack(station) + self.slack(self.first) if mine[1] == "ownership" else 0
         return all(close(a, b, 1e-6) or abs(a - b) <= slack for a, b in zip(mine[2:], reason[2:]))
 
-    SCALE = {"mm": 1e-3, "um": 1e-6, "mPa.s": 1e-3, "mN/m": 1e-3, "kHz": 1e3, "dpi": 1 / INCH, "m/s": 1.0, "Hz": 1.0,
-             "d": 86400.0, "m/min": 1 / 60, "EUR": 100.0, "USD": 100.0, "": 1.0, "deg": 1.0, "degC": 1.0}
+    SCALE = {"mm": 1e-3, "um": 1e-6, "mPa.s": 1e-3, "mN/m": 1e-3, "kHz": 1e3, "dpi": 1 / INCH,
+             "m/s": 1.0, "Hz": 1.0,
+             "d": 86400.0, "m/min": 1 / 60, "EUR": 100.0, "USD": 100.0, "": 1.0, "deg": 1.0,
+             "degC": 1.0}
 
     def plain(self, reason):
         """(code, subject where it tells, value, limit) in SI or minor units."""

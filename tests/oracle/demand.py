@@ -1,4 +1,5 @@
-"""What the request demands: resolutions, speed, channels and their groups, from sections 1 to 3 of the method."""
+"""What the request demands: resolutions, speed, channels and their groups, from sections 1 to 3 of
+the method."""
 
 import math
 
@@ -62,7 +63,8 @@ class Job:
             self.mode = "either" if self.indexing == "yes" else "single"
 
     def set_resolution(self):
-        """required and least, each (across, along): what is aimed at, and what still counts as met."""
+        """required and least, each (across, along): what is aimed at, and what still counts as
+        met."""
         hard, soft = [0.0, 0.0], [0.0, 0.0]
         explicit = self.get("image", "resolution")
         module = self.get("image", "barcode_module")
@@ -81,15 +83,19 @@ class Job:
             if self.feature:
                 demands.append(2 / self.feature)
             if self.get("image", "smallest_text"):
-                stroke = STROKE[self.get("image", "typeface", "regular")] * self.get("image", "smallest_text")
-                demands.append((3 if self.get("image", "text_quality") == "good" else 2) / stroke)
+                face = STROKE[self.get("image", "typeface", "regular")]
+                stroke = face * self.get("image", "smallest_text")
+                good = self.get("image", "text_quality") == "good"
+                demands.append((3 if good else 2) / stroke)
             if self.get("image", "viewing_distance"):
                 angle = math.radians(1 / 60)
-                demands.append(1 / (2 * self.get("image", "viewing_distance") * math.tan(angle / 2)))
+                demands.append(1 / (2 * self.get("image", "viewing_distance")
+                                    * math.tan(angle / 2)))
             if not demands and not module:
                 demands.append(300 / INCH)
             soft = [max(demands, default=0.0)] * 2
-        # rule read from the output: an axis of which nothing is demanded takes the demand of the other
+        # rule read from the output: an axis of which nothing is demanded takes the demand of the
+        # other
         for axis in (0, 1):
             if not hard[axis] and not soft[axis]:
                 hard[axis] = hard[1 - axis]

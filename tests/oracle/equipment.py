@@ -4,13 +4,15 @@ from decimal import Decimal
 
 from quantity import ceil
 
-AGEING, WATER, EVAPORATED, EFFICIENCY, DRYING_RATE = 0.8, 0.65, {"none": 0.9, "low": 0.9, "high": 0.6}, 0.45, 20 / 3600
+AGEING, WATER, EVAPORATED, EFFICIENCY, DRYING_RATE = 0.8, 0.65, {"none": 0.9, "low": 0.9,
+                                                                 "high": 0.6}, 0.45, 20 / 3600
 PROCESS_LIMIT, DENSITY = 2.4, 1050.0
 
 
 def heat_of(job):
-    """J to warm a kilogram of water from the air of the room and evaporate it (safety.md 3.1, quadratic fit).
-    Rule read from the output: at 80 degC, or at the temperature the substrate bears if that is less."""
+    """J to warm a kilogram of water from the air of the room and evaporate it (safety.md 3.1,
+    quadratic fit). Rule read from the output: at 80 degC, or at the temperature the substrate bears
+    if that is less."""
     limit = job.get("substrate", "temperature_limit", 353.15) - 273.15
     start = job.room - 273.15
     end = min(80.0, limit)
@@ -18,13 +20,14 @@ def heat_of(job):
 
 
 def cheapest(station, choices):
-    """The choice of least cost over the years; unknown price or power last, the earlier row on a tie.
-    Rule read from the output: method.md does not say by what a lamp or dryer is chosen."""
+    """The choice of least cost over the years; unknown price or power last, the earlier row on a
+    tie. Rule read from the output: method.md does not say by what a lamp or dryer is chosen."""
     def cost(choice):
         prices = [(station.price(choice["row"]), choice["units"])]
         if choice["row"].get("mercury") == "yes" and not station.wet():
             prices.append((station.price(station.choice("exhaust", station.uses[0])), 1))
-        energy = Decimal((choice["power"] or 0) * station.hours / 3600) * (station.context["energy"] or 0)
+        energy = Decimal((choice["power"] or 0) * station.hours
+                         / 3600) * (station.context["energy"] or 0)
         unknown = sum(1 for price, _ in prices if price is None) + (choice["power"] is None)
         return unknown, sum((price or 0) * units for price, units in prices) \
             + energy * Decimal(station.context["annuity"])
@@ -37,7 +40,8 @@ def curing(station):
     inks = [channel["ink"] for channel in job.channels if channel["ink"]["family"] == "uv"]
     if not inks:
         return None
-    nothing = {"kind": "uv_lamp", "row": None, "units": 1, "power": None, "length": 0.0, "needed": 0.0}
+    nothing = {"kind": "uv_lamp", "row": None, "units": 1, "power": None, "length": 0.0,
+               "needed": 0.0}
     dose = max((ink.get("cure_dose", 0.0) for ink in inks))
     if not dose:
         return nothing
@@ -48,15 +52,18 @@ def curing(station):
         peak = row.get("shape", 0.5) * row["irradiance"] * AGEING * row["window_along"]
         if station.context["carriage"]:
             speed, advance = station.items[0]["speed"], station.items[0]["advance"]
-            # rule read from the output: beside the dose, the windows must cover an advance without gaps
+            # rule read from the output: beside the dose, the windows must cover an advance without
+            # gaps
             lit = max(ceil(dose / (peak / speed * row["window_across"] / advance)),
                       ceil(advance / row["window_across"]))
             units, length = 2 * lit, 0.0
         else:
             rows = max(1, ceil(dose * job.speed / peak))
-            units, length = rows * ceil(job.width / row["window_across"]), rows * row.get("depth", 0.0)
+            units, length = rows * ceil(job.width / row["window_across"]), rows * row.get("depth",
+                                                                                          0.0)
         power = row["electrical"] * units / 1000 if "electrical" in row else None
-        choices.append({"kind": "uv_lamp", "row": row, "units": units, "power": power, "length": length,
+        choices.append({"kind": "uv_lamp", "row": row, "units": units, "power": power,
+                        "length": length,
                         "needed": length})
     return cheapest(station, choices) or nothing
 
@@ -74,7 +81,8 @@ def dryer(station):
     peak = mean = 0.0
     for use in wet:
         ink = use["channel"]["ink"]
-        water = use["laydown"] * station.area * ink.get("density", DENSITY) * ink.get("water_share", WATER) \
+        water = use["laydown"] * station.area * ink.get("density", DENSITY) * ink.get("water_share",
+                                                                                      WATER) \
             * EVAPORATED[job.absorbency]
         peak += water * use["channel"]["peak"] * (factor if use in process else 1.0)
         mean += water * use["channel"]["mean"] * job.share
@@ -87,10 +95,12 @@ def dryer(station):
         beside = ceil(job.width / row["width"])
         along = max(1, ceil(length_at(row.get("drying_rate", DRYING_RATE)) / row["length"]))
         units = along * beside
-        if row.get("electrical"):             # rule read from the output: the power of a dryer limits it too
+        # rule read from the output: the power of a dryer limits it too
+        if row.get("electrical"):
             units = max(units, ceil(peak * heat_of(job) / EFFICIENCY / row["electrical"]))
         choices.append({"kind": "dryer", "row": row, "units": units, "power": power,
                         "length": ceil(units / beside) * row["length"],
                         "needed": length_at(row.get("drying_rate", DRYING_RATE))})
     return cheapest(station, choices) or {"kind": "dryer", "row": None, "units": 1, "power": power,
-                                          "length": length_at(DRYING_RATE), "needed": length_at(DRYING_RATE)}
+                                          "length": length_at(DRYING_RATE),
+                                          "needed": length_at(DRYING_RATE)}

@@ -1,4 +1,5 @@
-"""The gates of a head by itself (method, stage A): every reason it fails for a group, as (code, value, limit)."""
+"""The gates of a head by itself (method, stage A): every reason it fails for a group, as (code,
+value, limit)."""
 
 import math
 
@@ -17,7 +18,8 @@ def throws(job, head):
     if job.cylinder:
         radius, depth = job.get("product", "diameter") / 2, head.get("field_depth", 0.0)
         # rule read from the output: a field wider than the body fails by its slope alone
-        sagitta = radius - math.sqrt(radius * radius - depth * depth / 4) if depth / 2 <= radius else -math.inf
+        sagitta = radius - math.sqrt(radius * radius - depth * depth
+                                     / 4) if depth / 2 <= radius else -math.inf
         most += thickness + sagitta
     return least, most
 
@@ -72,9 +74,10 @@ def head_reasons(job, head, group):
 
 
 def wishes(head):
-    """{wish: met, None when the catalogue does not say}. Rule read from the output: exchange of parts counts as
-    serviceable, limited access as access."""
-    service, waveform, sources = (head.get(key) for key in ("serviceable", "waveform", "driver_sources"))
+    """{wish: met, None when the catalogue does not say}. Rule read from the output: exchange of
+    parts counts as serviceable, limited access as access."""
+    service, waveform, sources = (head.get(key)
+                                  for key in ("serviceable", "waveform", "driver_sources"))
     return {
         "serviceable": None if service is None else service in ("user", "parts"),
         "waveform": None if waveform is None else waveform in ("own", "limited"),
@@ -88,4 +91,5 @@ def unmet(job, head):
     # rule read from the output: a wish, unlike a must, wants full access
     if head.get("waveform") == "limited":
         strict["waveform"] = False
-    return sum(1 for code, fits in strict.items() if job.get("service", code) == "prefer" and not fits)
+    return sum(1 for code,
+               fits in strict.items() if job.get("service", code) == "prefer" and not fits)

@@ -77,7 +77,8 @@ class Viscosity:
 
 
 def jetting(head, ink, room):
-    """(temperature [K], viscosity [Pa s]) the ink is jetted at in this head; viscosity None when not known there."""
+    """(temperature [K], viscosity [Pa s]) the ink is jetted at in this head; viscosity None when
+    not known there."""
     curve = Viscosity(ink["viscosity"]) if ink.get("viscosity") else None
     if ink.get("jetting_temperature"):
         temperature = ink["jetting_temperature"]
@@ -89,7 +90,8 @@ def jetting(head, ink, room):
     window = head.get("viscosity_window")
     nominal = head.get("viscosity") or (sum(window) / 2 if window else None)
     low = max(room + 5, curve.low)
-    # rule read from the output: a head of unknown greatest temperature is not heated above that least one
+    # rule read from the output: a head of unknown greatest temperature is not heated above that
+    # least one
     high = min(head.get("temperature_most", room + 5), curve.high)
     if low > high + 1e-9:
         return None, None

@@ -1,9 +1,10 @@
 """The ordered list of accepted arrangements as text, and its comparison with the oracle's.
 
-A line is a station, best first. Its groups are parted by ` + `, each with nine columns parted by blanks:
-    head mode family k m x n R_n R_m heads
-(x heads in line for a film, n heads across or end to end, resolutions along the nozzle and the motion axis in dpi, all
-heads of the group), then ` = ` and the ownership in minor units. Lines that start with # are comments."""
+A line is a station, best first. Its groups are parted by ` + `, each with nine columns parted by
+blanks: head mode family k m x n R_n R_m heads
+(x heads in line for a film, n heads across or end to end, resolutions along the nozzle and the
+motion axis in dpi, all heads of the group), then ` = ` and the ownership in minor units. Lines that
+start with # are comments."""
 
 from quantity import INCH
 
@@ -12,8 +13,10 @@ def lines(answer):
     """The oracle's own list in that form."""
     for station in answer.accepted:
         groups = ["%s %s %s %d %d %d %d %.9g %.9g %d" % (
-            i["group"].head["name"], i["group"].mode["name"], i["family"], i["k"], i["stack"], i["lines"],
-            i["heads_across"], i["along_n"] * INCH, i["along_m"] * INCH, i["total"]) for i in station.items]
+            i["group"].head["name"], i["group"].mode["name"], i["family"], i["k"], i["stack"],
+            i["lines"],
+            i["heads_across"], i["along_n"] * INCH, i["along_m"] * INCH, i["total"])
+                  for i in station.items]
         yield " + ".join(groups) + " = %d" % station.ownership
 
 

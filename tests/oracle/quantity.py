@@ -1,4 +1,5 @@
-"""Texts with units to SI numbers and money to minor units, for what the generator writes and the samples hold."""
+"""Texts with units to SI numbers and money to minor units, for what the generator writes and the
+samples hold."""
 
 import re
 from decimal import Decimal, ROUND_HALF_UP
@@ -6,9 +7,11 @@ from decimal import Decimal, ROUND_HALF_UP
 INCH = 0.0254
 UNITS = {
     "mm": 1e-3, "cm": 1e-2, "m": 1.0, "um": 1e-6, "nm": 1e-9, "in": INCH, "ft": 0.3048,
-    "pt": INCH / 72, "mil": 25.4e-6, "in/s": INCH, "ft2/h": 0.3048 ** 2 / 3600, "degF": 1.0, "dpi": 1 / INCH, "npi": 1 / INCH, "pL": 1e-15, "mL": 1e-6, "L": 1e-3,
+    "pt": INCH / 72, "mil": 25.4e-6, "in/s": INCH, "ft2/h": 0.3048 ** 2 / 3600, "degF": 1.0,
+    "dpi": 1 / INCH, "npi": 1 / INCH, "pL": 1e-15, "mL": 1e-6, "L": 1e-3,
     "kHz": 1e3, "Hz": 1.0, "m/s": 1.0, "m/min": 1 / 60, "ft/min": 0.3048 / 60,
-    "m2/h": 1 / 3600, "m2/min": 1 / 60, "mPa.s": 1e-3, "cP": 1e-3, "mN/m": 1e-3, "dyn/cm": 1e-3, "kg/m3": 1.0,
+    "m2/h": 1 / 3600, "m2/min": 1 / 60, "mPa.s": 1e-3, "cP": 1e-3, "mN/m": 1e-3, "dyn/cm": 1e-3,
+    "kg/m3": 1.0,
     "mJ/cm2": 10.0, "W/cm2": 1e4, "kW": 1e3, "W": 1.0, "%": 0.01, "deg": 1.0, "h": 3600.0,
     "day": 86400.0, "week": 604800.0, "mL/min": 1e-6 / 60, "Gbit/s": 1e9, "Mbit/s": 1e6,
     "kg/(m2 h)": 1 / 3600, "ppm": 1e-6, "degC": 1.0, "": 1.0,
@@ -64,7 +67,8 @@ def money(text):
 
 
 def cents(value):
-    """Whole minor units, half away from nought; a half that binary numbers miss by a hair is a half."""
+    """Whole minor units, half away from nought; a half that binary numbers miss by a hair is a
+    half."""
     return int((Decimal(value) + Decimal("1e-7")).quantize(Decimal(1), rounding=ROUND_HALF_UP))
 
 

@@ -4,13 +4,16 @@ import xml.etree.ElementTree as ElementTree
 
 from quantity import money, number, pair, points, span
 
-SPANS = {"viscosity_window", "tension_window", "avoid", "speed", "throw_distance", "throughput_span",
+SPANS = {"viscosity_window", "tension_window", "avoid", "speed", "throw_distance",
+         "throughput_span",
          "air_temperature", "surface_tension"}
 WORDS = {"maker", "part_number", "designation", "provenance", "serviceable", "waveform", "joins",
-         "recirculates", "board", "supply", "drop_speed_at", "kind", "per", "mercury", "grey_method",
+         "recirculates", "board", "supply", "drop_speed_at", "kind", "per", "mercury",
+         "grey_method",
          "id", "title", "currency", "ink", "family", "form", "typeface", "text_quality",
          "barcode_symbol", "barcode_direction", "solids", "settles", "absorbency", "material",
-         "food_contact", "mode", "indexing", "encoder", "price_date", "date", "solvent", "description",
+         "food_contact", "mode", "indexing", "encoder", "price_date", "date", "solvent",
+         "description",
          "organisation", "revision", "contact", "reference", "notes", "region", "units", "language"}
 COUNTS = {"nozzles", "colours", "levels", "heads", "driver_sources", "years"}
 LISTS = {"families", "fits"}
@@ -23,7 +26,8 @@ def value_of(section, key, text):
         return number(text)
     if key in PRICES:
         return money(text)
-    if (section, key) in (("service", "serviceable"), ("service", "waveform"), ("service", "driver_sources")):
+    if (section, key) in (("service", "serviceable"), ("service", "waveform"),
+                          ("service", "driver_sources")):
         return text
     if key == "viscosity" and " at " in text:
         return points(text)

@@ -1,4 +1,5 @@
-"""The whole answer for a request: stations over every combination, ranked, and what is said of every other head."""
+"""The whole answer for a request: stations over every combination, ranked, and what is said of
+every other head."""
 
 import itertools
 from decimal import Decimal
@@ -10,11 +11,13 @@ from ink import jetting
 from quantity import above
 from station import UPTIME, Station
 
-LOST = ("prefers", "unpriced", "ownership", "open", "joints", "speed_margin", "heads", "ownership", "order")
+LOST = ("prefers", "unpriced", "ownership", "open", "joints", "speed_margin", "heads", "ownership",
+        "order")
 
 
 class Answer:
-    """accepted: stations in order of rank; groups: the arrangements of each group; reasons of heads."""
+    """accepted: stations in order of rank; groups: the arrangements of each group; reasons of
+    heads."""
 
     def __init__(self, sections, rows, faults=()):
         self.job, self.rows = Job(sections), rows
@@ -40,7 +43,8 @@ class Answer:
         self.combine(itertools.product(*passing), dict(self.context, carriage=False))
 
     def scanning(self, heads):
-        for combination in carriage.combinations(self.job, self.rows, heads, self.every, self.served):
+        for combination in carriage.combinations(self.job, self.rows, heads, self.every,
+                                                 self.served):
             self.combine([combination], dict(self.context, carriage=True))
 
     def combine(self, combinations, context_of):
@@ -71,15 +75,16 @@ class Answer:
         return None
 
     def reasons_of(self, head, number, first):
-        """[(code, subject, value, limit)] of a head for a group. Rule read from the output: of all its arrangements the
-        one that fails fewest gates speaks, the earlier on a tie."""
+        """[(code, subject, value, limit)] of a head for a group. Rule read from the output: of all
+        its arrangements the one that fails fewest gates speaks, the earlier on a tie."""
         station = self.best_with(head, number)
         if station and first and first.items[number]["group"].head["name"] != head:
             return [self.lost(station, first)]
         late = [(len(reasons), other.key, reasons) for other, reasons in self.refused
                 if other.items[number]["group"].head["name"] == head]
         if late:
-            return [(code, "", value, limit) for code, value, limit in min(late, key=lambda l: l[:2])[2]]
+            return [(code, "", value, limit) for code, value,
+                    limit in min(late, key=lambda l: l[:2])[2]]
         items = [item for item in self.every[number] if item["group"].head["name"] == head]
         fewest = min(items, key=lambda item: len(item["reasons"]))
         if not fewest["reasons"] and (number, head) in self.served and (not first or not station):
@@ -101,17 +106,24 @@ class Answer:
 
 def context(job, rows, faults):
     """What every station of a request shares."""
-    hours = job.get("line", "hours_per_day", 8 * 3600.0) * job.get("line", "days_per_year", 250.0) * UPTIME
+    hours = job.get("line", "hours_per_day", 8 * 3600.0) * job.get("line", "days_per_year",
+                                                                   250.0) * UPTIME
     years, rate = int(job.get("costs", "years", 5)), job.get("costs", "discount", 0.08)
     annuity = (1 - (1 + rate) ** -years) / rate if rate else float(years)
     energy = job.get("substrate", "surface_energy")
-    lifts = job.cylinder or (job.get("product", "thickness") and job.get("product", "thickness_variation"))
-    # rule read from the output: without request.currency that of the budget, else that of the catalogue's first price
-    priced = [limit for limit in [job.get("limits", "budget")] if limit] + [row["price"] for tag in rows for row in rows[tag] if "price" in row]
+    lifts = job.cylinder or (job.get("product", "thickness")
+                             and job.get("product", "thickness_variation"))
+    # rule read from the output: without request.currency that of the budget, else that of the
+    # catalogue's first price
+    budget = job.get("limits", "budget")
+    priced = [row["price"] for tag in rows for row in rows[tag] if "price" in row]
+    if budget:
+        priced.insert(0, budget)
     currency = job.get("request", "currency") or priced[0][1]
 
     def rate(key, default):
-        """An hourly or energy price in minor units; nothing when it is in another currency and no rate is stated."""
+        """An hourly or energy price in minor units; nothing when it is in another currency and no
+        rate is stated."""
         price = job.get("costs", key)
         if price and price[1] != currency and "rates_at_face_value" not in faults:
             return None
@@ -121,8 +133,10 @@ def context(job, rows, faults):
         "currency": currency, "hours": hours, "annuity": annuity, "room": job.room,
         "labour": rate("labour", 4000), "energy": rate("energy", 20),
         "lifts": bool(lifts),
-        # aqueous ink on what absorbs nothing needs a primer; any other 10 mN/m between its tension and the surface
-        "pretreatment": lambda ink: job.absorbency == "none" and ink["family"] == "aqueous" or energy is not None
+        # aqueous ink on what absorbs nothing needs a primer; any other 10 mN/m between its tension
+        # and the surface
+        "pretreatment": lambda ink: job.absorbency == "none" and ink["family"] == "aqueous"
+        or energy is not None
         and "surface_tension" in ink and above(ink["surface_tension"][1] + 10e-3, energy),
         "temperature": lambda head, ink: jetting(head, ink, job.room)[0]
         if ink.get("viscosity") or ink.get("jetting_temperature") else None,

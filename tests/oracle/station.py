@@ -1,4 +1,5 @@
-"""What stands around the heads, its bill and its cost (method, sections 6 to 8). Money in minor units."""
+"""What stands around the heads, its bill and its cost (method, sections 6 to 8). Money in minor
+units."""
 
 import math
 from decimal import Decimal
@@ -8,9 +9,11 @@ from quantity import above, cents, ceil
 
 UPTIME, PURGE_SHARE, PURGES, PURGE, FLUSH, LIFE = 0.85, 0.03, 2, 2e-6, 1e-6, 8000 * 3600.0
 CONFIDENCE, SERVICE_ACCESS, PROCESS_LIMIT, DENSITY = 0.95, 0.6, 2.4, 1050.0
-PER = {"cable": "head", "mount": "head", "heater": "channel", "chiller": "station", "degasser": "supply",
+PER = {"cable": "head", "mount": "head", "heater": "channel", "chiller": "station",
+       "degasser": "supply",
        "filter": "supply", "flush": "channel", "cap": "head", "wipe": "row", "spittoon": "row",
-       "strike_sensor": "station", "pretreatment": "station", "exhaust": "station", "encoder": "station",
+       "strike_sensor": "station", "pretreatment": "station", "exhaust": "station",
+       "encoder": "station",
        "product_sensor": "station", "controller": "station", "alignment": "station",
        "commissioning": "station", "training": "station"}
 
@@ -31,7 +34,8 @@ class Station:
 
     def __init__(self, job, rows, items, context):
         self.job, self.rows, self.items, self.context = job, rows, items, context
-        self.lines = []                  # (part number or kind, quantity, unit price or None, lead time or None)
+        # (part number or kind, quantity, unit price or None, lead time or None)
+        self.lines = []
         self.worn, self.without_lead, self.halves = [], 0, 0
         self.currency = context["currency"]
         self.hours = context["hours"]
@@ -40,7 +44,8 @@ class Station:
         self.cost()
 
     def round(self, amount):
-        """Whole minor units; counts amounts so near a half that binary numbers may fall to either side."""
+        """Whole minor units; counts amounts so near a half that binary numbers may fall to either
+        side."""
         amount = Decimal(amount)
         self.halves += abs(amount % 1 - Decimal("0.5")) < Decimal("1e-6")
         return cents(amount)
@@ -56,19 +61,23 @@ class Station:
         self.area = job.image_width * job.speed
         rate, unit = job.get("line", "throughput", (0.0, None))
         if self.context["carriage"] and unit not in (None, "parts"):
-            self.area = rate                  # rule read from the output: a carriage prints the area asked for
+            # rule read from the output: a carriage prints the area asked for
+            self.area = rate
         self.uses = []
         peak_width = job.image_width if "peak_without_margin" in job.faults else job.width
         for item in self.items:
             # rule read from the output: under a carriage the area that a stroke floods
-            flood = item["advance"] * item["speed"] if self.context["carriage"] else peak_width * job.speed
+            flood = peak_width * job.speed
+            if self.context["carriage"]:
+                flood = item["advance"] * item["speed"]
             for channel, laydown in zip(item["group"].group["channels"], item["laydown"]):
                 heads, head = item["per_channel"], item["group"].head
                 printed = self.area * laydown * channel["mean"] * job.share
                 day = job.get("line", "hours_per_day", 8 * 3600.0) * UPTIME
                 purge = max(PURGE_SHARE * printed, heads * head.get("purge", PURGE) * PURGES / day)
                 flush = heads * FLUSH * PURGES / day
-                self.uses.append({"channel": channel, "item": item, "ink": printed + purge, "flush": flush,
+                self.uses.append({"channel": channel, "item": item, "ink": printed + purge,
+                                  "flush": flush,
                                   "laydown": laydown, "heads": heads,
                                   "peak": flood * laydown * channel["peak"]})
 
@@ -90,7 +99,8 @@ class Station:
         if row is None:
             self.add(kind, quantity, None)
         else:
-            self.add(row.get("part_number", row["name"]), quantity, self.price(row), row.get("lead_time"))
+            self.add(row.get("part_number", row["name"]), quantity, self.price(row),
+                     row.get("lead_time"))
 
     def bill(self):
         job, rows = self.job, self.rows
@@ -105,12 +115,15 @@ class Station:
         self.parts_of("degasser")
         self.parts_of("filter")
         self.conditioning()
-        self.parts_of("pretreatment", [use for use in self.uses if self.context["pretreatment"](use["channel"]["ink"])])
+        self.parts_of("pretreatment",
+                      [use for use in self.uses
+                       if self.context["pretreatment"](use["channel"]["ink"])])
         self.parts_of("mount")
         joints = sum(item["joints"] for item in self.items)
         if joints:
             if any(row.get("kind") == "alignment" for row in rows["part"]):
-                # rule read from the output: for the groups with joints, and no line when the catalogue has none
+                # rule read from the output: for the groups with joints, and no line when the
+                # catalogue has none
                 self.parts_of("alignment", [use for use in self.uses if use["item"]["joints"]])
             self.add("alignment_hours", joints, self.context["labour"], timed=False)
         for kind in ("cap", "wipe", "spittoon", "strike_sensor"):
@@ -124,7 +137,8 @@ class Station:
         self.spares(heads)
         self.parts_of("commissioning")
         self.parts_of("training")
-        self.capital = sum(cents(price * quantity) for _, quantity, price, _ in self.lines if price is not None)
+        self.capital = sum(cents(price * quantity) for _, quantity, price,
+                           _ in self.lines if price is not None)
         self.unpriced = sum(1 for line in self.lines if line[2] is None)
         leads = [line[3] for line in self.lines if line[3] is not None]
         self.lead_time = max(leads, default=0.0)
@@ -139,7 +153,8 @@ class Station:
             total = sum(item["total"] for item in items)
             count = ceil(total / (row or {}).get("heads", 1))
             if row and row.get("data_rate"):
-                count = max(count, ceil(sum(self.data_rate(item) for item in items) / row["data_rate"]))
+                count = max(count,
+                            ceil(sum(self.data_rate(item) for item in items) / row["data_rate"]))
             self.row_line(row, count, "drive_board")
 
     def data_rate(self, item):
@@ -148,11 +163,13 @@ class Station:
         return item["active"] * item["per_nozzle"] * bits
 
     def supplies(self):
-        """Per channel: for the peak flow, for the heads fed; the head's own, else the cheapest of the family."""
+        """Per channel: for the peak flow, for the heads fed; the head's own, else the cheapest of
+        the family."""
         counted = {}
         for use in self.uses:
             family, head = use["channel"]["ink"]["family"], use["item"]["group"].head
-            fits = [row for row in self.rows["supply"] if "families" not in row or family in row["families"]]
+            fits = [row for row in self.rows["supply"] if "families" not in row
+                    or family in row["families"]]
             own = [row for row in fits if row["name"] == head.get("supply")]
             choices = []
             for row in own or fits:
@@ -181,12 +198,14 @@ class Station:
         return 1
 
     def choice(self, kind, use):
-        """The cheapest part of a kind for a channel: of its family, for its head; priced before unpriced."""
+        """The cheapest part of a kind for a channel: of its family, for its head; priced before
+        unpriced."""
         family, head = use["channel"]["ink"]["family"], use["item"]["group"].head["name"]
         found = [row for row in self.rows["part"] if row.get("kind") == kind
                  and ("families" not in row or family in row["families"])
                  and ("fits" not in row or head in row["fits"])]
-        return min(found, default=None, key=lambda row: (self.price(row) is None, self.price(row) or 0))
+        return min(found, default=None,
+                   key=lambda row: (self.price(row) is None, self.price(row) or 0))
 
     def parts_of(self, kind, uses=None):
         """A line for each part of a kind, counted over the channels it is for."""
@@ -209,16 +228,19 @@ class Station:
         if kind != "flush" or per != "channel":
             return 0
         items = {id(use["item"]): use["item"] for use in uses}.values()
-        return sum(item["group"].positions * item["group"].colours - len(item["group"].group["channels"])
+        return sum(item["group"].positions
+                   * item["group"].colours - len(item["group"].group["channels"])
                    for item in items)
 
     def conditioning(self):
         """A heater where the ink is jetted above the room, a chiller where not."""
         warm, cold = [], []
         for use in self.uses:
-            temperature = self.context["temperature"](use["item"]["group"].head, use["channel"]["ink"])
+            temperature = self.context["temperature"](use["item"]["group"].head,
+                                                      use["channel"]["ink"])
             if temperature is None:
-                continue                      # rule read from the output: neither where nothing is known
+                # rule read from the output: neither where nothing is known
+                continue
             # rule read from the output: a chiller wherever the ink is less than 5 K above the room
             if above(temperature, self.context["room"]):
                 warm.append(use)
@@ -248,10 +270,12 @@ class Station:
 
     def wet(self):
         """Channels whose ink gives off vapour to be exhausted."""
-        return [use for use in self.uses if use["channel"]["ink"]["family"] in ("aqueous", "solvent")]
+        return [use for use in self.uses
+                if use["channel"]["ink"]["family"] in ("aqueous", "solvent")]
 
     def first_fill(self):
-        """A container for each supply, and at least what a shift uses at the mean; whole litres without a container."""
+        """A container for each supply, and at least what a shift uses at the mean; whole litres
+        without a container."""
         shift = min(self.job.get("line", "hours_per_day", 8 * 3600.0), 8 * 3600.0)
         for use in self.uses:
             used = (use["ink"]) * shift
@@ -271,13 +295,17 @@ class Station:
         return min(lives, default=LIFE)
 
     def spares(self, heads):
-        """Poisson over the lead time, at least one, and one more where a body or board can strike the heads."""
+        """Poisson over the lead time, at least one, and one more where a body or board can strike
+        the heads."""
         for items in heads.values():
             head = items[0]["group"].head
             mean = 0.0
             for item in items:
-                mean += item["total"] * head.get("lead_time", 0.0) * self.hours / (8760 * 3600.0) / self.life(item)
-            self.row_line(head, max(1, poisson(mean)) + (1 if self.context["lifts"] else 0), "spare_head")
+                mean += item["total"] * head.get("lead_time",
+                                                 0.0) * self.hours / (8760
+                                                                      * 3600.0) / self.life(item)
+            self.row_line(head, max(1, poisson(mean)) + (1 if self.context["lifts"] else 0),
+                          "spare_head")
 
     # -- the cost
 
@@ -301,10 +329,12 @@ class Station:
             if power is not None:
                 energy += self.round(Decimal(power * year / 3600) * (self.context["energy"] or 0))
         cleaning += self.wear(year)
-        self.terms = {"ink": int(ink), "heads": int(heads), "energy": int(energy), "labour": int(labour),
+        self.terms = {"ink": int(ink), "heads": int(heads), "energy": int(energy),
+                      "labour": int(labour),
                       "cleaning": int(cleaning)}
         self.running = sum(self.terms.values())
-        self.ownership = self.round(Decimal(self.capital) + Decimal(self.running) * Decimal(self.context["annuity"]))
+        self.ownership = self.round(Decimal(self.capital) + Decimal(self.running)
+                                    * Decimal(self.context["annuity"]))
 
     def wear(self, year):
         """Parts of the bill replaced in a year, in minor units."""
@@ -322,9 +352,12 @@ class Station:
     def key(self):
         """The ranking of section 3, with the key `open` behind the price class."""
         items = self.items
-        price_class = math.floor(math.log(self.ownership) / math.log(1.05)) if self.ownership > 0 else -1
-        return (sum(i["unmet"] for i in items), self.unpriced, price_class, sum(1 for i in items if i["open"]),
-                sum(i["joints"] for i in items), -round(self.margin, 6), sum(i["total"] for i in items),
+        price_class = math.floor(math.log(self.ownership)
+                                 / math.log(1.05)) if self.ownership > 0 else -1
+        return (sum(i["unmet"] for i in items), self.unpriced, price_class,
+                sum(1 for i in items if i["open"]),
+                sum(i["joints"] for i in items), -round(self.margin, 6),
+                sum(i["total"] for i in items),
                 self.ownership, self.order)
 
     @property
@@ -345,8 +378,9 @@ class Station:
             space += self.stage_needed - self.stage_length
         if "space" in limits and above(space, limits["space"]):
             found.append(("space", space, limits["space"]))
-        if "budget" in limits and limits["budget"][1] == self.currency and self.capital > limits["budget"][0]:
-            found.append(("budget", self.capital, int(limits["budget"][0])))
+        budget, currency = limits.get("budget", (None, None))
+        if currency == self.currency and self.capital > budget:
+            found.append(("budget", self.capital, int(budget)))
         if "lead_time" in limits and above(self.lead_time, limits["lead_time"]):
             found.append(("lead_time", self.lead_time, limits["lead_time"]))
         return found
