@@ -94,11 +94,10 @@ class Job:
             if not demands and not module:
                 demands.append(300 / INCH)
             soft = [max(demands, default=0.0)] * 2
-        # rule read from the output: an axis of which nothing is demanded takes the demand of the
-        # other
+        # rule read from the output: an axis of which nothing is demanded wishes for what the other has
         for axis in (0, 1):
             if not hard[axis] and not soft[axis]:
-                hard[axis] = hard[1 - axis]
+                soft[axis] = hard[1 - axis]
         self.required = [max(hard[axis], soft[axis]) for axis in (0, 1)]
         self.least = [max(hard[axis], SOFT * soft[axis]) for axis in (0, 1)]
 

@@ -9,14 +9,21 @@ AGEING, WATER, EVAPORATED, EFFICIENCY, DRYING_RATE = 0.8, 0.65, {"none": 0.9, "l
 PROCESS_LIMIT, DENSITY = 2.4, 1050.0
 
 
+# latent heat of water [kJ/kg] over temperature [degC], safety.md 3.1 [P21]
+LATENT = ((0.01, 2500.9), (20, 2453.5), (25, 2441.7), (40, 2406.0), (50, 2382.0), (60, 2357.6),
+          (70, 2333.0), (80, 2308.0))
+
+
 def heat_of(job):
-    """J to warm a kilogram of water from the air of the room and evaporate it (safety.md 3.1,
-    quadratic fit). Rule read from the output: at 80 degC, or at the temperature the substrate bears
-    if that is less."""
+    """J to warm a kilogram of water from the air of the room and evaporate it (safety.md 3.1). Rule
+    read from the output: at 80 degC, or at the temperature the substrate bears if that is less."""
     limit = job.get("substrate", "temperature_limit", 353.15) - 273.15
     start = job.room - 273.15
     end = min(80.0, limit)
-    return (2500.43 - 2.30547 * end - 1.29555e-3 * end * end + 4.186 * (end - start)) * 1e3
+    for (low, first), (high, second) in zip(LATENT, LATENT[1:]):
+        if low <= end <= high:
+            latent = first + (second - first) * (end - low) / (high - low)
+    return (latent + 4.186 * (end - start)) * 1e3
 
 
 def cheapest(station, choices):
@@ -40,8 +47,7 @@ def curing(station):
     inks = [channel["ink"] for channel in job.channels if channel["ink"]["family"] == "uv"]
     if not inks:
         return None
-    nothing = {"kind": "uv_lamp", "row": None, "units": 1, "power": None, "length": 0.0,
-               "needed": 0.0}
+    nothing = {"kind": "uv_lamp", "row": None, "units": 1, "power": None, "length": 0.0}
     dose = max((ink.get("cure_dose", 0.0) for ink in inks))
     if not dose:
         return nothing
@@ -63,8 +69,7 @@ def curing(station):
                                                                                           0.0)
         power = row["electrical"] * units / 1000 if "electrical" in row else None
         choices.append({"kind": "uv_lamp", "row": row, "units": units, "power": power,
-                        "length": length,
-                        "needed": length})
+                        "length": length})
     return cheapest(station, choices) or nothing
 
 
@@ -99,8 +104,6 @@ def dryer(station):
         if row.get("electrical"):
             units = max(units, ceil(peak * heat_of(job) / EFFICIENCY / row["electrical"]))
         choices.append({"kind": "dryer", "row": row, "units": units, "power": power,
-                        "length": ceil(units / beside) * row["length"],
-                        "needed": length_at(row.get("drying_rate", DRYING_RATE))})
+                        "length": ceil(units / beside) * row["length"]})
     return cheapest(station, choices) or {"kind": "dryer", "row": None, "units": 1, "power": power,
-                                          "length": length_at(DRYING_RATE),
-                                          "needed": length_at(DRYING_RATE)}
+                                          "length": length_at(DRYING_RATE)}

@@ -3,8 +3,8 @@ alone; each is shown to be there still by a seed that differs without it, so tha
 fails here until its line is taken out."""
 
 FAULTS = {
-    # controllers, encoders, product sensors, commissioning and training count the first group of
-    # colours only; `per` row, head, channel or supply means those of the whole station
+    # controllers, encoders, product sensors, ventilation, commissioning and training count the
+    # first group of colours only; `per` row, head, channel or supply means the whole station's
     "first_group_only": 16,
     # heads that do not join but stand in one row, their bodies being no wider than their pitch, are
     # called staggered; one row is straight
@@ -14,12 +14,9 @@ FAULTS = {
     # under a carriage the parts counted per row follow the colours, neither the staggered rows nor
     # the heads in line
     "carriage_rows": 1,
-    # the space is held against the length of dryer needed; the units installed are longer, and the
-    # accepted station stands over the limit it prints
-    "space_without_installed": 4,
     # under a carriage an arrangement counts as no faster than another of equal use of the rating,
     # which the carriage makes 0.9 for both: the faster is dropped, or by a last binary digit is not
-    "carriage_drop_by_use": 871,
+    "carriage_drop_by_use": 2521,
     # of arrangements equal in heads, frequency and laydown one is dropped though they differ in
     # cost or order, and which does not follow the order mode, k, m, R_m
     "equal_dropped": 108,

@@ -5,10 +5,8 @@ import random
 
 FAMILIES = ("uv", "aqueous", "solvent", "oil")
 KINDS = ("cable", "mount", "heater", "chiller", "degasser", "filter", "flush", "cap", "wipe",
-         "spittoon",
-         "strike_sensor", "pretreatment", "exhaust", "encoder", "product_sensor", "controller",
-         "alignment",
-         "commissioning", "training")
+         "spittoon", "strike_sensor", "pretreatment", "exhaust", "encoder", "product_sensor",
+         "controller", "alignment", "commissioning", "training", "ventilation")
 SYMBOLS = ("ean-13-retail", "itf-14", "gs1-128-distribution", "datamatrix-healthcare", "qr-retail")
 
 
@@ -145,9 +143,8 @@ class Maker:
             '<catalogue date="2026-09-15">\n%s</catalogue>\n' % "".join(rows)
 
     def part(self, kind, number):
-        station = kind in ("chiller", "pretreatment", "exhaust", "encoder", "product_sensor",
-                           "controller", "alignment",
-                           "commissioning", "training")
+        station = kind in ("chiller", "pretreatment", "exhaust", "ventilation", "encoder",
+                           "product_sensor", "controller", "alignment", "commissioning", "training")
         per = self.maybe(0.3,
                          ("station", "row") if station else ("head", "row", "channel", "supply"))
         families = None if station else self.maybe(0.3,

@@ -13,6 +13,7 @@ PER = {"cable": "head", "mount": "head", "heater": "channel", "chiller": "statio
        "degasser": "supply",
        "filter": "supply", "flush": "channel", "cap": "head", "wipe": "row", "spittoon": "row",
        "strike_sensor": "station", "pretreatment": "station", "exhaust": "station",
+       "ventilation": "station",
        "encoder": "station",
        "product_sensor": "station", "controller": "station", "alignment": "station",
        "commissioning": "station", "training": "station"}
@@ -255,7 +256,7 @@ class Station:
         """Lamps, dryer, exhaust; their power and length."""
         job = self.job
         self.power = []                       # (kW at mean, None when unknown)
-        self.stage_length = self.stage_needed = 0.0
+        self.stage_length = 0.0
         lamp = curing(self)
         dry = dryer(self)
         for stage in (lamp, dry):
@@ -263,10 +264,13 @@ class Station:
                 self.row_line(stage["row"], stage["units"], stage["kind"])
                 self.power.append(stage["power"])
                 self.stage_length += stage["length"]
-                self.stage_needed += stage["needed"]
         hot = lamp and lamp["row"] and lamp["row"].get("mercury") == "yes"
         cured = [use for use in self.uses if hot and use["channel"]["ink"]["family"] == "uv"]
         self.parts_of("exhaust", self.wet() + cured)
+        solvent = [use for use in self.uses if use["channel"]["ink"]["family"] == "solvent"]
+        if solvent and "ventilation" in self.context["first_group_only"]:
+            solvent = self.uses
+        self.parts_of("ventilation", solvent)
 
     def wet(self):
         """Channels whose ink gives off vapour to be exhausted."""
@@ -374,8 +378,6 @@ class Station:
         if "heads" in limits and above(total, limits["heads"]):
             found.append(("heads", total, limits["heads"]))
         space = self.footprint
-        if "space_without_installed" in job.faults:
-            space += self.stage_needed - self.stage_length
         if "space" in limits and above(space, limits["space"]):
             found.append(("space", space, limits["space"]))
         budget, currency = limits.get("budget", (None, None))
