@@ -299,7 +299,7 @@ class Comparison:
         return all(close(a, b, 1e-6) or abs(a - b) <= slack for a, b in zip(mine[2:], reason[2:]))
 
     SCALE = {"mm": 1e-3, "um": 1e-6, "mPa.s": 1e-3, "mN/m": 1e-3, "kHz": 1e3, "dpi": 1 / INCH,
-             "m/s": 1.0, "Hz": 1.0,
+             "m/s": 1.0, "mJ/cm2": 10.0, "Hz": 1.0,
              "d": 86400.0, "m/min": 1 / 60, "EUR": 100.0, "USD": 100.0, "": 1.0, "deg": 1.0,
              "degC": 1.0}
 

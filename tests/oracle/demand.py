@@ -94,7 +94,8 @@ class Job:
             if not demands and not module:
                 demands.append(300 / INCH)
             soft = [max(demands, default=0.0)] * 2
-        # rule read from the output: an axis of which nothing is demanded wishes for what the other has
+        # rule read from the output: an axis of which nothing is demanded wishes for what the other
+        # has
         for axis in (0, 1):
             if not hard[axis] and not soft[axis]:
                 soft[axis] = hard[1 - axis]
