@@ -226,7 +226,16 @@ def beats(one, other):
     pairs = [(one["total"], other["total"]), (-one["pace"], -other["pace"]),
              (one["open"], other["open"]),
              (sum(one["laydown"]), sum(other["laydown"]))]
+    if "equal_dropped" in one["group"].job.faults and alike(one, other):
+        return False
     return not any(above(a, b) for a, b in pairs) and any(above(b, a) for a, b in pairs)
+
+
+def alike(one, other):
+    """Equal in heads, speed allowed and laydown, whatever solids they leave open."""
+    return all(math.isclose(a, b, rel_tol=1e-9) for a, b in (
+        (one["total"], other["total"]), (one["pace"], other["pace"]),
+        (sum(one["laydown"]), sum(other["laydown"]))))
 
 
 def kept(items):

@@ -9,6 +9,8 @@ AGEING, WATER, EVAPORATED, EFFICIENCY, DRYING_RATE = 0.8, 0.65, {"none": 0.9, "l
 PROCESS_LIMIT, DENSITY = 2.4, 1050.0
 
 
+# rule read from the output: no more rows of lamps than these
+MOST_ROWS = 100
 # latent heat of water [kJ/kg] over temperature [degC], safety.md 3.1 [P21]
 LATENT = ((0.01, 2500.9), (20, 2453.5), (25, 2441.7), (40, 2406.0), (50, 2382.0), (60, 2357.6),
           (70, 2333.0), (80, 2308.0))
@@ -51,7 +53,7 @@ def curing(station):
     dose = max((ink.get("cure_dose", 0.0) for ink in inks))
     if not dose:
         return nothing
-    choices = []
+    choices, doses = [], []
     for row in station.rows["lamp"]:
         if not all(key in row for key in ("irradiance", "window_along", "window_across")):
             continue
@@ -60,16 +62,22 @@ def curing(station):
             speed, advance = station.items[0]["speed"], station.items[0]["advance"]
             # rule read from the output: beside the dose, the windows must cover an advance without
             # gaps
-            lit = max(ceil(dose / (peak / speed * row["window_across"] / advance)),
-                      ceil(advance / row["window_across"]))
-            units, length = 2 * lit, 0.0
+            given = peak / speed * row["window_across"] / advance
+            rows = max(ceil(dose / given), ceil(advance / row["window_across"]))
+            units, length = 2 * rows, 0.0
         else:
-            rows = max(1, ceil(dose * job.speed / peak))
-            units, length = rows * ceil(job.width / row["window_across"]), rows * row.get("depth",
-                                                                                          0.0)
+            given = peak / job.speed
+            rows = max(1, ceil(dose / given))
+            units = rows * ceil(job.width / row["window_across"])
+            length = rows * row.get("depth", 0.0)
+        doses.append(MOST_ROWS * given)
+        if rows > MOST_ROWS:
+            continue
         power = row["electrical"] * units / 1000 if "electrical" in row else None
         choices.append({"kind": "uv_lamp", "row": row, "units": units, "power": power,
                         "length": length})
+    if doses and not choices:
+        station.uncured = max(doses), dose
     return cheapest(station, choices) or nothing
 
 

@@ -255,6 +255,7 @@ class Station:
     def stages(self):
         """Lamps, dryer, exhaust; their power and length."""
         job = self.job
+        self.uncured = None
         self.power = []                       # (kW at mean, None when unknown)
         self.stage_length = 0.0
         lamp = curing(self)
@@ -377,6 +378,8 @@ class Station:
         total = sum(item["total"] for item in self.items)
         if "heads" in limits and above(total, limits["heads"]):
             found.append(("heads", total, limits["heads"]))
+        if self.uncured:
+            found.append(("cure", *self.uncured))
         space = self.footprint
         if "space" in limits and above(space, limits["space"]):
             found.append(("space", space, limits["space"]))
