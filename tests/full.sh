@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
-# What takes long, for `tests/run --full`: coverage of calc/, ThreadSanitizer, valgrind, fuzzing, random seeds, a bare
-# root, the benchmark, killed runs, the overview in a browser, a Slurm job array, inboxes by the thousand. Each part prints its figures; any failure ends in exit status 1.
+# What takes long, for `tests/run --full`: coverage of calc/, ThreadSanitizer, valgrind, fuzzing, random seeds,
+# the independent search on 500 pairs, a bare root, the benchmark, killed runs, the overview in a browser, a
+# Slurm job array, inboxes by the thousand. Each part prints its figures; any failure ends in exit status 1.
 set -u
 cd "$(dirname "$0")/.."
 . .ci/install.sh
@@ -55,6 +56,12 @@ fuzz() {
   done
 }
 
+oracle() {
+  SWATHSPEC_ORACLE=all ctest --test-dir .build/release -L oracle --output-on-failure --verbose |
+    grep -E 'oracle:|FAIL|tests passed|seed '
+  return "${PIPESTATUS[0]}"
+}
+
 part "coverage of calc/" coverage
 part "ThreadSanitizer" threads
 part "valgrind" memory
@@ -65,6 +72,7 @@ browser() { SWATHSPEC=$PWD/.build/release/swathspec /usr/bin/python3 -B tests/br
 part "50 runs killed and completed" killer
 part "overview in a browser" browser
 part "Slurm job array" bash tests/slurm/run.sh .build/release/swathspec
+part "independent search, 500 pairs" oracle
 part "bare root" bash tests/bare_root.sh
 part "benchmark" bash tests/bench/run.sh .build/release
 part "inboxes of 1,000, 5,000 and 20,000" python3 -B tests/bench/inbox.py .build/release/swathspec
