@@ -82,7 +82,8 @@ ChannelDots dots_of(const Job& job, const ModeFacts& f, const Arrangement& a, co
 Family family_of(const Head& head, const Arrangement& a) {
   if (a.shape.scanning) return Family::scanning;
   if (a.across == 1) return Family::straight;
-  return head.joins && head.joins->value ? Family::joined : Family::staggered;
+  if (head.joins && head.joins->value) return Family::joined;
+  return a.rows > 1 ? Family::staggered : Family::straight;
 }
 
 /// Names of the channels a colour position prints, joined by "+".

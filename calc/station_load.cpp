@@ -33,7 +33,7 @@ double active_nozzles(const Job& job, const Group& group, int heads) {
 VolumeFlow solid_flow(const Job& job, const Group& group, Length laydown) {
   if (group.scan) return printed_flow(group.scan->advance, group.scan->carriage_speed, laydown, 1);
   const Speed speed = job.speed ? job.speed->high : Speed();
-  return printed_flow(job.width ? job.width->value : Length(), speed, laydown, 1);
+  return printed_flow(printed_width(job), speed, laydown, 1);
 }
 
 const ChannelDots* dots_of(const Group& group, const std::string& channel) {

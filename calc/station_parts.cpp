@@ -1,5 +1,6 @@
 /// The parts that the catalogue lists by kind: which are needed, and how many.
 #include <algorithm>
+#include <iterator>
 
 #include "calc/compare.h"
 #include "calc/station_sizing.h"
@@ -50,8 +51,8 @@ struct GroupParts {
 };
 
 int head_rows(const Group& group) {
-  if (group.scan) return group.positions;
-  return group.positions * group.rows_staggered * group.interleave * group.stack * group.film_heads;
+  const int rows = group.positions * group.rows_staggered * group.film_heads;
+  return group.scan ? rows : rows * group.interleave * group.stack;
 }
 
 double quantity(const GroupParts& g, Per per) {
@@ -165,6 +166,34 @@ const GroupParts& first_fitting(const PriceBook& book, const std::vector<GroupPa
   return list.front();
 }
 
+/// A kind of the whole station, counted over the groups: for each its own part, or that of the
+/// first group that has one.
+void add_for_all(const PriceBook& book, const std::vector<GroupParts>& list, const KindRow& kind,
+                 Needs& needs) {
+  const GroupParts& fitting = first_fitting(book, list, kind.kind);
+  for (GroupParts g : list) {
+    if (book.part(kind.kind, g.head, g.family) == nullptr) {
+      g.head = fitting.head;
+      g.family = fitting.family;
+    }
+    add_kind(book, g, kind, needs);
+  }
+}
+
+/// Room air by what the fans move, else counted over the groups that give vapour.
+void add_ventilation(const PriceBook& book, const std::vector<GroupParts>& list, Sizing& sizing) {
+  std::vector<GroupParts> vapour;
+  std::copy_if(list.begin(), list.end(), std::back_inserter(vapour),
+               [&](const GroupParts& g) { return g.family == InkFamily::solvent; });
+  const GroupParts& fitting = first_fitting(book, vapour.empty() ? list : vapour, ventilation.kind);
+  const Priced<Part>* part = book.part(ventilation.kind, fitting.head, fitting.family);
+  if (part != nullptr && part->item->air_flow) {
+    add_fans(book, fitting, ventilation, sizing.vapour.health.value_or(VolumeFlow()), sizing.needs);
+  } else {
+    add_for_all(book, vapour.empty() ? list : vapour, ventilation, sizing.needs);
+  }
+}
+
 }  // namespace
 
 void add_parts(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
@@ -173,16 +202,11 @@ void add_parts(const Job& job, const PriceBook& book, const std::vector<Group>& 
   for (const GroupParts& g : list) add_of_group(job, book, g, sizing);
   if (list.empty()) return;
   // A line that names its encoder has one.
-  if (!job.request->line.encoder) {
-    add_kind(book, first_fitting(book, list, encoder.kind), encoder, sizing.needs);
-  }
+  if (!job.request->line.encoder) add_for_all(book, list, encoder, sizing.needs);
   if (sizing.vapour.needed) {
-    add_fans(book, first_fitting(book, list, ventilation.kind), ventilation,
-             sizing.vapour.health.value_or(VolumeFlow()), sizing.needs);
+    add_ventilation(book, list, sizing);
   }
-  for (const KindRow& kind : of_the_station) {
-    add_kind(book, first_fitting(book, list, kind.kind), kind, sizing.needs);
-  }
+  for (const KindRow& kind : of_the_station) add_for_all(book, list, kind, sizing.needs);
 }
 
 }  // namespace calc

@@ -50,8 +50,9 @@ void solid_flow(TraceWriter& w, const ChannelFeed& feed, const Group& group,
               value, "mL/min", balance);
     return;
   }
-  w.formula(id + ".solid", "Q", "0.06*W_i*v*h",
-            {from_value("W_i", *w.job.width, in_mm(w.job.width->value), "mm", "image.width"),
+  const std::size_t index = group_of(w.spec, feed.channel);
+  w.formula(id + ".solid", "Q", "0.06*W*v*h",
+            {w.step("W", "g" + std::to_string(index + 1) + ".width"),
              from_value("v", *w.job.speed, w.job.speed->high.si(), "m/s", "line.speed"), film},
             value, "mL/min", balance);
 }

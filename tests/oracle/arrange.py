@@ -201,7 +201,7 @@ def stacked(job, head, item, k, across_n):
         reasons.append(("heads", total, job.get("limits", "heads")))
     row_count = staggered * base.positions * k * stack * item["lines"]
     family = "straight" if heads == 1 else "joined" if head.get("joins") == "yes" else \
-        "staggered" if staggered > 1 or "one_row_staggered" in job.faults else "straight"
+        "staggered" if staggered > 1 else "straight"
     yield finish(dict(item, reasons=reasons, k=k, stack=stack, heads_across=heads,
                       staggered=staggered, total=total,
                       rows=row_count, depth=row_count * (head["body_depth"] + ROW_GAP),

@@ -38,7 +38,7 @@ def with_heads(job, item, count):
     total_nozzles = own + (count - 1) * step
     staggered = rows(head, step * pitch, count)
     row_count = staggered * base.positions * item["lines"]
-    counted = base.positions if "carriage_rows" in base.job.faults else row_count
+    counted = row_count
     total = base.positions * count * item["lines"]
     return finish(dict(item, heads_across=count, nozzles=total_nozzles, staggered=staggered,
                        rows=counted, total=total,

@@ -3,17 +3,6 @@ alone; each is shown to be there still by a seed that differs without it, so tha
 fails here until its line is taken out."""
 
 FAULTS = {
-    # controllers, encoders, product sensors, ventilation, commissioning and training count the
-    # first group of colours only; `per` row, head, channel or supply means the whole station's
-    "first_group_only": 16,
-    # heads that do not join but stand in one row, their bodies being no wider than their pitch, are
-    # called staggered; one row is straight
-    "one_row_staggered": 19,
-    # the peak flow leaves out the margin beside the image, whose nozzles jet too
-    "peak_without_margin": 56,
-    # under a carriage the parts counted per row follow the colours, neither the staggered rows nor
-    # the heads in line
-    "carriage_rows": 1,
     # under a carriage an arrangement counts as no faster than another of equal use of the rating,
     # which the carriage makes 0.9 for both: the faster is dropped, or by a last binary digit is not
     "carriage_drop_by_use": 2521,

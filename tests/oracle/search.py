@@ -140,7 +140,4 @@ def context(job, rows, faults):
         and "surface_tension" in ink and above(ink["surface_tension"][1] + 10e-3, energy),
         "temperature": lambda head, ink: jetting(head, ink, job.room)[0]
         if ink.get("viscosity") or ink.get("jetting_temperature") else None,
-        "first_group_only": ("controller", "encoder", "product_sensor", "ventilation",
-                             "commissioning", "training")
-        if "first_group_only" in faults else (),
     }

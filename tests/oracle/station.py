@@ -65,7 +65,7 @@ class Station:
             # rule read from the output: a carriage prints the area asked for
             self.area = rate
         self.uses = []
-        peak_width = job.image_width if "peak_without_margin" in job.faults else job.width
+        peak_width = job.width
         for item in self.items:
             # rule read from the output: under a carriage the area that a stroke floods
             flood = peak_width * job.speed
@@ -216,10 +216,6 @@ class Station:
             by_part.setdefault(row and row["name"], (row, []))[1].append(use)
         for row, served in by_part.values():
             per = (row or {}).get("per", PER[kind])
-            if kind in self.context["first_group_only"]:
-                served = [use for use in served if use["item"] is self.items[0]]
-                if not served:
-                    continue
             count = self.quantity_of(per, served) + self.unused(kind, per, served)
             self.row_line(row, count, kind)
             self.worn.append((row or {}, count))
@@ -269,8 +265,6 @@ class Station:
         cured = [use for use in self.uses if hot and use["channel"]["ink"]["family"] == "uv"]
         self.parts_of("exhaust", self.wet() + cured)
         solvent = [use for use in self.uses if use["channel"]["ink"]["family"] == "solvent"]
-        if solvent and "ventilation" in self.context["first_group_only"]:
-            solvent = self.uses
         self.parts_of("ventilation", solvent)
 
     def wet(self):
