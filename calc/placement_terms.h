@@ -36,11 +36,11 @@ class PlacementTerms {
   BudgetTerm levels(const Group& group) const;
   static BudgetTerm sag(const Group& group);
   BudgetTerm mount() const;
-  BudgetTerm wheel(Length over) const;
-  BudgetTerm thermal(Length over) const;
+  BudgetTerm wheel(Length distance) const;
+  BudgetTerm thermal(Length distance) const;
   /// The product wanders A sin: between two rows 2 A sin(pi L / wavelength), from half a wavelength
   /// on the whole 2 A.
-  BudgetTerm weave(Length over) const;
+  BudgetTerm weave(Length distance) const;
   BudgetTerm whole_weave() const;
   BudgetTerm sensor() const;
   /// From the product sensor to the first head [m].

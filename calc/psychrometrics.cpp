@@ -52,10 +52,11 @@ std::optional<Temperature> dew_point(double humidity, Pressure total) {
   double low = Temperature::celsius(coldest).in_kelvin();
   double high = Temperature::celsius(hottest).in_kelvin();
   if (wanted < hyland_wexler(low) || wanted > hyland_wexler(high)) return std::nullopt;
-  for (double middle = (low + high) / 2; middle > low && middle < high; middle = (low + high) / 2) {
+  for (;;) {
+    const double middle = (low + high) / 2;
+    if (middle <= low || middle >= high) return Temperature::kelvin(middle);
     (hyland_wexler(middle) < wanted ? low : high) = middle;
   }
-  return Temperature::kelvin((low + high) / 2);
 }
 
 }  // namespace calc
