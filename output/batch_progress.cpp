@@ -31,7 +31,7 @@ TerminalStyle terminal_style(Os& os) {
   return style;
 }
 
-std::string marked(std::string text, TerminalStyle style) {
+std::string marked(const std::string& text, TerminalStyle style) {
   return style.colours ? "\x1B[1;31m" + text + "\x1B[0m" : text;
 }
 

@@ -17,7 +17,7 @@ struct TerminalStyle {
 TerminalStyle terminal_style(Os& os);
 
 /// The text in the colour of faults where colours are wanted.
-std::string marked(std::string text, TerminalStyle style);
+std::string marked(const std::string& text, TerminalStyle style);
 
 /// Nothing at all when standard error is no terminal that can be written over. Between `clear` and
 /// the next `show` other text may go to the terminal.

@@ -82,8 +82,7 @@ SourceJobs Recall::recalled(SourceText source, const KnownSource& known) {
   const std::shared_ptr<const ReadSource> unread = unread_source(std::move(source));
   SourceJobs made;
   made.has_requests = known.total != 0;
-  for (std::size_t i = 0; i < known.requests.size(); ++i) {
-    const KnownRequest& request = known.requests[i];
+  for (const KnownRequest& request : known.requests) {
     if (!maker_.takes(request.id)) continue;
     made.jobs.push_back(maker_.make(unread, request.index, head_of(request, unread->shown)));
     Outcome& outcome = made.jobs.back().outcome;

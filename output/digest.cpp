@@ -38,7 +38,7 @@ std::optional<Digest> digest_from(std::string_view text) {
     const std::size_t value = digits.find(text[i]);
     if (value == std::string_view::npos) return std::nullopt;
     unsigned char& byte = digest.at(i / 2);
-    byte = static_cast<unsigned char>((byte << 4U) | value);
+    byte = static_cast<unsigned char>(unsigned{byte} * 16 + static_cast<unsigned>(value));
   }
   return digest;
 }

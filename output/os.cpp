@@ -18,6 +18,8 @@
 namespace output {
 namespace {
 
+// A signal can reach nothing but what is global.
+// NOLINTNEXTLINE(cppcoreguidelines-avoid-non-const-global-variables)
 std::atomic<bool> interrupt_seen{false};
 
 extern "C" void on_interrupt(int /*signal*/) { interrupt_seen.store(true); }

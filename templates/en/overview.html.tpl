@@ -33,6 +33,7 @@
   form input:not([type=checkbox]), form select, form button { min-height: 2.2rem; padding: .2rem .5rem; max-width: 100%;
     border: 1px solid var(--rule); background: #fff; }
   form input[type=number] { width: 8rem; }
+  #more { min-height: 2.2rem; padding: .2rem .8rem; border: 1px solid var(--rule); background: #fff; }
   #shown { margin: .8rem 0; }
   table { border-collapse: collapse; width: 100%; }
   caption { text-align: left; color: #444; font-size: .85rem; padding-bottom: .3rem; }
@@ -82,13 +83,15 @@
     @page { size: A4 landscape; margin: 12mm; }
     html { font-size: 9pt; }
     body { padding: 0; max-width: none; }
-    form, .files, .skip { display: none; }
+    form, #more, .files, .skip { display: none; }
     thead button { text-decoration: none; }
     a { color: #000; text-decoration: none; }
     thead { display: table-header-group; }
     tr { break-inside: avoid; }
   }
+  .scripted #list:not(.ready) tbody { display: none; }
 </style>
+<script>document.documentElement.className = "scripted";</script>
 </head>
 <body>
 <a class="skip" href="#list">To the list</a>
@@ -125,6 +128,7 @@
 {{ROWS:none}}
 </tbody>
 </table>
+<p><button type="button" id="more" hidden>Show 500 more</button></p>
 <h2>Totals</h2>
 <table>
 <thead><tr><th scope="col">Currency</th><th scope="col" class="number">Capital</th><th scope="col" class="number">Ownership</th><th scope="col" class="number">Requests</th><th scope="col" class="number">with parts on request</th></tr></thead>
@@ -155,6 +159,8 @@
     var rows = Array.prototype.slice.call(body.rows);
     var form = document.getElementById("filter");
     var shown = document.getElementById("shown");
+    var more = document.getElementById("more");
+    var step = 500, limit = step;
     var field = function (name) { return document.getElementById("f-" + name); };
 
     var entries = rows.map(function (row, place) {
@@ -176,13 +182,24 @@
         (!field("open").checked || data.open !== "0");
     }
 
-    function filter() {
-      var count = 0;
+    // A browser lays thousands of rows out slowly: so many are drawn, and as many more on demand.
+    function draw() {
+      var drawn = 0;
       entries.forEach(function (entry) {
-        entry.row.hidden = !passes(entry);
-        if (!entry.row.hidden) { count += 1; }
+        var hide = !entry.match || drawn >= limit;
+        if (entry.row.hidden !== hide) { entry.row.hidden = hide; }
+        if (!hide) { drawn += 1; }
       });
-      shown.textContent = count + " of " + entries.length + " issues shown";
+      var matches = entries.filter(function (entry) { return entry.match; }).length;
+      shown.textContent = drawn + " of " + entries.length + " issues shown" +
+        (drawn < matches ? ", " + (matches - drawn) + " more match" : "");
+      more.hidden = drawn === matches;
+    }
+
+    function filter() {
+      limit = step;
+      entries.forEach(function (entry) { entry.match = passes(entry); });
+      draw();
     }
 
     function value(entry, column) {
@@ -203,10 +220,11 @@
       var up = heading.getAttribute("aria-sort") !== "ascending";
       Array.prototype.forEach.call(table.tHead.rows[0].cells, function (cell) { cell.removeAttribute("aria-sort"); });
       heading.setAttribute("aria-sort", up ? "ascending" : "descending");
-      var order = entries.slice().sort(compare(column, numeric, up ? 1 : -1));
+      entries.sort(compare(column, numeric, up ? 1 : -1));
       var sorted = document.createDocumentFragment();
-      order.forEach(function (entry) { sorted.appendChild(entry.row); });
+      entries.forEach(function (entry) { entry.row.hidden = true; sorted.appendChild(entry.row); });
       body.appendChild(sorted);
+      draw();
     }
 
     Array.prototype.forEach.call(table.tHead.rows[0].cells, function (heading, column) {
@@ -221,8 +239,11 @@
     form.addEventListener("change", filter);
     form.addEventListener("submit", function (event) { event.preventDefault(); });
     form.addEventListener("reset", function () { setTimeout(filter, 0); });
+    more.addEventListener("click", function () { limit += step; draw(); });
+    window.addEventListener("beforeprint", function () { limit = entries.length; draw(); });
     form.hidden = false;
     filter();
+    table.classList.add("ready");
   }());
 </script>
 </body>

@@ -226,6 +226,31 @@ class Overview(unittest.TestCase):
             if folder:
                 pathlib.Path(folder, f"overview_{width}.png").write_bytes(picture)
 
+    def test_many_are_drawn_piece_by_piece_and_all_printed(self):
+        many = self.folder / "many"
+        (many / "in").mkdir(parents=True)
+        for number in range(1100):
+            (many / f"in/{number:04}.ini").write_text(f"[request]\nid = M-{number:04}\ntitle = Lids {number}\n")
+        subprocess.run([PROGRAM, "build", "in", "-c", SAMPLES / "catalogue.xml", "--date", DATE], cwd=many, check=True,
+                       stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+        self.chromium.get((many / "specifications/overview.html").as_uri())
+        shown, more = (self.chromium.find_element(By.ID, id) for id in ("shown", "more"))
+        self.assertEqual(shown.text, "500 of 1100 issues shown, 600 more match")
+        self.assertEqual(len(self.stems()), 500)
+        self.heading("Title").click()
+        self.heading("Title").click()
+        self.assertEqual(self.stems()[0], f"M-0999_rA_{DATE}")
+        more.click()
+        more.click()
+        self.assertEqual(len(self.stems()), 1100)
+        self.assertFalse(more.is_displayed())
+        self.field("text").send_keys("lids 10")
+        self.assertEqual(len(self.stems()), 111)  # 10, 100 to 109, 1000 to 1099
+        self.chromium.find_element(By.CSS_SELECTOR, "#filter button").click()
+        self.assertEqual(len(self.stems()), 500)
+        self.script("window.dispatchEvent(new Event('beforeprint'))")
+        self.assertEqual(len(self.stems()), 1100)
+
     def test_print(self):
         pdf = self.chromium.print_page()
         self.assertGreater(len(pdf), 10000)
