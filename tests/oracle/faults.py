@@ -11,6 +11,4 @@ FAULTS = {
     "equal_dropped": 108,
     # heads in line for a film are tried with the largest drop alone
     "largest_drop_in_line": 593,
-    # labour and energy priced in another currency than the totals are added as they stand
-    "rates_at_face_value": 240,
 }

@@ -113,20 +113,17 @@ def context(job, rows, faults):
     energy = job.get("substrate", "surface_energy")
     lifts = job.cylinder or (job.get("product", "thickness")
                              and job.get("product", "thickness_variation"))
-    # rule read from the output: without request.currency that of the budget, else that of the
+    # without request.currency that of the request's own prices, all in one, else that of the
     # catalogue's first price
-    budget = job.get("limits", "budget")
-    priced = [row["price"] for tag in rows for row in rows[tag] if "price" in row]
-    if budget:
-        priced.insert(0, budget)
+    own = [job.get("limits", "budget"), job.get("costs", "labour"), job.get("costs", "energy")]
+    own += [channel["ink"].get("price") for channel in job.channels]
+    listed = [row["price"] for tag in rows for row in rows[tag] if "price" in row]
+    priced = [price for price in own if price] + listed
     currency = job.get("request", "currency") or priced[0][1]
 
     def rate(key, default):
-        """An hourly or energy price in minor units; nothing when it is in another currency and no
-        rate is stated."""
+        """An hourly or energy price in minor units."""
         price = job.get("costs", key)
-        if price and price[1] != currency and "rates_at_face_value" not in faults:
-            return None
         return price[0] if price else Decimal(default)
 
     return {
