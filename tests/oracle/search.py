@@ -19,10 +19,9 @@ class Answer:
     """accepted: stations in order of rank; groups: the arrangements of each group; reasons of
     heads."""
 
-    def __init__(self, sections, rows, faults=()):
+    def __init__(self, sections, rows):
         self.job, self.rows = Job(sections), rows
-        self.job.faults = faults
-        self.context = context(self.job, rows, faults)
+        self.context = context(self.job, rows)
         heads = rows["head"]
         for group in self.job.groups:
             arrange.with_reasons(self.job, group, heads)
@@ -104,7 +103,7 @@ class Answer:
         return "lost", "order", 0, 0
 
 
-def context(job, rows, faults):
+def context(job, rows):
     """What every station of a request shares."""
     hours = job.get("line", "hours_per_day", 8 * 3600.0) * job.get("line", "days_per_year",
                                                                    250.0) * UPTIME
