@@ -286,7 +286,13 @@ std::vector<Shape> shapes_of(const Search& search, const GroupNeed& need, const 
         first.scanning ? interlaced(facts.native, nozzle.least) : interleaved(facts.native, k);
     for (const Resolution r : motion_axes(search, need, facts, first.scanning, delivered)) {
       shape.motion_axis = r;
+      shape.film_heads = 0;
       shapes.push_back(shape);
+      // More heads in line may lay the film with a smaller drop, which may jet faster.
+      for (int heads = 1; need.film > Length{} && heads <= most_film_heads; ++heads) {
+        shape.film_heads = heads;
+        shapes.push_back(shape);
+      }
     }
   }
   return shapes;

@@ -44,9 +44,17 @@ Value<double> given_or_assumed(Job& job, const Given<double>& given, P id) {
   return assumed(assume(job, id));
 }
 
+/// The currency asked for, else that of the request's own prices, which are all in one, else the
+/// catalogue's.
 std::string currency_of(const Request& request, const Catalogue& catalogue) {
   if (request.request.currency) return request.request.currency->value;
-  if (request.limits.budget) return request.limits.budget->value.currency;
+  const Costs& costs = request.costs;
+  for (const Given<Price>* price : {&request.limits.budget, &costs.labour, &costs.energy}) {
+    if (*price) return (*price)->value.currency;
+  }
+  for (const Ink& ink : request.inks) {
+    if (ink.price) return ink.price->value.currency;
+  }
   for (const Head& head : catalogue.heads) {
     if (head.price) return head.price->value.currency;
   }

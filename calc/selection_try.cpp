@@ -1,22 +1,32 @@
 /// Every arrangement of one head for one group, and what is left when the beaten ones are gone.
 #include <algorithm>
 
-#include "calc/frequency.h"
+#include "calc/compare.h"
 #include "calc/selection_parts.h"
 
 namespace calc {
 namespace {
 
-double use_of(const Arrangement& a) { return frequency_use(a.per_nozzle, a.allowed); }
+/// The greatest speed of a head over the substrate [m/s], of the line or the carriage, whatever
+/// speed is run.
+Speed pace_of(const Arrangement& a) {
+  return a.allowed * static_cast<double>(std::max(1, a.shape.stack)) / a.shape.motion_axis;
+}
 
-/// Whether a is nowhere worse than b and somewhere better, in heads, use of the rating, ink
-/// and closed solids.
+/// Whether two shapes of one mode came out as the same arrangement.
+bool same(const Arrangement& a, const Arrangement& b) {
+  return a.shape.mode == b.shape.mode && a.shape.interleave == b.shape.interleave &&
+         a.shape.film_heads == b.shape.film_heads && a.level == b.level &&
+         a.shape.motion_axis == b.shape.motion_axis;
+}
+
+/// Whether a is nowhere worse than b and somewhere better, in heads, speed, ink and closed solids.
 bool beats(const Arrangement& a, const Arrangement& b) {
   if (a.shape.mode != b.shape.mode) return false;
-  const bool no_worse =
-      a.heads <= b.heads && use_of(a) <= use_of(b) && a.laydown <= b.laydown && a.open <= b.open;
-  const bool better =
-      a.heads < b.heads || use_of(a) < use_of(b) || a.laydown < b.laydown || a.open < b.open;
+  const bool no_worse = a.heads <= b.heads && at_least(pace_of(a), pace_of(b)) &&
+                        at_most(a.laydown, b.laydown) && a.open <= b.open;
+  const bool better = a.heads < b.heads || !at_most(pace_of(a), pace_of(b)) ||
+                      !at_least(a.laydown, b.laydown) || a.open < b.open;
   return no_worse && better;
 }
 
@@ -111,10 +121,15 @@ class Attempts {
     const std::size_t bound = accepted_.empty() ? fewest_.bound() : 1;
     Arrangement a = arrange(search_, need_, facts_.back(), shape, scratch_, bound);
     if (!scratch_.failures.empty()) {
-      fewest_.offer(scratch_.failures);
+      // Of so many heads in line that lay too little, the most heads speak: shapes of the least.
+      if (shape.film_heads == 0 || at_least(a.laydown, need_.film)) {
+        fewest_.offer(scratch_.failures);
+      }
       return;
     }
-    accepted_.push_back({a, facts_.size() - 1});
+    const bool known = std::any_of(accepted_.begin(), accepted_.end(),
+                                   [&](const Accepted& one) { return same(one.arrangement, a); });
+    if (!known) accepted_.push_back({a, facts_.size() - 1});
   }
 
   void keep(HeadTry& result) {

@@ -331,6 +331,21 @@ TEST_CASE("a symbol as wide as its data asks for its size, one of fixed width do
   CHECK_FALSE(asks(true));
 }
 
+TEST_CASE("the totals are in the currency of the request's own prices, whatever the catalogue's") {
+  Request r = made::plain_request();
+  r.request.currency.reset();
+  r.limits.budget.reset();
+  r.costs.labour.reset();
+  for (Ink& ink : r.inks) ink.price.reset();
+  const Catalogue c = made::catalogue_of({made::plain_head("A")});
+  CHECK(resolve(r, c, "2026-11-20").currency == "EUR");
+  r.inks.front().price = given(Price{Money{9000}, "CHF"});
+  CHECK(resolve(r, c, "2026-11-20").currency == "CHF");
+  r.inks.front().price.reset();
+  r.costs.energy = given(Price{Money{21}, "USD"});
+  CHECK(resolve(r, c, "2026-11-20").currency == "USD");
+}
+
 TEST_CASE("a rate of money that is assumed is in the job's currency") {
   Request r = made::plain_request();
   r.costs = {};

@@ -106,8 +106,6 @@ class Group:
         chosen = []
         for film in self.films:
             level = base
-            if film and lines > 1 and "largest_drop_in_line" in self.job.faults:
-                level = last
             while film and level < last and above(film,
                                                   self.laydown(level, along_n, along_m, lines)):
                 level += 1
@@ -141,8 +139,6 @@ class Group:
             missed = any(code == "film" for code, _, _ in tried[lines][1])
             if not missed and not any(tried[n][0] == tried[lines][0] for n in found):
                 found.append(lines)
-            if found and "largest_drop_in_line" in self.job.faults:
-                break
         return [(lines, tried[lines]) for lines in found or [LINES]]
 
     def bar_code(self, lattice):
@@ -226,16 +222,7 @@ def beats(one, other):
     pairs = [(one["total"], other["total"]), (-one["pace"], -other["pace"]),
              (one["open"], other["open"]),
              (sum(one["laydown"]), sum(other["laydown"]))]
-    if "equal_dropped" in one["group"].job.faults and alike(one, other):
-        return False
     return not any(above(a, b) for a, b in pairs) and any(above(b, a) for a, b in pairs)
-
-
-def alike(one, other):
-    """Equal in heads, speed allowed and laydown, whatever solids they leave open."""
-    return all(math.isclose(a, b, rel_tol=1e-9) for a, b in (
-        (one["total"], other["total"]), (one["pace"], other["pace"]),
-        (sum(one["laydown"]), sum(other["laydown"]))))
 
 
 def kept(items):

@@ -140,11 +140,8 @@ def combinations(job, rows_of, heads, every, served):
         for item in items:
             item.pop("counted")
             item["pace"] = item["allowed"] / item["along_m"]
-            if "carriage_drop_by_use" in job.faults and "use" in item:
-                item["pace"] = 1 / item["use"]
         full = [with_heads(job, item, item["least"]) for item in items if not item["reasons"]]
-        best = kept(full)
-        lists.append(full if "carriage_drop_by_use" in job.faults else best)
+        lists.append(kept(full))
     for items in itertools.product(*lists):
         yield from least_heads(job, items, depth, served)
 

@@ -1,7 +1,6 @@
 """Holds the program's JSON against the oracle's answer: a list of differences, each (kind,
 text)."""
 
-from arrange import alike
 from ink import cover
 from quantity import INCH
 
@@ -13,17 +12,12 @@ def close(a, b, relative=1e-9):
     return abs(a - b) <= relative * max(abs(a), abs(b)) + 1e-12
 
 
-def equal(one, other):
-    """Equal in head and mode and in what the program drops arrangements by."""
-    return one["order"][:2] == other["order"][:2] and alike(one, other)
-
-
 class Comparison:
     """differences[]; met: what of the request came up, for the counts."""
 
     def __init__(self, document, answer):
         self.document, self.answer, self.differences = document, answer, []
-        self.excused, self.first = {"equal": 0, "combination": 0, "use": 0}, None
+        self.excused, self.first = 0, None
         self.required()
         chosen = document.get("chosen")
         if bool(chosen) != bool(answer.accepted):
@@ -170,28 +164,13 @@ class Comparison:
                     station.lead_time / 86400)
 
     def worse(self, kind, station, best):
-        """A station of the program that does not rank first among its like: equal in all that the
-        program compares when it drops arrangements, a combination it did not try, or a
-        difference."""
-        if "equal_dropped" in self.answer.job.faults and all(map(equal, station.items, best.items)):
-            self.excused["equal"] += 1
-        elif self.beaten_before(station, best):
-            self.excused["use"] += 1
-        elif len(station.items) > 1 and station.key >= best.key:
-            self.excused["combination"] += 1
+        """A station of the program that does not rank first among its like: a combination it did
+        not try, or a difference."""
+        if len(station.items) > 1 and station.key >= best.key:
+            self.excused += 1
         else:
             self.differ(kind + ".rank", (self.shape(station), station.key),
                         (self.shape(best), best.key))
-
-    def beaten_before(self, station, best):
-        """Whether every station like the best that ranks before this one has an arrangement that
-        another beats at the same use of the rating: the program drops those, by the last binary
-        digit of that use."""
-        if "carriage_drop_by_use" not in self.answer.job.faults or not station.items[0]["scan"]:
-            return False
-        ahead = [s for s in self.answer.accepted if s.key < station.key
-                 and self.heads_of(s) == self.heads_of(best)]
-        return all(any(not item["kept"] for item in s.items) for s in ahead)
 
     @staticmethod
     def heads_of(station):
@@ -288,7 +267,7 @@ class Comparison:
                 mine = sorted((code, "", value, limit) for code, value, limit in reasons)
                 if [m[:2] for m in mine] == [p[:2] for p in program] and \
                         all(close(m[2], p[2], 1e-6) for m, p in zip(mine, program)):
-                    self.excused["combination"] += 1
+                    self.excused += 1
                     return True
         return False
 

@@ -19,10 +19,9 @@ class Answer:
     """accepted: stations in order of rank; groups: the arrangements of each group; reasons of
     heads."""
 
-    def __init__(self, sections, rows, faults=()):
+    def __init__(self, sections, rows):
         self.job, self.rows = Job(sections), rows
-        self.job.faults = faults
-        self.context = context(self.job, rows, faults)
+        self.context = context(self.job, rows)
         heads = rows["head"]
         for group in self.job.groups:
             arrange.with_reasons(self.job, group, heads)
@@ -104,7 +103,7 @@ class Answer:
         return "lost", "order", 0, 0
 
 
-def context(job, rows, faults):
+def context(job, rows):
     """What every station of a request shares."""
     hours = job.get("line", "hours_per_day", 8 * 3600.0) * job.get("line", "days_per_year",
                                                                    250.0) * UPTIME
@@ -113,20 +112,17 @@ def context(job, rows, faults):
     energy = job.get("substrate", "surface_energy")
     lifts = job.cylinder or (job.get("product", "thickness")
                              and job.get("product", "thickness_variation"))
-    # rule read from the output: without request.currency that of the budget, else that of the
+    # without request.currency that of the request's own prices, all in one, else that of the
     # catalogue's first price
-    budget = job.get("limits", "budget")
-    priced = [row["price"] for tag in rows for row in rows[tag] if "price" in row]
-    if budget:
-        priced.insert(0, budget)
+    own = [job.get("limits", "budget"), job.get("costs", "labour"), job.get("costs", "energy")]
+    own += [channel["ink"].get("price") for channel in job.channels]
+    listed = [row["price"] for tag in rows for row in rows[tag] if "price" in row]
+    priced = [price for price in own if price] + listed
     currency = job.get("request", "currency") or priced[0][1]
 
     def rate(key, default):
-        """An hourly or energy price in minor units; nothing when it is in another currency and no
-        rate is stated."""
+        """An hourly or energy price in minor units."""
         price = job.get("costs", key)
-        if price and price[1] != currency and "rates_at_face_value" not in faults:
-            return None
         return price[0] if price else Decimal(default)
 
     return {
