@@ -7,8 +7,8 @@
 #include "calc/running.h"
 #include "calc/station_cure.h"
 #include "calc/station_load.h"
-#include "calc/supply.h"
 #include "calc/station_vapour.h"
+#include "calc/supply.h"
 
 namespace calc {
 

@@ -5,6 +5,7 @@
 
 namespace intake {
 
+Table<calc::Line> line();        ///< fields_line.cpp
 Table<calc::Service> service();  ///< fields_terms.cpp
 Table<calc::Limits> limits();    ///< fields_terms.cpp
 Table<calc::Costs> costs();      ///< fields_terms.cpp

@@ -13,7 +13,6 @@
 namespace output {
 namespace {
 
-
 unsigned core_count(const Options& options) {
   constexpr unsigned most = 256;
   if (options.jobs != 0) return options.jobs;
