@@ -136,7 +136,7 @@ TEST_CASE("without the second term the drag is Stokes'") {
   });
 }
 
-TEST_CASE("bigger, faster and heavier drops arrive sooner; more throw costs speed") {
+TEST_CASE("bigger, faster and heavier drops arrive sooner and more throw costs speed") {
   CHECK(time_us(law_of(14), 1) < time_us(law_of(3), 1));
   CHECK(time_us(law_of(10), 1, 7) < time_us(law_of(10), 1, 6));
   CHECK(time_us(law_of(10, 1200), 1) < time_us(law_of(10, 1000), 1));
