@@ -192,7 +192,7 @@ TEST_CASE("a speed for every level that makes them arrive together leaves no sys
 TEST_CASE("a speed measured at 1 mm is reckoned back to the nozzle") {
   Made made;
   made.catalogue.heads.front().drop_speed_at = given(SpeedPoint::one_mm);
-  const LevelFlight& level = made.specify().chosen.front().flight->levels.front();
+  const LevelFlight level = made.specify().chosen.front().flight->levels.front();
   CHECK(level.start.si() > 6);
   CHECK(speed_after(level.law, level.start, millimetres(1))->si() == doctest::Approx(6));
 }
