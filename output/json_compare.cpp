@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <array>
 #include <utility>
 
@@ -16,10 +17,7 @@ constexpr std::array<std::string_view, 9> covered{"request",   "verdict",      "
 constexpr std::array<std::string_view, 3> passing{"program", "files", "catalogue"};
 
 bool is_one_of(std::string_view name, const auto& names) {
-  for (const std::string_view one : names) {
-    if (one == name) return true;
-  }
-  return false;
+  return std::find(names.begin(), names.end(), name) != names.end();
 }
 
 std::string text_of(const Json& value);
