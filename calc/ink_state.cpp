@@ -124,8 +124,8 @@ void set_numbers(Length drop, InkInHead& state) {
   if (state.tension) state.oh = ohnesorge(fluid, *state.nozzle);
   if (state.tension) state.z = z_number(fluid, *state.nozzle);
   set_sheared_numbers(fluid, state);
-  if (state.tension && state.speed && drop > Length()) {
-    state.splash = splash_number(fluid, *state.speed, drop);
+  if (state.tension && state.impact && drop > Length()) {
+    state.splash = splash_number(fluid, *state.impact, drop);
   }
 }
 
@@ -144,6 +144,14 @@ void set_particles(const Job& job, const Ink& ink, InkInHead& state) {
                    hindered_share(ink.particle_share ? ink.particle_share->value : 0);
 }
 
+/// The largest drop in use is the fastest to arrive.
+void set_speeds(const Group& group, InkInHead& state) {
+  if (!group.flight) return;
+  const LevelFlight& largest = group.flight->levels.at(group.flight->levels_used - 1);
+  state.speed = largest.start;
+  if (largest.nominal) state.impact = largest.nominal->impact;
+}
+
 InkInHead state_of(const Job& job, const Group& group, const Head& head,
                    const std::string& channel) {
   InkInHead state;
@@ -154,7 +162,7 @@ InkInHead state_of(const Job& job, const Group& group, const Head& head,
   state.viscosity_from = state.settles_from = "unknown";
   state.recirculates = head.recirculates && head.recirculates->value;
   if (head.nozzle_diameter) state.nozzle = head.nozzle_diameter->value;
-  if (head.drop_speed) state.speed = head.drop_speed->value;
+  set_speeds(group, state);
   const Channel* colour = channel_named(job, channel);
   if (colour == nullptr || colour->ink == nullptr) return state;
   const Ink& ink = *colour->ink;
@@ -218,9 +226,9 @@ void warn_of_settling(const Job& job, const InkInHead& state, std::vector<Notice
 /// The figures of the windows follow from Z.
 auto figures_of(const InkInHead& i) {
   return std::tie(i.head, i.temperature_from, i.viscosity_from, i.temperature, i.known_from,
-                  i.known_to, i.viscosity, i.speed, i.nozzle, i.density, i.density_assumed,
-                  i.tension, i.shear_rate, i.sheared, i.z, i.splash, i.particle, i.settling,
-                  i.settling_height, i.settles, i.settles_from, i.recirculates);
+                  i.known_to, i.viscosity, i.speed, i.impact, i.nozzle, i.density,
+                  i.density_assumed, i.tension, i.shear_rate, i.sheared, i.z, i.splash, i.particle,
+                  i.settling, i.settling_height, i.settles, i.settles_from, i.recirculates);
 }
 
 }  // namespace

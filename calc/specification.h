@@ -162,7 +162,8 @@ struct InkInHead {
   std::string viscosity_from;      ///< point, arrhenius, vogel, outside, unknown
   std::optional<Temperature> temperature, known_from, known_to;
   std::optional<Viscosity> viscosity;  ///< at rest
-  std::optional<Speed> speed;          ///< of the drop, as the catalogue states it
+  std::optional<Speed> speed;          ///< of the largest drop in use, at the nozzle
+  std::optional<Speed> impact;         ///< of the same over the nominal throw; none: it stops
   std::optional<Length> nozzle;
   Density density;
   bool density_assumed = false;
@@ -173,7 +174,7 @@ struct InkInHead {
   std::optional<double> re, we, oh, z;  ///< of the jet, with the viscosity at rest
   std::optional<double> re_sheared, oh_sheared, z_sheared;
   std::optional<Speed> least_speed;
-  std::optional<double> splash;  ///< at the stated drop speed, which impact does not exceed
+  std::optional<double> splash;  ///< on impact
   std::vector<WindowVerdict> windows;
   std::optional<Length> particle, particle_most, particle_safe;
   std::optional<Speed> settling;  ///< of the particles at jetting temperature; negative: they rise

@@ -10,11 +10,11 @@ namespace calc {
 namespace {
 
 const Basis definition{"definition of Reynolds, Weber and Ohnesorge numbers", SourceTag::computed,
-                       "nozzle diameter, stated drop speed, viscosity at rest"};
+                       "nozzle diameter, speed at the nozzle, viscosity at rest"};
 const Basis ejection{"Lee J.M. et al. 2023 p. 201; Derby 2010", SourceTag::printed,
                      "least speed of a drop that leaves a nozzle, We = 4"};
 const Basis impact{"Stow and Hadfield 1981 via Derby 2010", SourceTag::memory,
-                   "stated drop speed, which impact does not exceed; smooth dry surface"};
+                   "impact over the nominal throw on a smooth dry surface"};
 const Basis capillary{"shear rate at the wall of a capillary, Newtonian", SourceTag::computed,
                       "laminar, steady, mean speed in the nozzle that of the drop"};
 const Basis rabinowitsch{"Rabinowitsch 1929", SourceTag::computed, "exact for a power law"};
@@ -46,8 +46,10 @@ class Jet {
     }
     return from_parameter(w_.job, "r", P::ink_density);
   }
-  StepInput speed() const {
-    return from_catalogue("v", ink_.speed->si(), "m/s", "head." + ink_.head + ".drop_speed");
+  StepInput speed() const { return w_.step("v", flight() + ".start"); }
+  /// Start of the ids of the largest drop's flight.
+  std::string flight() const {
+    return group_ + (w_.has(group_ + ".large.start") ? ".large" : ".small");
   }
   StepInput nozzle() const {
     return from_catalogue("d", in_um(*ink_.nozzle), "um", "head." + ink_.head + ".nozzle_diameter");
@@ -105,8 +107,9 @@ class Jet {
       }
     }
     w_.formula(at_ + "splash", "K", "sqrt(r*v^2*D/(1000*s))*(r*v*D/(1000*e))^0.25",
-               {density(), speed(), chosen("D", drop, "um"), tension(), at_rest()}, *ink_.splash,
-               "", impact);
+               {density(), w_.step("v", flight() + ".impact_nominal"), chosen("D", drop, "um"),
+                tension(), at_rest()},
+               *ink_.splash, "", impact);
   }
 
   void shear() {

@@ -38,6 +38,7 @@ void set_numbers(Json& object, const calc::InkInHead& ink) {
   object["surface_tension_mn_per_m"] = json_number_or_null(scaled(ink.tension, 1e3));
   object["nozzle_um"] = json_number_or_null(scaled(ink.nozzle, 1e6));
   object["drop_speed_m_per_s"] = json_number_or_null(scaled(ink.speed, 1));
+  object["impact_speed_m_per_s"] = json_number_or_null(scaled(ink.impact, 1));
 }
 
 void set_shear(Json& object, const calc::InkInHead& ink) {

@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <cmath>
+
 #include "calc/settling.h"
 #include "tests/calc/support/catalogue_maker.h"
 #include "tests/calc/support/check.h"
@@ -30,7 +32,6 @@ struct Made {
             {millipascal_seconds(10), Temperature::celsius(45)}});
     Head& head = catalogue.heads.front();
     head.nozzle_diameter = given(micrometres(20));
-    head.drop_speed = given(metres_per_second(6));
     head.viscosity = given(millipascal_seconds(10));
     group.name = "black";
     group.channels = {"black"};
@@ -42,6 +43,9 @@ struct Made {
     dots.drop = picolitres(10);
     dots.drop_diameter = micrometres(26.7301);
     group.dots.push_back(dots);
+    group.flight.emplace();
+    group.flight->levels.front().start = metres_per_second(6);
+    group.flight->levels.front().nominal = Landing{metres_per_second(6), seconds(1e-4)};
   }
   void points(std::vector<ViscosityPoint> list) {
     request.inks.front().viscosity = given(std::move(list));
@@ -116,6 +120,25 @@ TEST_CASE("what is not known stays unknown") {
   ink = light.state();
   CHECK(ink.density_assumed);
   CHECK(ink.density.si() == 1050);
+}
+
+TEST_CASE("the largest drop in use sets the speeds, at the nozzle and on impact") {
+  Made made;
+  made.group.flight->levels_used = 2;
+  made.group.flight->levels[1].start = metres_per_second(8);
+  made.group.flight->levels[1].nominal = Landing{metres_per_second(7), seconds(1e-4)};
+  const InkInHead ink = made.state();
+  // Re ~ v; K ~ v^1.25 (sheet, section 3: Re 12.6 and K 12.1689 at 6 m/s).
+  support::check_all({
+      {"Re", *ink.re, 12.6 * 8 / 6, identity, closed},
+      {"K", *ink.splash, 12.1689 * std::pow(7.0 / 6, 1.25), six_digits, closed},
+  });
+  made.group.flight->levels[1].nominal.reset();
+  CHECK_FALSE(made.state().splash.has_value());
+  made.group.flight.reset();
+  CHECK_FALSE(made.state().speed.has_value());
+  CHECK_FALSE(made.state().re.has_value());
+  CHECK(made.state().oh.has_value());
 }
 
 TEST_CASE("where a jetting temperature comes from") {
