@@ -68,9 +68,9 @@ class Os {
 
   /// The whole content of a file or pipe, at most `read_limit` bytes (EFBIG beyond).
   virtual std::string read_file(const std::string& path);
-  /// Hands on the lines of a file one by one, without their ends, however long the file is.
-  virtual void read_lines(const std::string& path,
-                          const std::function<void(std::string_view)>& take);
+  /// Hands on a file in pieces, however long it is.
+  virtual void read_pieces(const std::string& path,
+                           const std::function<void(std::string_view)>& take);
   /// The whole of standard input, under the same limit.
   virtual std::string read_input();
   /// Writes a new file and flushes it to the disk; a file already of that name goes first.
@@ -145,6 +145,9 @@ class WholeFile {
   std::unique_ptr<FileWriter> writer_;
   bool committed_ = false;
 };
+
+/// Hands on the lines of a file one by one, without their ends, however long the file is.
+void each_line(Os& os, const std::string& path, const std::function<void(std::string_view)>& take);
 
 /// The path of `name` in `folder`.
 std::string join_path(std::string_view folder, std::string_view name);
