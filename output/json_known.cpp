@@ -136,8 +136,8 @@ void KnownReader::take(std::string_view line) const try {
   } else if (value.contains("source")) {
     on_source(value.at("source").get<std::string>(), source_from(value));
   } else if (value.contains("overview")) {
-    on_overview({digest_at(value.at("overview")), file_from(value.at("html")),
-                 file_from(value.at("csv"))});
+    on_overview(
+        {digest_at(value.at("overview")), file_from(value.at("html")), file_from(value.at("csv"))});
   }
 } catch (const Json::exception&) {
   return;  // a line cut off or of another version: the next run looks for itself
