@@ -57,12 +57,14 @@ void Archive::read_known_file(const std::string& file) {
     const bool complete = source.requests.size() == source.total;
     if (complete || (part_ && own)) sources_[std::move(path)] = std::move(source);
   };
-  reader.on_overview = [&](const KnownOverview& seen) {
-    const bool late = std::max(seen.html.changed_ns, seen.csv.changed_ns) >= noted->modified_ns;
-    if (!late) overview_ = seen;
+  reader.on_overview = [&](KnownOverview seen) {
+    for (KnownFile* page : {&seen.html, &seen.csv}) {
+      if (page->stamp.changed_ns >= noted->modified_ns) page->stamp = Stamp();
+    }
+    overview_ = seen;
   };
   try {
-    os_.read_lines(file, [&](std::string_view line) { reader.take(line); });
+    each_line(os_, file, [&](std::string_view line) { reader.take(line); });
   } catch (const OsError&) {
     return;  // what is not known is looked up
   }

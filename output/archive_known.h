@@ -36,7 +36,7 @@ struct KnownSource {
 /// The pages over all issues as they were written last.
 struct KnownOverview {
   Digest key{};
-  Stamp html, csv;
+  KnownFile html, csv;
 };
 
 using KnownSources = std::map<std::string, KnownSource, std::less<>>;

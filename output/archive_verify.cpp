@@ -84,7 +84,7 @@ bool read_shelves(Os& os, const std::string& folder, Shelves& shelves) {
     }
   }
   if (has_sums) {
-    os.read_lines(join_path(folder, sums_name), [&](std::string_view text) {
+    each_line(os, join_path(folder, sums_name), [&](std::string_view text) {
       const std::optional<SumLine> line = read_sum_line(text);
       if (!line) return;
       if (const auto file = issue_file_of(line->name)) {

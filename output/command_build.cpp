@@ -67,6 +67,7 @@ Exit issue_all(Os& os, const Options& options, const Walk& paths, Catalogues& ca
   const Templates templates;
   const Fonts fonts(read_cjk_face(os));
   const unsigned cores = core_count(options);
+  os.limit_pools(cores);
   const Issuer issuer(os, archive, templates, fonts, options.force, cores);
   Recall recall(os, archive, catalogues, maker);
   Printer printer(os, options, log_path(archive));

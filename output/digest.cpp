@@ -9,15 +9,36 @@ namespace {
 
 constexpr std::string_view digits = "0123456789abcdef";
 
+void check(bool done) {
+  if (!done) throw std::runtime_error("the digest cannot be computed");
+}
+
 }  // namespace
+
+struct Hasher::State {
+  std::unique_ptr<EVP_MD_CTX, void (*)(EVP_MD_CTX*)> context{EVP_MD_CTX_new(), &EVP_MD_CTX_free};
+};
+
+Hasher::Hasher() : state_(std::make_unique<State>()) {
+  check(state_->context && EVP_DigestInit_ex(state_->context.get(), EVP_sha256(), nullptr) == 1);
+}
+Hasher::~Hasher() = default;
+
+void Hasher::add(std::string_view bytes) {
+  check(EVP_DigestUpdate(state_->context.get(), bytes.data(), bytes.size()) == 1);
+}
+
+Digest Hasher::finish() {
+  Digest digest{};
+  check(EVP_DigestFinal_ex(state_->context.get(), digest.data(), nullptr) == 1);
+  return digest;
+}
 
 Digest digest_of(std::string_view bytes) {
   Digest digest{};
   unsigned int size = 0;
-  if (EVP_Digest(bytes.data(), bytes.size(), digest.data(), &size, EVP_sha256(), nullptr) != 1 ||
-      size != digest.size()) {
-    throw std::runtime_error("the digest cannot be computed");
-  }
+  check(EVP_Digest(bytes.data(), bytes.size(), digest.data(), &size, EVP_sha256(), nullptr) == 1);
+  check(size == digest.size());
   return digest;
 }
 

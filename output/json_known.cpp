@@ -125,8 +125,8 @@ std::string known_line(std::string_view path, const KnownSource& source) {
 
 std::string known_line(const KnownOverview& overview) {
   return line_of({{"overview", hex(overview.key)},
-                  {"html", stamp_value(overview.html)},
-                  {"csv", stamp_value(overview.csv)}});
+                  {"html", file_value(overview.html)},
+                  {"csv", file_value(overview.csv)}});
 }
 
 void KnownReader::take(std::string_view line) const try {
@@ -136,8 +136,8 @@ void KnownReader::take(std::string_view line) const try {
   } else if (value.contains("source")) {
     on_source(value.at("source").get<std::string>(), source_from(value));
   } else if (value.contains("overview")) {
-    on_overview({digest_at(value.at("overview")), stamp_from(value.at("html")),
-                 stamp_from(value.at("csv"))});
+    on_overview(
+        {digest_at(value.at("overview")), file_from(value.at("html")), file_from(value.at("csv"))});
   }
 } catch (const Json::exception&) {
   return;  // a line cut off or of another version: the next run looks for itself

@@ -2,6 +2,7 @@
 
 #include <dirent.h>
 #include <fcntl.h>
+#include <malloc.h>
 #include <sys/file.h>
 #include <sys/ioctl.h>
 #include <sys/stat.h>
@@ -54,8 +55,8 @@ class Descriptor {
 bool try_again() { return errno == EINTR && !interrupt_seen.load(); }
 
 /// Hands on what is left of a file in pieces.
-void read_pieces(int descriptor, const std::string& path,
-                 const std::function<void(std::string_view)>& take) {
+void hand_on(int descriptor, const std::string& path,
+             const std::function<void(std::string_view)>& take) {
   std::vector<char> buffer(65536);
   for (;;) {
     const ssize_t count = ::read(descriptor, buffer.data(), buffer.size());
@@ -70,7 +71,7 @@ void read_pieces(int descriptor, const std::string& path,
 
 std::string read_all(int descriptor, const std::string& path) {
   std::string text;
-  read_pieces(descriptor, path, [&](std::string_view piece) {
+  hand_on(descriptor, path, [&](std::string_view piece) {
     text += piece;
     if (text.size() > Os::read_limit) throw OsError("read", path, EFBIG);
   });
@@ -166,21 +167,10 @@ std::string Os::read_file(const std::string& path) {
   return read_all(file.number(), path);
 }
 
-void Os::read_lines(const std::string& path, const std::function<void(std::string_view)>& take) {
+void Os::read_pieces(const std::string& path, const std::function<void(std::string_view)>& take) {
   const Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC));
   if (file.number() < 0) throw OsError("read", path, errno);
-  std::string rest;
-  read_pieces(file.number(), path, [&](std::string_view piece) {
-    rest += piece;
-    std::size_t begin = 0;
-    for (std::size_t end = rest.find('\n'); end != std::string::npos;
-         end = rest.find('\n', begin)) {
-      take(std::string_view(rest).substr(begin, end - begin));
-      begin = end + 1;
-    }
-    rest.erase(0, begin);
-  });
-  if (!rest.empty()) take(rest);
+  hand_on(file.number(), path, take);
 }
 
 std::string Os::read_input() { return read_all(STDIN_FILENO, "<stdin>"); }
@@ -283,6 +273,14 @@ std::optional<unsigned> Os::columns(Stream stream) {
   return told ? size.ws_col : usual;
 }
 
+void Os::limit_pools(unsigned count) {
+#ifdef M_ARENA_MAX
+  ::mallopt(M_ARENA_MAX, static_cast<int>(count));
+#else
+  static_cast<void>(count);
+#endif
+}
+
 std::optional<std::string> Os::environment(const std::string& name) {
   // Read before any thread starts, and nothing here ever sets a variable.
   const char* value = std::getenv(name.c_str());  // NOLINT(concurrency-mt-unsafe)
@@ -337,6 +335,21 @@ void WholeFile::commit() {
   writer_->finish();
   os_.rename_file(temporary_, path_);
   committed_ = true;
+}
+
+void each_line(Os& os, const std::string& path, const std::function<void(std::string_view)>& take) {
+  std::string rest;
+  os.read_pieces(path, [&](std::string_view piece) {
+    rest += piece;
+    std::size_t begin = 0;
+    for (std::size_t end = rest.find('\n'); end != std::string::npos;
+         end = rest.find('\n', begin)) {
+      take(std::string_view(rest).substr(begin, end - begin));
+      begin = end + 1;
+    }
+    rest.erase(0, begin);
+  });
+  if (!rest.empty()) take(rest);
 }
 
 std::string join_path(std::string_view folder, std::string_view name) {

@@ -68,9 +68,9 @@ class Os {
 
   /// The whole content of a file or pipe, at most `read_limit` bytes (EFBIG beyond).
   virtual std::string read_file(const std::string& path);
-  /// Hands on the lines of a file one by one, without their ends, however long the file is.
-  virtual void read_lines(const std::string& path,
-                          const std::function<void(std::string_view)>& take);
+  /// Hands on a file in pieces, however long it is.
+  virtual void read_pieces(const std::string& path,
+                           const std::function<void(std::string_view)>& take);
   /// The whole of standard input, under the same limit.
   virtual std::string read_input();
   /// Writes a new file and flushes it to the disk; a file already of that name goes first.
@@ -102,6 +102,10 @@ class Os {
   virtual void write_error(std::string_view text);
   /// Columns of the terminal a stream goes to; nullopt when it goes elsewhere.
   virtual std::optional<unsigned> columns(Stream stream);
+
+  /// Threads started from now on share so many pools of memory, where the system has pools. Each
+  /// keeps what its largest request took, so that a pool a thread would hold much for nothing.
+  virtual void limit_pools(unsigned count);
 
   virtual std::optional<std::string> environment(const std::string& name);
   /// Seconds since 1970-01-01 UTC; never throws.
@@ -141,6 +145,9 @@ class WholeFile {
   std::unique_ptr<FileWriter> writer_;
   bool committed_ = false;
 };
+
+/// Hands on the lines of a file one by one, without their ends, however long the file is.
+void each_line(Os& os, const std::string& path, const std::function<void(std::string_view)>& take);
 
 /// The path of `name` in `folder`.
 std::string join_path(std::string_view folder, std::string_view name);

@@ -33,36 +33,71 @@ void each_row(const Archive& archive, const std::function<void(const OverviewRow
   });
 }
 
-void write_html(Os& os, const Archive& archive, OverviewPage& page, const std::string& path) {
+/// A page being written, and what will be known of it.
+class Page {
+ public:
+  Page(Os& os, const std::string& path) : os_(os), path_(path), file_(os, path) {}
+  void add(std::string_view text) {
+    file_.add(text);
+    hasher_.add(text);
+  }
+  KnownFile commit() {
+    file_.commit();
+    return {hasher_.finish(), os_.stamp(path_).value_or(Stamp())};
+  }
+
+ private:
+  Os& os_;
+  const std::string& path_;
+  WholeFile file_;
+  Hasher hasher_;
+};
+
+KnownFile write_html(Os& os, const Archive& archive, const Templates& templates,
+                     const std::string& path) {
+  OverviewPage page(templates);
   each_row(archive, [&](const OverviewRow& row) { page.count(row); });
-  WholeFile file(os, path);
+  Page file(os, path);
   file.add(page.head());
   each_row(archive, [&](const OverviewRow& row) { file.add(page.row(row)); });
   file.add(page.foot());
-  file.commit();
+  return file.commit();
 }
 
-void write_csv(Os& os, const Archive& archive, const std::string& path) {
-  WholeFile file(os, path);
+KnownFile write_csv(Os& os, const Archive& archive, const std::string& path) {
+  Page file(os, path);
   file.add(overview_csv_head());
   each_row(archive, [&](const OverviewRow& row) { file.add(overview_csv_record(row)); });
-  file.commit();
+  return file.commit();
+}
+
+/// Whether the page stands as known; one that was touched is read, and its stamp renewed.
+bool stands(Os& os, const std::string& path, KnownFile& known, bool& news) {
+  const std::optional<Stamp> now = os.stamp(path);
+  if (!now) return false;
+  if (*now == known.stamp) return true;
+  Hasher hasher;
+  os.read_pieces(path, [&](std::string_view piece) { hasher.add(piece); });
+  if (hasher.finish() != known.digest) return false;
+  known.stamp = *now;
+  news = true;
+  return true;
 }
 
 }  // namespace
 
 void write_overview(Os& os, Archive& archive, const Templates& templates) {
   const std::string html = archive.path(html_name), csv = archive.path(csv_name);
-  OverviewPage page(templates);
   const Digest key = key_of(archive, templates);
-  const std::optional<KnownOverview>& known = archive.overview();
-  if (known && known->key == key && os.stamp(html) == known->html && os.stamp(csv) == known->csv) {
-    return;
+  KnownOverview known = archive.overview().value_or(KnownOverview());
+  bool news = false;
+  const bool stand =
+      known.key == key && stands(os, html, known.html, news) && stands(os, csv, known.csv, news);
+  if (!stand) {
+    known = {key, write_html(os, archive, templates, html), write_csv(os, archive, csv)};
+    os.flush_folder(folder_of(html));
   }
-  write_html(os, archive, page, html);
-  write_csv(os, archive, csv);
-  os.flush_folder(folder_of(html));
-  archive.remember({key, os.stamp(html).value_or(Stamp()), os.stamp(csv).value_or(Stamp())});
+  if (!stand || news) archive.remember(known);
 }
 
 }  // namespace output

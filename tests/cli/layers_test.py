@@ -18,7 +18,7 @@ CALC_STANDARD = set(
 
 # Doors to the operating system beside output/os.*.
 SYSTEM_HEADERS = set(
-    "fstream filesystem stdio.h cstdio iostream unistd.h fcntl.h dirent.h csignal signal.h "
+    "fstream filesystem malloc.h stdio.h cstdio iostream unistd.h fcntl.h dirent.h csignal signal.h "
     "sys/stat.h sys/file.h sys/types.h sys/mman.h sys/time.h time.h ctime clocale locale".split())
 SYSTEM_NAMES = re.compile(
     r"\b(?:getenv|setenv|fopen|freopen|popen|std::system|load_file|save_file|"

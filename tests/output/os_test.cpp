@@ -7,7 +7,9 @@
 #include <cerrno>
 #include <cstdlib>
 #include <string>
+#include <string_view>
 
+#include "output/digest.h"
 #include "tests/output/support/memory_os.h"
 
 namespace {
@@ -167,6 +169,67 @@ TEST_CASE("whatever step of a write fails, the old file stays and no temporary i
     CHECK(os.files.size() == 1);
     CHECK(os.files.at("x") == "old");
   }
+}
+
+TEST_CASE("a long file comes in pieces, its lines whole, its digest the same") {
+  const Folder folder;
+  std::string text;
+  for (int i = 0; i < 30000; ++i) text += "line " + std::to_string(i) + "\n";
+  text += "the last without an end";
+  output::Os os;
+  os.create_file(folder / "long", text);
+  std::size_t lines = 0;
+  std::string last;
+  output::each_line(os, folder / "long", [&](std::string_view line) {
+    ++lines;
+    last = line;
+  });
+  CHECK(lines == 30001);
+  CHECK(last == "the last without an end");
+  output::Hasher hasher;
+  os.read_pieces(folder / "long", [&](std::string_view piece) { hasher.add(piece); });
+  CHECK(hasher.finish() == output::digest_of(text));
+}
+
+TEST_CASE("a stamp tells a file that was touched, whatever its times were set to") {
+  const Folder folder;
+  output::Os os;
+  CHECK_FALSE(os.stamp(folder / "none").has_value());
+  os.create_file(folder / "a", "one");
+  const auto before = os.stamp(folder / "a");
+  REQUIRE(before.has_value());
+  CHECK(os.stamp(folder / "a") == before);
+  CHECK(before->size == 3);
+  os.create_file(folder / "a", "two");
+  CHECK(os.stamp(folder / "a") != before);
+}
+
+TEST_CASE("shared locks stand beside each other, an exclusive one beside none") {
+  const Folder folder;
+  output::Os os;
+  auto one = os.lock(folder / "lock", output::Hold::shared);
+  auto two = os.lock(folder / "lock", output::Hold::shared);
+  CHECK(one != nullptr);
+  CHECK(two != nullptr);
+  CHECK(os.lock(folder / "lock", output::Hold::exclusive) == nullptr);
+  one.reset();
+  two.reset();
+  CHECK(os.lock(folder / "lock", output::Hold::waiting) != nullptr);
+}
+
+TEST_CASE("a file written in pieces stands under its name only when it is whole") {
+  const Folder folder;
+  output::Os os;
+  {
+    output::WholeFile file(os, folder / "a");
+    file.add("half");
+  }
+  CHECK(os.list_folder(folder / ".").empty());
+  output::WholeFile file(os, folder / "a");
+  file.add("one ");
+  file.add(std::string(100000, 'x'));
+  file.commit();
+  CHECK(os.read_file(folder / "a") == "one " + std::string(100000, 'x'));
 }
 
 }  // namespace

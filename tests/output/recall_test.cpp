@@ -62,6 +62,8 @@ TEST_CASE("stamps as late as the work data are not trusted") {
   desk.noted_late = true;
   CHECK(desk.build() == Exit::success);
   CHECK(read(desk, stem + ".pdf"));
+  CHECK(read(desk, "out/overview.html"));
+  for (const std::string& call : desk.calls) CHECK_FALSE(call.starts_with("create out/.overview"));
 }
 
 TEST_CASE("whatever was touched is seen, with work data as without") {

@@ -36,8 +36,8 @@ class MemoryOs : public output::Os {
 
   std::string read_file(const std::string& path) override;
   std::string read_input() override { return standard_input; }
-  void read_lines(const std::string& path,
-                  const std::function<void(std::string_view)>& take) override;
+  void read_pieces(const std::string& path,
+                   const std::function<void(std::string_view)>& take) override;
   std::unique_ptr<output::FileWriter> open_new(const std::string& path) override;
   void create_file(const std::string& path, std::string_view bytes) override;
   void rename_file(const std::string& from, const std::string& to) override;
@@ -55,6 +55,7 @@ class MemoryOs : public output::Os {
   std::optional<std::string> environment(const std::string& name) override;
   std::optional<unsigned> columns(output::Stream) override { return std::nullopt; }
   std::int64_t now() override { return clock; }
+  void limit_pools(unsigned) override {}
   void watch_signals() override {}
   bool interrupted() override { return interrupt; }
 
