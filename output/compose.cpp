@@ -17,8 +17,10 @@ constexpr std::array<Section, 19> sections{
     parts_section,       heads_section,      flexibility_section, questions_section,
     checks_section,      trace_section,      sources_section};
 
-std::string text_of(const calc::Given<std::string>& given) {
-  return given ? given->value : std::string();
+/// "id, description" as far as there is one.
+std::string keywords(const calc::Specification& spec, const calc::Request& request) {
+  const auto& description = request.product.description;
+  return description ? spec.id + ", " + description->value : spec.id;
 }
 
 /// "organisation, contact, reference" of what is there.
@@ -46,7 +48,7 @@ std::string compose(const calc::Specification& spec, const calc::Request& reques
   values.set("OWNER", templates.setting("house.owner"));
   values.set("CREATOR", templates.setting("house.creator"));
   values.set("APPROVAL", templates.setting("house.approval"));
-  values.set("KEYWORDS", spec.id + ", " + text_of(request.product.description));
+  values.set("KEYWORDS", keywords(spec, request));
   values.set_markup("FRONT", front_page(context));
   std::string body;
   for (const Section section : sections) body += section(context);
