@@ -21,10 +21,15 @@ bool is_block(const Node& node) { return node.name == "p" || node.name == "list"
 
 void set_section(LayoutContext& context, const Column& column, const Node& section) {
   const SectionEntry& entry = context.sections.at(context.next_section++);
-  Column inner = column;
-  inner.wide = column.wide || flag_of(section, "wide");
-  set_heading(context, column, entry);
+  const bool turns = flag_of(section, "landscape");
+  if (turns && entry.level > 1) throw MarkupError("markup: landscape is for sections of level 1");
+  context.landscape = turns || context.landscape;
+  const Column own = turns ? context.text_column() : column;
+  Column inner = own;
+  inner.wide = own.wide || turns || flag_of(section, "wide");
+  set_heading(context, own, entry);
   set_blocks(context, inner, section);
+  if (turns) context.landscape = false;
 }
 
 /// `introduces`: a table or figure follows, which its text stays with.

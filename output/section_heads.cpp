@@ -84,7 +84,7 @@ void add_row(Values& table, const std::vector<calc::Group>& groups, const calc::
   Values& row = table.add("ROW");
   row.set_markup("NAME", name);
   row.set("HEADS", std::to_string(count_heads(groups)));
-  row.set("LIMIT", speed_limit_number(least_limit(groups)));
+  row.set("LIMIT", speed_limit_number(c, least_limit(groups)));
   row.set("CAPITAL", price(station, station.cost.capital));
   row.set("OWNERSHIP", price(station, station.cost.ownership));
   row.set_markup("DIFFERS", differs);

@@ -90,6 +90,10 @@ const std::map<std::string, Scene>& scenes() {
       {"W0302", {Exit::success, [](BrokenOs& os) {
                    os.files.erase("out/Q-1_rA_2026-01-02.json");
                    os.files["q.ini"] = request("Lids\nlanguage = fr");
+                 }}},
+      {"W0304", {Exit::success, [](BrokenOs& os) {
+                   os.files["out/Q-1_rA_2026-01-02.json"] = "{}";
+                   os.files["q.ini"] = request("Lids") + "revision = B\n";
                  }}}};
   return all;
 }

@@ -46,7 +46,8 @@ const output::Fonts& fonts() {
 }
 
 std::string Case::markup() const {
-  return output::compose(specification, request.request, templates());
+  return output::compose(specification, request.request, templates(),
+                         output::matter_of(specification, request));
 }
 
 Case case_of(std::string_view changes) {
