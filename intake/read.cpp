@@ -128,6 +128,7 @@ ReadRequest read_block(const XmlDocument& document, std::size_t i, Faults& fault
   const Node root = document.block(i, faults);
   ReadRequest read = read_tree(root, taken(faults, place), text);
   read.source = text.text().substr(place.offset, place.length);
+  read.source_line = text.line_of(place.offset);
   return read;
 }
 
@@ -151,7 +152,10 @@ ReadFile read_xml_requests(std::string_view original, const SourceText& text, Fa
       file.requests.push_back(read_block(document, i, faults, text));
     }
   }
-  if (root == "request") file.requests.front().source = original;
+  if (root == "request") {
+    file.requests.front().source = original;
+    file.requests.front().source_line = 1;
+  }
   if (faults.empty() && !file.requests.empty()) return file;
   // What lies in no request spoils the file only when there is one request to spoil.
   if (root == "request") {

@@ -24,6 +24,7 @@ struct ReadRequest {
   bool usable = false;
   /// The request's own text: its element in a file of many, else the whole file as it was given.
   std::string source;
+  int source_line = 1;  ///< of the file, at which that text begins
 };
 
 /// Every request of a file, in order; never throws on bad text. A file that cannot be parsed at all

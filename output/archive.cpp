@@ -124,6 +124,9 @@ void Archive::put(const std::string& stem, IssueFile file, std::string_view byte
 void Archive::store(const Issued& issued) {
   const std::array<std::string_view, 3> bytes{issued.bom_csv, issued.json, issued.pdf};
   unlist(issued.stem);
+  if (!issued.summary_pdf.empty()) {
+    write_whole(os_, path(issued.stem + ".summary.pdf"), issued.summary_pdf);
+  }
   KnownIssue known;
   for (const IssueFile file : writing_order) {
     if (file == json_file) os_.flush_folder(folder_);

@@ -41,7 +41,8 @@ class Archive {
   /// for an issue never seen, which `find` would read.
   std::optional<Digest> remembered(const std::string& stem);
 
-  /// Writes the three files, the JSON last: only with it the stem counts as issued.
+  /// Writes the three files, a summary where there is one, the JSON last: only with it the stem
+  /// counts as issued.
   void store(const Issued& issued);
   /// Copies the three files of an issued stem to superseded/<stem>.<first 8 of the JSON's digest>.*
   /// and takes its JSON away, so that the stem is free.

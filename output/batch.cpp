@@ -156,12 +156,14 @@ void BatchJob::show_lines(intake::Diagnostics& findings) const {
 }
 
 Issuer::Issuer(Os& os, Archive& archive, const Templates& templates, const Fonts& fonts, bool force,
-               unsigned cores)
+               unsigned cores, const EarlierIssues* earlier, Extras extras)
     : os_(os),
       archive_(archive),
       templates_(templates),
       fonts_(fonts),
       force_(force),
+      earlier_(earlier),
+      extras_(extras),
       cores_(static_cast<std::ptrdiff_t>(cores)) {}
 
 Outcome Issuer::issue_one(const BatchJob& job) const {
@@ -191,25 +193,33 @@ bool Issuer::keeps_earlier_date(Outcome& outcome, const BatchJob& job,
   if (!earlier || *earlier == outcome.date) return false;
   const std::string stem = stem_of(outcome.id, outcome.revision, *earlier);
   const calc::Specification then = specify(job.request(), environment, *earlier);
-  if (archive_.find(stem, [&] { return content_of(then); }) != Archive::Found::same) return false;
+  if (archive_.find(stem, [&] { return content_of(then, templates_.own_digest()); }) !=
+      Archive::Found::same)
+    return false;
   outcome.date = *earlier;
   outcome.stem = stem;
   outcome.verdict = then.verdict;
   outcome.status = Status::unchanged;
+  add_summary(outcome, then, job, environment);
   return true;
 }
 
 std::optional<Issued> Issuer::make(Outcome& outcome, const BatchJob& job, bool& supersedes) const {
   const Permit permit(cores_);
-  const Environment environment{job.catalogue->read.catalogue, templates_, fonts_,
-                                job.source->name};
+  const Environment environment{job.catalogue->read.catalogue,
+                                templates_,
+                                fonts_,
+                                job.source->name,
+                                extras_.summary,
+                                extras_.frames};
   if (keeps_earlier_date(outcome, job, environment)) return std::nullopt;
   calc::Specification specification = specify(job.request(), environment, outcome.date);
   outcome.verdict = specification.verdict;
-  const Archive::Found found =
-      archive_.find(outcome.stem, [&] { return content_of(specification); });
+  const Archive::Found found = archive_.find(
+      outcome.stem, [&] { return content_of(specification, templates_.own_digest()); });
   if (found == Archive::Found::same) {
     outcome.status = Status::unchanged;
+    add_summary(outcome, specification, job, environment);
     return std::nullopt;
   }
   supersedes = found == Archive::Found::other;
@@ -217,7 +227,27 @@ std::optional<Issued> Issuer::make(Outcome& outcome, const BatchJob& job, bool& 
     refuse(outcome, job);
     return std::nullopt;
   }
-  return render(std::move(specification), job.request(), environment);
+  return render(std::move(specification), job.request(), environment, replaced(outcome));
+}
+
+/// The issue this one replaces; one that cannot be read as ours is told and left out.
+std::optional<IssuedText> Issuer::replaced(Outcome& outcome) const {
+  if (earlier_ == nullptr) return std::nullopt;
+  std::optional<IssuedText> found = earlier_->before(outcome.id, outcome.revision);
+  if (!found || read_record(found->json)) return found;
+  outcome.findings.push_back(
+      file_finding(damaged_issue, outcome.file,
+                   "the data file of the issue before is damaged; no changes are listed",
+                   "swathspec reads only JSON it wrote itself"));
+  return std::nullopt;
+}
+
+void Issuer::add_summary(Outcome& outcome, const calc::Specification& specification,
+                         const BatchJob& job, const Environment& environment) const {
+  const std::string path = archive_.path(outcome.stem + ".summary.pdf");
+  if (!extras_.summary || os_.look(path)) return;
+  const Matter matter = matter_of(specification, job.request(), replaced(outcome));
+  write_whole(os_, path, render_summary(specification, job.request(), environment, matter));
 }
 
 void Issuer::issue_into(Outcome& outcome, const BatchJob& job) const {
@@ -225,6 +255,7 @@ void Issuer::issue_into(Outcome& outcome, const BatchJob& job) const {
   const std::optional<Issued> issued = make(outcome, job, supersedes);
   if (!issued) return;
   append(outcome.findings, issued->findings);
+  outcome.frames = issued->frames;
   if (supersedes) archive_.supersede(issued->stem);
   archive_.store(*issued);
   outcome.status = Status::issued;

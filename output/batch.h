@@ -14,6 +14,7 @@
 #include "output/batch_outcome.h"
 #include "output/batch_read.h"
 #include "output/date.h"
+#include "output/earlier.h"
 #include "output/fonts.h"
 #include "output/part.h"
 #include "output/templates.h"
@@ -80,13 +81,19 @@ class JobMaker {
   std::map<std::string, calc::Origin> claims_;  ///< stems in lower case, by whom
 };
 
+/// What is made beside the three files.
+struct Extras {
+  bool summary = false, frames = false;
+};
+
 /// Issues jobs into an archive; any number of threads at the same time.
 class Issuer {
  public:
   /// At most `cores` documents are calculated and laid out at the same time; threads beyond that
-  /// wait for the disk. All references must outlive the issuer.
+  /// wait for the disk. `earlier`: where the issues replaced are looked for. All references must
+  /// outlive the issuer.
   Issuer(Os& os, Archive& archive, const Templates& templates, const Fonts& fonts, bool force,
-         unsigned cores);
+         unsigned cores, const EarlierIssues* earlier = nullptr, Extras extras = {});
 
   /// The outcome with its status, verdict and findings. Never throws: faults of the system and of
   /// the program become the outcome's.
@@ -98,6 +105,10 @@ class Issuer {
   std::optional<Issued> make(Outcome& outcome, const BatchJob& job, bool& supersedes) const;
   bool keeps_earlier_date(Outcome& outcome, const BatchJob& job,
                           const Environment& environment) const;
+  std::optional<IssuedText> replaced(Outcome& outcome) const;
+  /// Makes the summary of an issue that stands, where it is asked for and not there.
+  void add_summary(Outcome& outcome, const calc::Specification& specification, const BatchJob& job,
+                   const Environment& environment) const;
   void refuse(Outcome& outcome, const BatchJob& job) const;
 
   Os& os_;
@@ -105,6 +116,8 @@ class Issuer {
   const Templates& templates_;
   const Fonts& fonts_;
   bool force_;
+  const EarlierIssues* earlier_;
+  Extras extras_;
   mutable std::counting_semaphore<> cores_;
 };
 

@@ -25,6 +25,7 @@ struct Outcome {
   std::string catalogue, catalogue_sha256;  ///< the file calculated with; empty without one
   double seconds = 0;                       ///< its making took
   Exit exit = Exit::success;
+  std::string frames{};  ///< of what was issued, where they are asked for
 };
 
 std::string_view status_word(Status status);

@@ -33,8 +33,13 @@ JobHead head_of(const KnownRequest& known, const std::string& file) {
 
 }  // namespace
 
-Recall::Recall(Os& os, Archive& archive, Catalogues& catalogues, JobMaker& maker)
-    : os_(os), archive_(archive), catalogues_(catalogues), maker_(maker) {}
+Recall::Recall(Os& os, Archive& archive, Catalogues& catalogues, JobMaker& maker,
+               std::string settings)
+    : os_(os),
+      archive_(archive),
+      catalogues_(catalogues),
+      maker_(maker),
+      settings_(std::move(settings)) {}
 
 const std::optional<Digest>& Recall::program() {
   if (program_read_) return program_;
@@ -51,7 +56,7 @@ std::optional<Digest> Recall::key_of(const SourceText& source) try {
   const std::shared_ptr<const LoadedCatalogue> catalogue = catalogues_.find(source.path);
   if (!catalogue || !program()) return std::nullopt;
   return digest_of(hex(*program()) + hex(source.digest) + catalogue->read.catalogue.source_sha256 +
-                   source.shown + "\n" + source.name + "\n" + catalogue->path);
+                   source.shown + "\n" + source.name + "\n" + catalogue->path + "\n" + settings_);
 } catch (const OsError&) {
   return std::nullopt;  // the job itself will say so
 }

@@ -17,13 +17,14 @@ struct SourceMemo {
   bool good = true;      ///< all so far are issued or unchanged
 };
 
-/// The first of two levels: equal bytes of source, catalogue and program, the same effective dates
-/// and the issued files intact make a request unchanged. All else is read, calculated and compared
-/// (Archive::find). For one thread.
+/// The first of two levels: equal bytes of source, catalogue and program, the same settings and
+/// effective dates and the issued files intact make a request unchanged. All else is read,
+/// calculated and compared (Archive::find). For one thread.
 class Recall {
  public:
-  /// All references must outlive it.
-  Recall(Os& os, Archive& archive, Catalogues& catalogues, JobMaker& maker);
+  /// `settings`: what else decides on the files, as text. All references must outlive it.
+  Recall(Os& os, Archive& archive, Catalogues& catalogues, JobMaker& maker,
+         std::string settings = {});
 
   /// The jobs of a source, read only when it must be.
   SourceJobs jobs(SourceText source);
@@ -41,6 +42,7 @@ class Recall {
   Archive& archive_;
   Catalogues& catalogues_;
   JobMaker& maker_;
+  std::string settings_;
   bool program_read_ = false;
   std::optional<Digest> program_;
 };

@@ -1,4 +1,6 @@
 #include <algorithm>
+#include <memory>
+#include <stdexcept>
 #include <thread>
 #include <utility>
 
@@ -62,19 +64,48 @@ struct Done {
   Outcome outcome;
 };
 
+/// Every file below a folder by its path from there, two levels deep; what is hidden is passed
+/// over.
+void read_own(Os& os, const std::string& folder, const std::string& prefix, OwnTemplates& own) {
+  for (const Entry& entry : os.list_folder(folder)) {
+    if (entry.name.starts_with(".") || entry.name == "README.md") continue;
+    const std::string path = join_path(folder, entry.name);
+    if (entry.kind == EntryKind::file) {
+      own.files.emplace(prefix + entry.name, os.read_file(path));
+    } else if (prefix.empty()) {
+      read_own(os, path, entry.name + "/", own);
+    }
+  }
+}
+
+OwnTemplates own_templates(Os& os, const Options& options) {
+  OwnTemplates own;
+  if (!options.templates) return own;
+  own.folder = *options.templates;
+  read_own(os, own.folder, "", own);
+  return own;
+}
+
 Exit issue_all(Os& os, const Options& options, const Walk& paths, Catalogues& catalogues,
-               JobMaker& maker, Archive& archive) {
-  const Templates templates;
+               JobMaker& maker, Archive& archive, const Templates& templates) {
   const Fonts fonts(read_cjk_face(os));
   const unsigned cores = core_count(options);
   os.limit_pools(cores);
-  const Issuer issuer(os, archive, templates, fonts, options.force, cores);
-  Recall recall(os, archive, catalogues, maker);
+  std::vector<std::string> folders;
+  if (options.previous) folders.push_back(*options.previous);
+  folders.push_back(options.folder);
+  const EarlierIssues earlier(os, folders);
+  const Issuer issuer(os, archive, templates, fonts, options.force, cores, &earlier,
+                      {options.summary, options.frames.has_value()});
+  Recall recall(os, archive, catalogues, maker,
+                templates.own_digest() + (options.summary ? " summary" : ""));
   Printer printer(os, options, log_path(archive));
+  std::string frames;
   // Threads that wait for the disk share its flushes, so there are more of them than cores.
   OrderedPool<Done> pool(3 * cores, std::size_t{6} * cores, [&](const Done& done) {
     recall.note(done.job, done.outcome);
     printer.print(done.outcome);
+    frames += done.outcome.frames;
   });
   std::size_t taken = 0;
   const auto take = [&](BatchJob job, std::size_t sources_left) {
@@ -93,7 +124,21 @@ Exit issue_all(Os& os, const Options& options, const Walk& paths, Catalogues& ca
       [&](const Fault& fault) { printer.print_finding(fault.finding); });
   pool.drain();
   finish(os, archive, templates, printer);
+  if (options.frames) write_whole(os, *options.frames, frames);
   return worse(exit, printer.exit());
+}
+
+/// The templates to issue with; none, which is told, when the user's own are faulty.
+std::unique_ptr<const Templates> load_templates(Os& os, const Options& options) {
+  try {
+    return std::make_unique<const Templates>(own_templates(os, options));
+  } catch (const OsError&) {
+    throw;
+  } catch (const std::runtime_error& fault) {
+    if (!options.templates) throw;  // the shipped ones are the program's fault
+    os.write_error(program_message(fault.what()));
+    return nullptr;
+  }
 }
 
 }  // namespace
@@ -105,9 +150,17 @@ Exit run_build(Os& os, const Options& options, const DatePolicy& dates) {
   if (paths.sources.empty() || !can_read_catalogue(catalogues, options)) {
     return report_all(os, options, paths, maker);
   }
+  for (const auto& folder : {options.previous, options.templates}) {
+    if (!folder || os.look(*folder) == EntryKind::folder) continue;
+    const auto missing = file_finding(path_missing, *folder, "there is no such folder");
+    os.write_error(findings_text({missing}, options.diagnostics));
+    return Exit::no_input;
+  }
+  const std::unique_ptr<const Templates> templates = load_templates(os, options);
+  if (!templates) return Exit::data;
   try {
     Archive archive(os, options.folder, options.part);
-    return issue_all(os, options, paths, catalogues, maker, archive);
+    return issue_all(os, options, paths, catalogues, maker, archive, *templates);
   } catch (const ArchiveBusy& busy) {
     os.write_error(program_message(busy.what()));
     return Exit::cannot_create;

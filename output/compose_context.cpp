@@ -70,10 +70,11 @@ std::pair<std::string, std::string> split_name(const std::string& key) {
 }  // namespace
 
 Context::Context(const calc::Specification& specification, const calc::Request& source,
-                 const Templates& house)
+                 const Templates& house, const Matter& what)
     : spec(specification),
       request(source),
       templates(house),
+      matter(what),
       language_(house.has_language(specification.language) ? specification.language
                                                            : std::string(base_language)) {
   for (const calc::Step& step : spec.trace) steps_.insert(step.id);
@@ -99,6 +100,10 @@ bool Context::has_words(const std::string& key) const {
   return templates.has_words(language_, key);
 }
 
+const std::string& Context::house(std::string_view name) const {
+  return templates.setting("house." + std::string(name), language_);
+}
+
 std::string Context::expand(const std::string& name, const Values& values) const {
   return templates.expand(language_ + "/" + name + ".tpl", values);
 }
@@ -115,6 +120,12 @@ bool Context::in_us_units() const {
 
 std::string Context::measure(double value, std::string_view unit, int digits) const {
   return with_units(value, unit, digits, in_us_units());
+}
+
+std::string Context::in_column(double value, std::string_view unit, int digits) const {
+  const std::string text = number(value, digits);
+  if (!in_us_units() || !has_us_unit(unit)) return text;
+  return text + " (" + in_us_unit(value, unit, digits) + ")";
 }
 
 std::string Context::notice(std::string_view kind, const calc::Notice& notice) const {

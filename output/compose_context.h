@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "calc/specification.h"
+#include "output/matter.h"
 #include "output/templates.h"
 
 namespace output {
@@ -21,14 +22,19 @@ inline constexpr std::string_view base_language = "en";
 /// Arguments of a text: name and value.
 using Arguments = std::initializer_list<std::pair<std::string_view, std::string>>;
 
+/// For what is not a whole document.
+inline const Matter no_matter;
+
 class Context {
  public:
+  /// All must outlive the context.
   Context(const calc::Specification& specification, const calc::Request& source,
-          const Templates& house);
+          const Templates& house, const Matter& what = no_matter);
 
   const calc::Specification& spec;
   const calc::Request& request;
   const Templates& templates;
+  const Matter& matter;
   const std::string& language() const { return language_; }
 
   /// The words of a key, escaped for markup. Throws std::out_of_range when there are none.
@@ -38,6 +44,8 @@ class Context {
   /// The same, or `fallback` (escaped) for a key without words: names that come from the input.
   std::string words_or(const std::string& key, std::string_view fallback) const;
   bool has_words(const std::string& key) const;
+  /// A text of the house ("owner"), that of the language where the style has one.
+  const std::string& house(std::string_view name) const;
   /// Expands a section's template of the language.
   std::string expand(const std::string& name, const Values& values) const;
 
@@ -52,6 +60,9 @@ class Context {
                                    std::vector<std::size_t>* first = nullptr) const;
   /// A number with its unit, United States units first where the request wants them.
   std::string measure(double value, std::string_view unit, int digits = 3) const;
+  /// A number for a column whose head names the unit; United States units behind it where the
+  /// request wants them.
+  std::string in_column(double value, std::string_view unit, int digits = 3) const;
   bool in_us_units() const;
   /// A request or catalogue key in words, the name of a repeated section in it.
   std::string field(const std::string& key) const;

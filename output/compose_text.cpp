@@ -35,8 +35,8 @@ std::string speed_limit_text(const Context& context, calc::Speed speed) {
   return context.measure(rounded_down(speed.si() * minute, 3), "m/min", 3);
 }
 
-std::string speed_limit_number(calc::Speed speed) {
-  return number(rounded_down(speed.si() * minute, 3), 3);
+std::string speed_limit_number(const Context& context, calc::Speed speed) {
+  return context.in_column(rounded_down(speed.si() * minute, 3), "m/min", 3);
 }
 
 std::string length_text(const Context& context, calc::Length length, int digits) {

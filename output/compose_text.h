@@ -15,8 +15,8 @@ namespace output {
 /// so that the printed speed passes.
 std::string speed_text(const Context& context, calc::Speed speed);
 std::string speed_limit_text(const Context& context, calc::Speed speed);
-/// Number of m/min of a limit, rounded down to three digits.
-std::string speed_limit_number(calc::Speed speed);
+/// The same for a column of m/min.
+std::string speed_limit_number(const Context& context, calc::Speed speed);
 /// "210 mm", behind inches for a request in United States units.
 std::string length_text(const Context& context, calc::Length length, int digits = 4);
 /// "600 × 900 dpi".

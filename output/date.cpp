@@ -57,6 +57,18 @@ std::optional<std::string> date_of_epoch(std::string_view text) {
   return date_of(seconds);
 }
 
+std::string date_after(std::string_view date, int days) {
+  int year = number_of(date.substr(0, 4));
+  int month = number_of(date.substr(5, 2));
+  int day = number_of(date.substr(8, 2)) + days;
+  while (day > days_in(year, month)) {
+    day -= days_in(year, month);
+    month = month % 12 + 1;
+    if (month == 1) ++year;
+  }
+  return padded(year, 4) + "-" + padded(month, 2) + "-" + padded(day, 2);
+}
+
 IssueDate choose_date(const DatePolicy& policy, const std::optional<std::string>& request_date) {
   if (policy.option) return {*policy.option, true};
   if (policy.epoch) return {*policy.epoch, request_date.has_value()};

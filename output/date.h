@@ -16,6 +16,9 @@ std::optional<std::string> date_of(std::int64_t seconds);
 /// The same of a text of decimal digits, as SOURCE_DATE_EPOCH holds it.
 std::optional<std::string> date_of_epoch(std::string_view text);
 
+/// The day so many days after one that exists; days >= 0, not beyond the year 9999.
+std::string date_after(std::string_view date, int days);
+
 /// Where the date of issue comes from, strongest first: the command line, SOURCE_DATE_EPOCH, the
 /// request, today.
 struct DatePolicy {

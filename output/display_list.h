@@ -3,10 +3,13 @@
 #pragma once
 
 #include <cstdint>
+#include <memory>
 #include <optional>
 #include <string>
 #include <variant>
 #include <vector>
+
+#include "output/raster.h"
 
 namespace output {
 
@@ -65,7 +68,13 @@ struct Link {
   std::string anchor;
 };
 
-using Item = std::variant<TextRun, Path, Link>;
+/// A picture in a rectangle.
+struct Image {
+  double x = 0, y = 0, width = 0, height = 0;  ///< [pt]
+  std::shared_ptr<const Raster> raster;        ///< not null
+};
+
+using Item = std::variant<TextRun, Path, Link, Image>;
 
 /// A box the layout claims for one block, for the invariants tested on every page.
 struct Box {

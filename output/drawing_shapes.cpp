@@ -49,6 +49,7 @@ struct Shift {
   double distance;
   void operator()(TextRun& run) const { run.y += distance; }
   void operator()(Link& link) const { link.y += distance; }
+  void operator()(Image& image) const { image.y += distance; }
   void operator()(Path& path) const {
     for (PathStep& step : path.steps) {
       step.a.y += distance;

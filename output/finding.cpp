@@ -36,7 +36,8 @@ std::vector<intake::CodeInfo> make_codes() {
       {issue_altered, "an issued file is not the one its JSON speaks of"},
       {unprintable_character, "a character that no text face can print"},
       {unknown_language, "a language that there are no texts in"},
-      {issue_doubtful, "an issue left out of the lists: a file is not the one its JSON speaks of"}};
+      {issue_doubtful, "an issue left out of the lists: a file is not the one its JSON speaks of"},
+      {damaged_issue, "the data file of the issue before is damaged"}};
   static std::deque<std::string> numbers;  // keeps the texts the views point at
   for (const auto list : {calc::warning_codes(), calc::station_warning_codes()}) {
     for (const std::string_view code : list) {

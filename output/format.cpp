@@ -17,6 +17,9 @@ constexpr std::string_view no_break = "\xC2\xA0";          // U+00A0
 constexpr std::string_view minus = "\xE2\x88\x92";         // U+2212
 constexpr std::size_t grouped_from = 5;                    // four digits read well ungrouped
 
+// NOLINTNEXTLINE(cppcoreguidelines-avoid-non-const-global-variables): owned by DecimalSign alone
+thread_local std::string_view decimal_sign = ".";
+
 void require_finite(double value) {
   if (!std::isfinite(value)) throw std::invalid_argument("a number to print is not finite");
 }
@@ -51,7 +54,9 @@ std::string dressed(std::string_view decimal) {
   const std::size_t point = decimal.find('.');
   std::string text = negative ? std::string(minus) : std::string();
   text += grouped(decimal.substr(0, point));
-  if (point != std::string_view::npos) text += decimal.substr(point);
+  if (point == std::string_view::npos) return text;
+  text += decimal_sign;
+  text += decimal.substr(point + 1);
   return text;
 }
 
@@ -110,7 +115,7 @@ constexpr double foot_m = 0.3048;           // exact, same source
 constexpr double gallon_l = 3.785411784;    // exact: 231 cubic inches
 constexpr double ounce_ml = 29.5735295625;  // exact: a gallon over 128
 
-constexpr std::array<Counterpart, 13> counterparts{{
+constexpr std::array<Counterpart, 15> counterparts{{
     {"um", "mil", 1 / inch_mm, 0},
     {"mm", "in", 1 / inch_mm, 0},
     {"m", "ft", 1 / foot_m, 0},
@@ -121,6 +126,8 @@ constexpr std::array<Counterpart, 13> counterparts{{
     {"L", "gal", 1 / gallon_l, 0},
     {"mL", "fl oz", 1 / ounce_ml, 0},
     {"mL/h", "fl oz/h", 1 / ounce_ml, 0},
+    {"mL/min", "fl oz/min", 1 / ounce_ml, 0},
+    {"m3/h", "ft3/min", 1 / (60 * foot_m * foot_m * foot_m), 0},
     {"mm/s", "in/s", 1 / inch_mm, 0},
     {"degC", "degF", 1.8, 32},
     {"m2/s", "ft2/s", 1 / (foot_m * foot_m), 0},
@@ -144,6 +151,10 @@ std::string proper_factor(std::string_view word) {
 }
 
 }  // namespace
+
+DecimalSign::DecimalSign(std::string_view sign) : before_(decimal_sign) { decimal_sign = sign; }
+
+DecimalSign::~DecimalSign() { decimal_sign = before_; }
 
 std::string number(double value, int digits) {
   require_finite(value);
@@ -175,7 +186,7 @@ std::string money(calc::Money amount) {
   const std::uint64_t size = negative ? 0 - minor : minor;
   const std::string cents = std::to_string(size % 100);
   return (negative ? std::string(minus) : std::string()) + grouped(std::to_string(size / 100)) +
-         (cents.size() == 1 ? ".0" : ".") + cents;
+         std::string(decimal_sign) + (cents.size() == 1 ? "0" : "") + cents;
 }
 
 std::string with_unit(double value, std::string_view unit, int digits) {
@@ -201,6 +212,12 @@ std::string range_with_units(double low, double high, std::string_view unit, int
              ? metric
              : number(other->of(low), digits) + std::string(to) +
                    with_unit(other->of(high), other->customary, digits) + " (" + metric + ")";
+}
+
+std::string in_us_unit(double value, std::string_view unit, int digits) {
+  const Counterpart* const other = counterpart(unit);
+  if (other == nullptr) throw std::invalid_argument("no counterpart of " + std::string(unit));
+  return with_unit(other->of(value), other->customary, digits);
 }
 
 bool has_us_unit(std::string_view unit) { return counterpart(unit) != nullptr; }

@@ -9,6 +9,21 @@
 
 namespace output {
 
+/// As long as one lives, numbers printed by its thread have its decimal sign in place of the point.
+/// The functions below are called in a hundred places that know no style; hence not an argument.
+class DecimalSign {
+ public:
+  explicit DecimalSign(std::string_view sign);
+  ~DecimalSign();
+  DecimalSign(const DecimalSign&) = delete;
+  DecimalSign& operator=(const DecimalSign&) = delete;
+  DecimalSign(DecimalSign&&) = delete;
+  DecimalSign& operator=(DecimalSign&&) = delete;
+
+ private:
+  std::string_view before_;
+};
+
 /// A number to at most `digits` significant digits, never with an exponent between 1e-4 and 1e9,
 /// groups of three by U+202F from five digits on, true minus U+2212, no trailing zeros after the
 /// point.
@@ -26,6 +41,8 @@ std::string with_units(double value, std::string_view unit, int digits, bool us)
 /// "18 to 32 °C" of a range in the same way, "64.4 to 89.6 °F (18 to 32 °C)"; `to` with its blanks.
 std::string range_with_units(double low, double high, std::string_view unit, int digits, bool us,
                              std::string_view to);
+/// The counterpart alone, "9 in". Precondition: the unit has one.
+std::string in_us_unit(double value, std::string_view unit, int digits);
 /// Whether a unit has such a counterpart.
 bool has_us_unit(std::string_view unit);
 /// At most so many characters, the rest of a longer text replaced by an ellipsis. most > 1.

@@ -9,6 +9,7 @@
 #include "output/csv.h"
 #include "output/digest.h"
 #include "output/finding.h"
+#include "output/frames.h"
 #include "output/json.h"
 #include "output/layout.h"
 #include "output/markup.h"
@@ -120,14 +121,18 @@ void add_language(intake::Diagnostics& findings, const calc::Request& request,
 }
 
 DisplayList laid_out(const calc::Specification& specification, const calc::Request& request,
-                     const Environment& environment, std::vector<char32_t>& unprintable) {
-  const std::string markup = compose(specification, request, environment.templates);
+                     const Environment& environment, const Matter& matter,
+                     std::vector<char32_t>& unprintable) {
+  const std::string markup = compose(specification, request, environment.templates, matter);
   return lay_out(parse_markup(markup), environment.fonts, environment.templates.style(),
                  unprintable);
 }
 
 JsonFacts facts_of(const intake::ReadRequest& request) {
-  return {std::string(version), request.request.source_sha256, std::nullopt, std::nullopt};
+  JsonFacts facts;
+  facts.version = version;
+  facts.source_sha256 = request.request.source_sha256;
+  return facts;
 }
 
 }  // namespace
@@ -145,8 +150,10 @@ std::string figures_of(const calc::Specification& specification,
   return write_json(specification, facts_of(request));
 }
 
-Digest content_of(const calc::Specification& specification) {
-  return issued_json(specification, {}).content;
+Digest content_of(const calc::Specification& specification, const std::string& templates_sha256) {
+  JsonFacts facts;
+  facts.templates_sha256 = templates_sha256;
+  return issued_json(specification, facts).content;
 }
 
 intake::Diagnostics warnings_of(const calc::Specification& specification,
@@ -161,21 +168,54 @@ intake::Diagnostics findings_of(const calc::Specification& specification,
                                 const intake::ReadRequest& request,
                                 const Environment& environment) {
   std::vector<char32_t> unprintable;
-  laid_out(specification, request.request, environment, unprintable);
+  laid_out(specification, request.request, environment, matter_of(specification, request),
+           unprintable);
   intake::Diagnostics findings = warnings_of(specification, request, environment.templates);
   add_unprintable(findings, unprintable, request.request);
   return findings;
 }
 
+Matter matter_of(const calc::Specification& specification, const intake::ReadRequest& request,
+                 const std::optional<IssuedText>& earlier) {
+  Matter matter{request.source, request.source_line, request.request.source_sha256, {}};
+  if (!earlier) return matter;
+  std::optional<IssueRecord> before = read_record(earlier->json);
+  if (!before) return matter;
+  EarlierIssue issue{before->revision, before->date, before->verdict, earlier->sha256};
+  matter.replaced =
+      Replaced{std::move(*before),
+               read_record(write_json(specification, facts_of(request))).value(), std::move(issue)};
+  return matter;
+}
+
+std::string render_summary(const calc::Specification& specification,
+                           const intake::ReadRequest& request, const Environment& environment,
+                           const Matter& matter) {
+  const std::string markup =
+      compose_summary(specification, request.request, environment.templates, matter);
+  std::vector<char32_t> unprintable;  // those of the document, which tells of them
+  return paint(
+      lay_out(parse_markup(markup), environment.fonts, environment.templates.style(), unprintable),
+      environment.fonts);
+}
+
 Issued render(calc::Specification specification, const intake::ReadRequest& request,
-              const Environment& environment) {
+              const Environment& environment, const std::optional<IssuedText>& earlier) {
   Issued issued;
   issued.stem = stem_of(specification.id, specification.revision, specification.date);
+  const Matter matter = matter_of(specification, request, earlier);
   std::vector<char32_t> unprintable;
-  const DisplayList pages = laid_out(specification, request.request, environment, unprintable);
+  const DisplayList pages =
+      laid_out(specification, request.request, environment, matter, unprintable);
   issued.pdf = paint(pages, environment.fonts);
+  if (environment.with_frames) issued.frames = frames_json(pages, issued.stem);
+  if (environment.with_summary) {
+    issued.summary_pdf = render_summary(specification, request, environment, matter);
+  }
   issued.bom_csv = write_bom_csv(specification);
   JsonFacts facts = facts_of(request);
+  facts.revisions = matter.revisions();
+  facts.templates_sha256 = environment.templates.own_digest();
   facts.pdf = FileDigest{issued.stem + ".pdf", sha256(issued.pdf)};
   facts.bom_csv = FileDigest{issued.stem + ".bom.csv", sha256(issued.bom_csv)};
   WrittenJson written = write_issue(specification, facts);

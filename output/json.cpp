@@ -12,6 +12,13 @@ namespace {
 
 Json file_json(const FileDigest& file) { return {{"name", file.name}, {"sha256", file.sha256}}; }
 
+Json revision_json(const EarlierIssue& issue) {
+  return {{"revision", issue.revision},
+          {"date", issue.date},
+          {"verdict", issue.verdict},
+          {"sha256", issue.sha256}};
+}
+
 Json notice_json(const calc::Notice& notice) {
   Json object{{"code", notice.code}, {"field", notice.field}, {"args", Json::object()}};
   Json units = Json::object();
@@ -216,6 +223,7 @@ Json step_json(const calc::Step& step) {
 void set_head(Json& root, const calc::Specification& specification, const JsonFacts& facts) {
   root["schema"] = "swathspec/1";
   root["program"] = {{"version", facts.version}};
+  if (!facts.templates_sha256.empty()) root["templates"] = {{"sha256", facts.templates_sha256}};
   root["request"] = {{"id", specification.id},
                      {"revision", specification.revision},
                      {"date", specification.date},
@@ -226,6 +234,7 @@ void set_head(Json& root, const calc::Specification& specification, const JsonFa
   if (facts.pdf && facts.bom_csv) {
     root["files"] = {{"pdf", file_json(*facts.pdf)}, {"bom_csv", file_json(*facts.bom_csv)}};
   }
+  if (!facts.revisions.empty()) root["revisions"] = json_list(facts.revisions, revision_json);
   root["verdict"] = json_word(specification.verdict);
   root["conditions"] = json_list(specification.conditions, notice_json);
   root["warnings"] = json_list(specification.warnings, notice_json);

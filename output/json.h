@@ -4,9 +4,11 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "calc/specification.h"
 #include "output/digest.h"
+#include "output/issue_record.h"
 
 namespace output {
 
@@ -19,6 +21,8 @@ struct JsonFacts {
   std::string version;        ///< of the program
   std::string source_sha256;  ///< of the request's text
   std::optional<FileDigest> pdf, bom_csv;
+  std::string templates_sha256{};         ///< of the user's own templates; empty without
+  std::vector<EarlierIssue> revisions{};  ///< issues it replaces, oldest first
 };
 
 /// The whole file, keys in the public order, ends in a line feed. Throws std::logic_error when a
@@ -26,8 +30,8 @@ struct JsonFacts {
 std::string write_json(const calc::Specification& specification, const JsonFacts& facts);
 
 /// What an issued JSON file says: the digest of its content less everything that may differ between
-/// two issues of one specification (date, program version, files, and where in which source the
-/// inputs stand), and its row of the overview (json_overview.h).
+/// two issues of one specification (date, program version, files, earlier issues, and where in
+/// which source the inputs stand), and its row of the overview (json_overview.h).
 struct IssuedJson {
   Digest content{};
   std::string verdict;

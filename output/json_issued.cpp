@@ -16,6 +16,7 @@ FileDigest file_of(const Json& root, const char* kind) {
 void strip(Json& root) {
   root.erase("program");
   root.erase("files");
+  root.erase("revisions");
   root.at("request").erase("date");
   root.at("request").erase("source_sha256");
   for (Json& input : root.at("inputs")) {

@@ -81,17 +81,21 @@ DisplayList lay_out(const Node& document, const Fonts& fonts, const PageStyle& s
   LayoutContext context(fonts, style, unprintable);
   Survey(context).visit(document);
   check_links(context, document);
-  const TitleBlock block(context, document);
+  context.landscape = true;
+  const TitleBlock turned(context, document);
+  context.landscape = false;
+  const TitleBlock upright(context, document);
   set_title(context, document);
   set_blocks(context, context.text_column(), document);
   const Plan plan =
-      make_plan(context.story, style.margin_top, context.body_bottom, key_pitch(context));
+      make_plan(context.story, {style.margin_top, context.body_bottom, context.landscape_bottom},
+                key_pitch(context));
   DisplayList list;
   list.info = info_of(document);
   list.anchors = place_anchors(context.story, plan);
   list.bookmarks = std::move(context.story.bookmarks);
   write_page_numbers(context, list.anchors);
-  list.pages = make_pages(context, plan, block);
+  list.pages = make_pages(context, plan, upright, turned);
   return list;
 }
 

@@ -15,16 +15,22 @@ constexpr double paragraph_room = 5.5;  // pt
 constexpr double item_room = 2.5;
 constexpr double list_indent = 15;
 constexpr double marker_indent = 11;
-constexpr double narrowest = 120;  // lists nested deeper are not indented further
+constexpr double marker_gap = 4.5;  // between a number or bullet and its text
+constexpr double narrowest = 120;   // lists nested deeper are not indented further
 
 bool is_block(const Node& node) { return node.name == "p" || node.name == "list"; }
 
 void set_section(LayoutContext& context, const Column& column, const Node& section) {
   const SectionEntry& entry = context.sections.at(context.next_section++);
-  Column inner = column;
-  inner.wide = column.wide || flag_of(section, "wide");
-  set_heading(context, column, entry);
+  const bool turns = flag_of(section, "landscape");
+  if (turns && entry.level > 1) throw MarkupError("markup: landscape is for sections of level 1");
+  context.landscape = turns || context.landscape;
+  const Column own = turns ? context.text_column() : column;
+  Column inner = own;
+  inner.wide = own.wide || turns || flag_of(section, "wide");
+  set_heading(context, own, entry);
   set_blocks(context, inner, section);
+  if (turns) context.landscape = false;
 }
 
 /// `introduces`: a table or figure follows, which its text stays with.
@@ -102,10 +108,13 @@ void set_mixed(LayoutContext& context, const Column& column, const Node& node,
 
 void set_list(LayoutContext& context, const Column& column, const Node& list) {
   const bool ordered = flag_of(list, "ordered");
+  const auto items = static_cast<int>(list.children.size());
+  const double marker_width = context.flow.width(marker_of(context, ordered, items)) + marker_gap;
+  const double indent = std::max(list_indent, marker_width);
   Column inner = column;
   if (inner.width > narrowest) {
-    inner.x += list_indent;
-    inner.width -= list_indent;
+    inner.x += indent;
+    inner.width -= indent;
   }
   int number = 0;
   for (const Node& item : list.children) {
@@ -113,7 +122,7 @@ void set_list(LayoutContext& context, const Column& column, const Node& list) {
     const Range marker = marker_of(context, ordered, ++number);
     set_mixed(context, inner, item,
               {item.get("id"), item.get("key"), marker,
-               std::max(marker_indent, context.flow.width(marker) + 4.5), false});
+               std::max(marker_indent, context.flow.width(marker) + marker_gap), false});
     context.leave(item_room);
   }
 }

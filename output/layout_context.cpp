@@ -8,12 +8,12 @@ namespace output {
 
 Column LayoutContext::text_column() const {
   const double width =
-      style.page_width - style.margin_left - style.margin_right - style.key_column - style.key_gap;
+      page_width() - style.margin_left - style.margin_right - style.key_column - style.key_gap;
   return {style.margin_left, width, -1, false};
 }
 
 Column LayoutContext::wide_column() const {
-  return {style.margin_left, style.page_width - style.margin_left - style.margin_right, -1, true};
+  return {style.margin_left, page_width() - style.margin_left - style.margin_right, -1, true};
 }
 
 Slice& LayoutContext::begin_slice(Box::Kind kind, const Column& column) {
@@ -23,6 +23,9 @@ Slice& LayoutContext::begin_slice(Box::Kind kind, const Column& column) {
   slice.width = column.width;
   slice.before = room_;
   slice.new_page = break_ && !break_before_headings();
+  slice.landscape = landscape;
+  const bool turns = !story.slices.empty() && story.slices.back().landscape != landscape;
+  slice.new_page = slice.new_page || turns;
   slice.wide = column.x + column.width > key_left();
   slice.frame = column.frame;
   slice.items.first = story.items.size();

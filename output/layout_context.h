@@ -24,6 +24,7 @@ struct Slice {
   bool keep = false;        ///< stands on the same page as the next slice
   bool new_page = false;    ///< begins a page
   bool wide = false;        ///< reaches into the margin column
+  bool landscape = false;   ///< stands on a page turned on its side
   bool repeats = false;     ///< a table head, set again after a page break
   int head = -1;            ///< slice to repeat when a page begins with this one
   int frame = -1;           ///< in Story::frames
@@ -99,17 +100,23 @@ class LayoutContext {
   std::set<std::string, std::less<>> ids;  ///< every anchor of the document
   std::vector<SectionEntry> sections;      ///< in the order of the document
   std::size_t next_section = 0;            ///< the one whose heading comes next
-  double body_bottom = 0;                  ///< lower end of the text on a page [pt]
+  bool landscape = false;                  ///< what is set now stands on turned pages
+  double body_bottom = 0;                  ///< lower end of the text on an upright page [pt]
+  double landscape_bottom = 0;             ///< the same on a turned one
 
   Sizes sizes() const {
     const double body = style.body_size;
     return {body, body * 0.90, body * 0.88, body * 0.70};
   }
   double pitch(double size) const { return size * style.leading; }
-  double body_height() const { return body_bottom - style.margin_top; }
+  double page_width() const { return landscape ? style.page_height : style.page_width; }
+  double page_height() const { return landscape ? style.page_width : style.page_height; }
+  double body_height() const {
+    return (landscape ? landscape_bottom : body_bottom) - style.margin_top;
+  }
   Column text_column() const;
   Column wide_column() const;
-  double key_left() const { return style.page_width - style.margin_right - style.key_column; }
+  double key_left() const { return page_width() - style.margin_right - style.key_column; }
 
   /// Asks for room between the last block and the next; the larger wish counts.
   void leave(double room) { room_ = room > room_ ? room : room_; }

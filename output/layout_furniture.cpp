@@ -23,6 +23,9 @@ constexpr double row_height = 19.5;  // pt
 constexpr double foot = 22;          // between block and lower edge of the sheet
 constexpr double pad = 3;            // left and right within a cell
 constexpr double label_size = 5.2;
+constexpr double note_size = 6;
+constexpr double note_base = 7.5;  // below the block
+constexpr double note_room = 10;
 constexpr std::array<double, 4> value_sizes{7.8, 7.2, 6.6, 5.8};  // the first that fits one line
 
 constexpr double label_base = 6.6;  // baselines from the cell's upper edge
@@ -115,18 +118,23 @@ void TitleBlock::stretch(Row& row) const {
 TitleBlock::TitleBlock(LayoutContext& context, const Node& document) : context_(context) {
   const PageStyle& style = context.style;
   left_ = style.margin_left;
-  width_ = style.page_width - style.margin_left - style.margin_right;
+  width_ = context.page_width() - style.margin_left - style.margin_right;
   sheet_.face = Face::text;
   sheet_.size = value_sizes[0];
   const std::vector<Row> rows = read_rows(document);
   height_ = row_height * static_cast<double>(std::max<std::size_t>(rows.size(), 1));
-  top_ = style.page_height - foot - height_;
-  context.body_bottom = std::min(style.page_height - style.margin_bottom, top_ - room);
+  const Node* const node = find_block(document);
+  const std::string_view note = node == nullptr ? std::string_view() : node->get("note");
+  note_room_ = note.empty() ? 0 : note_room;
+  top_ = context.page_height() - foot - note_room_ - height_;
+  (context.landscape ? context.landscape_bottom : context.body_bottom) =
+      std::min(context.page_height() - style.margin_bottom, top_ - room);
   double y = top_;
   for (const Row& row : rows) {
     for (const Cell& cell : row) set_cell(cell, y);
     y += row_height;
   }
+  set_note(note);
   if (!rows.empty()) {
     draw_grid(rows);
   } else {
@@ -203,6 +211,23 @@ void TitleBlock::set_label(const Cell& cell, double y) {
   emit_line(flow, context_.lines[0], cell.x + pad, y + label_base, items_);
 }
 
+/// The line below the block.
+void TitleBlock::set_note(std::string_view note) {
+  if (note.empty()) return;
+  const InlineStyle style{Face::text, note_size, 0, {}, nullptr};
+  TextFlow& flow = context_.flow;
+  flow.clear();
+  flow.open();
+  flow.append(note, style);
+  const Range text = flow.close();
+  const double y = top_ + height_ + note_base;
+  if (flow.width(text) > width_) {
+    emit_cut(text, style, left_, y, width_);
+  } else {
+    emit_line(flow, {text.first, text.last, 0, false}, left_, y, items_);
+  }
+}
+
 void TitleBlock::draw_grid(const std::vector<Row>& rows) {
   const Colour colour = context_.style.rule;
   double y = top_;
@@ -219,7 +244,7 @@ void TitleBlock::draw_grid(const std::vector<Row>& rows) {
 }
 
 void TitleBlock::stamp(Page& page, int sheet, int sheets) const {
-  page.boxes.push_back({Box::Kind::furniture, left_, top_, width_, height_});
+  page.boxes.push_back({Box::Kind::furniture, left_, top_, width_, height_ + note_room_});
   page.items.insert(page.items.end(), items_.begin(), items_.end());
   if (sheet_.y == 0) return;
   TextRun run = sheet_;

@@ -9,7 +9,8 @@ namespace output {
 /// number stands at the foot.
 class TitleBlock {
  public:
-  /// Throws MarkupError on a cell without a name or with a malformed span.
+  /// For the pages that stand as the context does, whose lower end of the text it sets. Throws
+  /// MarkupError on a cell without a name or with a malformed span.
   TitleBlock(LayoutContext& context, const Node& document);
 
   /// Upper edge on the page [pt].
@@ -26,12 +27,13 @@ class TitleBlock {
   void set_cell(const Cell& cell, double y);
   void set_label(const Cell& cell, double y);
   void set_value(const Cell& cell, double y);
+  void set_note(std::string_view note);
   void emit_cut(Range text, const InlineStyle& style, double x, double y, double width);
   void draw_grid(const std::vector<Row>& rows);
 
   LayoutContext& context_;
   double top_ = 0;
-  double left_ = 0, width_ = 0, height_ = 0;
+  double left_ = 0, width_ = 0, height_ = 0, note_room_ = 0;
   std::vector<Item> items_;
   TextRun sheet_;            ///< its place and style; without text
   double sheet_right_ = -1;  ///< right end when it is set to the right, else negative

@@ -13,9 +13,10 @@ class PageMaker {
  public:
   PageMaker(LayoutContext& context, const Plan& plan) : context_(context), plan_(plan) {
     pages_.resize(static_cast<std::size_t>(plan.pages));
-    for (Page& page : pages_) {
-      page.width = context.style.page_width;
-      page.height = context.style.page_height;
+    for (std::size_t i = 0; i < pages_.size(); ++i) {
+      pages_[i].width = context.style.page_width;
+      pages_[i].height = context.style.page_height;
+      if (plan.landscape[i]) std::swap(pages_[i].width, pages_[i].height);
     }
   }
 
@@ -66,8 +67,9 @@ class PageMaker {
 
   void add_key(const KeyPlacement& key) {
     Page& target = page(key.page);
-    target.boxes.push_back({Box::Kind::text, context_.key_left(), key.y, context_.style.key_column,
-                            key_pitch(context_)});
+    const PageStyle& style = context_.style;
+    target.boxes.push_back({Box::Kind::text, target.width - style.margin_right - style.key_column,
+                            key.y, style.key_column, key_pitch(context_)});
     add_items(target, context_.story.key_lines[static_cast<std::size_t>(key.line)], key.y, false);
   }
 
@@ -106,10 +108,13 @@ std::vector<Anchor> place_anchors(const Story& story, const Plan& plan) {
   return anchors;
 }
 
-std::vector<Page> make_pages(LayoutContext& context, const Plan& plan, const TitleBlock& block) {
+std::vector<Page> make_pages(LayoutContext& context, const Plan& plan, const TitleBlock& upright,
+                             const TitleBlock& turned) {
   std::vector<Page> pages = PageMaker(context, plan).run();
-  int sheet = 0;
-  for (Page& page : pages) block.stamp(page, ++sheet, plan.pages);
+  for (std::size_t i = 0; i < pages.size(); ++i) {
+    const TitleBlock& block = plan.landscape[i] ? turned : upright;
+    block.stamp(pages[i], static_cast<int>(i) + 1, plan.pages);
+  }
   return pages;
 }
 

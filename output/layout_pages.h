@@ -10,6 +10,7 @@ namespace output {
 std::vector<Anchor> place_anchors(const Story& story, const Plan& plan);
 
 /// The pages with text, keys, note grounds and title block. Moves the items out of the story.
-std::vector<Page> make_pages(LayoutContext& context, const Plan& plan, const TitleBlock& block);
+std::vector<Page> make_pages(LayoutContext& context, const Plan& plan, const TitleBlock& upright,
+                             const TitleBlock& turned);
 
 }  // namespace output

@@ -18,8 +18,10 @@ struct Fill {
 
 class Planner {
  public:
-  Planner(const Story& story, double top, double bottom, double key_pitch)
-      : story_(story), top_(top), bottom_(bottom), key_pitch_(key_pitch), fill_(empty()) {}
+  Planner(const Story& story, const PageRoom& room, double key_pitch)
+      : story_(story), room_(room), key_pitch_(key_pitch), fill_(empty()) {
+    plan_.landscape.push_back(false);
+  }
 
   Plan run() {
     std::size_t next = 0;
@@ -29,7 +31,8 @@ class Planner {
   }
 
  private:
-  Fill empty() const { return {top_, top_ - group_room, true, false}; }
+  Fill empty() const { return {room_.top, room_.top - group_room, true, false}; }
+  double bottom() const { return plan_.landscape.back() ? room_.landscape_bottom : room_.bottom; }
 
   /// Slices that stand together, from `first` to before the result.
   std::size_t chain_end(std::size_t first) const {
@@ -60,7 +63,7 @@ class Planner {
     }
     fill.fresh = false;
     fill.has_any = true;
-    return fill.y <= bottom_ + slack && fill.keys <= bottom_ + slack;
+    return fill.y <= bottom() + slack && fill.keys <= bottom() + slack;
   }
 
   bool fits(std::size_t first, std::size_t last) const {
@@ -75,6 +78,7 @@ class Planner {
     const Slice& slice = story_.slices[first];
     const std::size_t last = chain_end(first);
     if (slice.new_page && !fill_.fresh) turn_page(slice);
+    if (!fill_.has_any) plan_.landscape.back() = slice.landscape;
     if (!fits(first, last) && !fill_.fresh) turn_page(slice);
     if (fits(first, last)) {
       for (std::size_t i = first; i < last; ++i) place(i);
@@ -99,11 +103,16 @@ class Planner {
 
   void turn_page(const Slice& next) {
     flush_keys();
-    ++plan_.pages;
+    add_page(next.landscape);
     fill_ = empty();
     if (next.head < 0) return;
     place(static_cast<std::size_t>(next.head));
     fill_.fresh = true;
+  }
+
+  void add_page(bool landscape) {
+    ++plan_.pages;
+    plan_.landscape.push_back(landscape);
   }
 
   void place(std::size_t index) {
@@ -118,7 +127,7 @@ class Planner {
     double y = keys_top(group, slice_top, fill_);
     for (int i = 0; i < group.count; ++i) {
       const int line = group.first_line + i;
-      if (y + key_pitch_ <= bottom_ + slack) {
+      if (y + key_pitch_ <= bottom() + slack) {
         plan_.keys.push_back({line, plan_.pages - 1, y});
       } else {
         late_keys_.push_back(line);
@@ -129,11 +138,11 @@ class Planner {
 
   /// Keys of one block that are more than a page holds get pages of their own.
   void flush_keys() {
-    double y = bottom_;
+    double y = bottom();
     for (const int line : late_keys_) {
-      if (y + key_pitch_ > bottom_ + slack) {
-        ++plan_.pages;
-        y = top_;
+      if (y + key_pitch_ > bottom() + slack) {
+        add_page(plan_.landscape.back());
+        y = room_.top;
       }
       plan_.keys.push_back({line, plan_.pages - 1, y});
       y += key_pitch_;
@@ -142,7 +151,8 @@ class Planner {
   }
 
   const Story& story_;
-  double top_, bottom_, key_pitch_;
+  PageRoom room_;
+  double key_pitch_;
   Fill fill_;
   Plan plan_;
   std::vector<int> late_keys_;
@@ -150,8 +160,8 @@ class Planner {
 
 }  // namespace
 
-Plan make_plan(const Story& story, double top, double bottom, double key_pitch) {
-  return Planner(story, top, bottom, key_pitch).run();
+Plan make_plan(const Story& story, const PageRoom& room, double key_pitch) {
+  return Planner(story, room, key_pitch).run();
 }
 
 }  // namespace output

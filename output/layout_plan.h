@@ -23,12 +23,19 @@ struct Plan {
   std::vector<Placement> placements;  ///< in reading order; a repeated head stands twice
   std::vector<KeyPlacement> keys;
   int pages = 1;
+  std::vector<bool> landscape;  ///< of each page
 };
 
-/// Distributes the story over pages between `top` and `bottom` [pt]: slices that keep with the next
+/// Where the text of a page begins and ends [pt].
+struct PageRoom {
+  double top = 0, bottom = 0, landscape_bottom = 0;
+};
+
+/// Distributes the story over pages: slices that keep with the next
 /// stand together, a page that begins within a table begins with its head, keys of a block that
 /// would run into those of the next push them down, and a wide slice stands below all keys before
-/// it. A slice higher than a page stands alone and overflows. No page is empty.
-Plan make_plan(const Story& story, double top, double bottom, double key_pitch);
+/// it. A slice higher than a page stands alone and overflows. A page is turned where its slices
+/// are. No page is empty.
+Plan make_plan(const Story& story, const PageRoom& room, double key_pitch);
 
 }  // namespace output

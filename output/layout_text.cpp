@@ -36,16 +36,34 @@ double emit_block(LayoutContext& context, Range text, double x, double width, do
   return pitch * static_cast<double>(context.lines.size());
 }
 
+/// The logo at the right end of the column, at the top of the slice that is open; yields its
+/// height.
+double emit_logo(LayoutContext& context, const Column& column, double width) {
+  if (width <= 0) return 0;
+  const double height = context.style.logo_height;
+  context.story.items.emplace_back(
+      Image{column.x + column.width - width, 0, width, height, context.style.logo});
+  return height;
+}
+
+double logo_width(const PageStyle& style) {
+  if (style.logo == nullptr) return 0;
+  return style.logo_height * style.logo->width / style.logo->height;
+}
+
 void set_title_line(LayoutContext& context, std::string_view text, double size, Face face,
-                    Colour colour) {
+                    double logo) {
+  constexpr double logo_gap = 12;  // pt
   if (text.empty()) return;
   const Column column = context.wide_column();
   context.flow.clear();
   context.flow.open();
-  context.flow.append(text, {face, size, 0, colour, nullptr});
+  context.flow.append(text, {face, size, 0, {}, nullptr});
   const Range range = context.flow.close();
   context.begin_slice(Box::Kind::text, column).keep = true;
-  context.end_slice(emit_block(context, range, column.x, column.width, size, size * 1.22));
+  const double width = column.width - (logo > 0 ? std::min(logo + logo_gap, column.width / 2) : 0);
+  const double height = emit_block(context, range, column.x, width, size, size * 1.22);
+  context.end_slice(std::max(height, emit_logo(context, column, logo)));
 }
 
 }  // namespace
@@ -121,9 +139,10 @@ void set_heading(LayoutContext& context, const Column& column, const SectionEntr
 
 void set_title(LayoutContext& context, const Node& document) {
   const double body = context.style.body_size;
-  set_title_line(context, document.get("title"), body * 2.1, Face::text_bold, {});
+  set_title_line(context, document.get("title"), body * 2.1, Face::text_bold,
+                 logo_width(context.style));
   context.leave(2);
-  set_title_line(context, document.get("customer"), body * 1.15, Face::text, {});
+  set_title_line(context, document.get("customer"), body * 1.15, Face::text, 0);
   if (context.story.slices.empty()) return;
   const Column column = context.wide_column();
   context.leave(6);

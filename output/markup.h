@@ -6,21 +6,25 @@
 ///     the small word over the value; `span` its share of a row of 24 (by default after the name:
 ///     owner 5, title 10, status 4, number 5, type 6, creator 4, approval 4, date 3, revision 3,
 ///     language 2, sheet 2, any other 4); cells fill rows in their order. The layout writes n / m
-///     into the cell named `sheet`; `status` and `title` are set in bold.
+///     into the cell named `sheet`; `status` and `title` are set in bold. `note` is one small line
+///     below the block, cut short where it is wider.
 /// <front>  page-one blocks, set before the table of contents
 /// <contents title depth="2"/>  table of contents from the sections, linked, with page numbers
-/// <section title id wide="yes">  numbered heading, may nest up to level 3, gives a bookmark; wide
-///     makes its tables and figures wide: they take the margin column too
+/// <section title id wide="yes" landscape="yes">  numbered heading, may nest up to level 3, gives a
+///     bookmark; wide makes its tables and figures wide: they take the margin column too;
+///     landscape, at level 1, sets it on pages of its own that are turned on their side
 /// <p key>  paragraph. `key` (also on item, row, note, figure): keys set in the margin column at
 ///     the height of the block's first line, blank separated; a key equal to an anchor id is a link
 ///     to it; in a wide table or figure they follow the last cell or the caption in small type
 /// <list ordered="yes"> of <item>, whose content is inline, or p and list
 /// <note kind="info|caution|warning" title key>  framed; content inline, or p and list
-/// <table columns="l:30 r:15 d:20 l:*" caption wide="yes"> of <head><cell/>..</head> and
-///     <row key total="yes"><cell span/>..</row>. Kinds of column: l left, r right, c centred, d
-///     decimal point aligned; width in mm or a share * of the rest (2* = two shares). The head is
-///     repeated after a page break; a row is never split unless it is higher than a page beside its
-///     headings; a total row has a rule above and is bold; a cell with span covers so many columns.
+/// <table columns="l:30 r:15 d:20 l:*" caption wide="yes" dense="yes" lines="yes"> of
+///     <head><cell/>..</head> and <row key total="yes" height><cell span/>..</row>. Kinds of
+///     column: l left, r right, c centred, d decimal point aligned; width in mm or a share * of the
+///     rest (2* = two shares). The head is repeated after a page break; a row is never split unless
+///     it is higher than a page beside its headings; a total row has a rule above and is bold; a
+///     cell with span covers so many columns; a row is at least `height` high [mm]. dense: rows
+///     without room between them; lines: a fine rule under every row.
 /// <figure caption wide="yes" key> of one <drawing width height> [mm], origin top left, y down,
 ///     scaled down when wider than its column:
 ///     <line x1 y1 x2 y2 stroke weight dash/> <rect x y width height stroke weight fill dash/>

@@ -132,6 +132,23 @@ class Parser {
                      described("issue only this share of the requests, chosen by their ids; "
                                "index the folder when all parts are done"))
         ->type_name("K/N");
+    build
+        ->add_option("--templates", options_.templates,
+                     described("folder of your own wording and house style, as a whole or file "
+                               "by file; its files replace the shipped ones of their names"))
+        ->type_name("DIR");
+    build->add_flag("--summary", options_.summary,
+                    described("page one as a file of its own too, <stem>.summary.pdf"));
+    build
+        ->add_option("--dump-frames", options_.frames,
+                     described("what stands where on each page of the documents issued, as JSON "
+                               "lines"))
+        ->type_name("FILE");
+    build
+        ->add_option("--previous", options_.previous,
+                     described("folder of earlier issues, for the list of what changed; the "
+                               "folder of -o is looked through too"))
+        ->type_name("DIR");
     build->add_flag("--force", options_.force,
                     described("reissue changed content under an issued name; the old files move "
                               "to superseded/"));

@@ -18,7 +18,11 @@ struct Options {
   std::vector<std::string> paths;  ///< requests; of `explain` one, of `compare` two issues
   std::string folder = "specifications";
   std::optional<std::string> catalogue, date;
-  unsigned jobs = 0;  ///< 0: as many as there are cores
+  std::optional<std::string> templates;  ///< folder of the user's own
+  std::optional<std::string> frames;     ///< file for the display lists
+  bool summary = false;
+  std::optional<std::string> previous;  ///< folder of earlier issues beside the output folder
+  unsigned jobs = 0;                    ///< 0: as many as there are cores
   bool force = false, json = false, codes = false;
   std::optional<Part> part;  ///< of `build`: only this share of the requests
   std::string name;          ///< of `fields`: a key or a part of one

@@ -85,6 +85,16 @@ class Checker {
     require(names_.count(link.anchor) == 1, "link to an anchor that is not there");
   }
 
+  void operator()(const Image& image) const {
+    for (const double value : {image.x, image.y, image.x + image.width, image.y + image.height}) {
+      check_real(value);
+    }
+    require(image.raster != nullptr && image.raster->width > 0 && image.raster->height > 0,
+            "picture without pixels");
+    require(image.raster->rgb.size() == std::size_t{3} * image.raster->width * image.raster->height,
+            "picture of another size than its pixels");
+  }
+
   void check_bookmarks(const std::vector<Bookmark>& bookmarks) const {
     int depth = 0;
     for (const Bookmark& bookmark : bookmarks) {

@@ -47,6 +47,16 @@ void PageWriter::operator()(const Path& path) {
   }
 }
 
+void PageWriter::operator()(const Image& image) {
+  end_text();
+  const Raster& raster = *image.raster;
+  HPDF_Image made = pdf_.made(HPDF_LoadRawImageFromMem(
+      pdf_.doc(), as_bytes(raster.rgb), raster.width, raster.height, HPDF_CS_DEVICE_RGB, 8));
+  pdf_.ok(HPDF_Page_DrawImage(page_, made, rounded(image.x),
+                              rounded(height_ - image.y - image.height), rounded(image.width),
+                              rounded(image.height)));
+}
+
 void PageWriter::operator()(const Link&) const {}
 
 void PageWriter::finish() {

@@ -20,6 +20,7 @@ class PageWriter {
 
   void operator()(const TextRun& run);
   void operator()(const Path& path);
+  void operator()(const Image& image);
   /// Links are annotations, which need all pages to exist; see add_link().
   void operator()(const Link& link) const;
   /// Closes what is open. To be called once, last.

@@ -85,6 +85,18 @@ void add_viewer_preferences(const Pdf& pdf) {
   pdf.add(pdf.doc()->catalog, "ViewerPreferences", preferences);
 }
 
+/// Pages are labelled with the numbers of the sheets, as the title block has them.
+void add_page_labels(const Pdf& pdf) {
+  HPDF_Dict range = pdf.dictionary();
+  pdf.add_name(range, "S", "D");
+  HPDF_Array numbers = pdf.array();
+  pdf.append_number(numbers, 0);
+  pdf.append(numbers, range);
+  HPDF_Dict labels = pdf.dictionary();
+  pdf.add(labels, "Nums", numbers);
+  pdf.add(pdf.doc()->catalog, "PageLabels", labels);
+}
+
 }  // namespace
 
 std::string pdf_date(std::string_view date) {
@@ -129,6 +141,7 @@ void add_archive_data(const Pdf& pdf, const Info& info, std::string_view icc) {
   add_metadata(pdf, info);
   add_output_intent(pdf, icc);
   add_viewer_preferences(pdf);
+  add_page_labels(pdf);
   if (!info.language.empty()) pdf.add_text(pdf.doc()->catalog, "Lang", info.language);
 }
 

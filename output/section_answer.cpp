@@ -135,8 +135,8 @@ std::string levels_answer(const Context& c) {
 std::string registration_answer(const Context& c) {
   const calc::Group& group = c.spec.chosen.front();
   return c.words("answer.registration",
-                 {{"ACROSS", with_unit(1e6 / group.resolution_across.si(), "um", 3)},
-                  {"ALONG", with_unit(1e6 / group.resolution_along.si(), "um", 3)}});
+                 {{"ACROSS", c.measure(1e6 / group.resolution_across.si(), "um", 3)},
+                  {"ALONG", c.measure(1e6 / group.resolution_along.si(), "um", 3)}});
 }
 
 std::string film_answer(const Context& c, const std::string& channel) {

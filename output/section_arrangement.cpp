@@ -64,15 +64,15 @@ std::string mode_name(const Context&, const calc::Group& group) { return escaped
 std::string head_name(const Context&, const calc::Group& group) {
   return "<b>" + escaped(group.head) + "</b>";
 }
-std::string nozzle_pitch(const Context&, const calc::Group& group) {
-  return with_unit(in_um(group.pitch), "um", 4);
+std::string nozzle_pitch(const Context& c, const calc::Group& group) {
+  return c.measure(in_um(group.pitch), "um", 4);
 }
 std::string idle(const Context&, const calc::Group& group) {
   return with_unit(group.idle_nozzle_share * 100, "%", 2);
 }
-std::string temperature(const Context&, const calc::Group& group) {
+std::string temperature(const Context& c, const calc::Group& group) {
   if (!group.jetting_temperature) return {};
-  return with_unit(group.jetting_temperature->in_celsius(), "degC", 3);
+  return c.measure(group.jetting_temperature->in_celsius(), "degC", 3);
 }
 std::string viscosity(const Context&, const calc::Group& group) {
   return group.viscosity ? with_unit(in_mpas(*group.viscosity), "mPa.s", 3) : std::string();

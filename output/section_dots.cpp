@@ -52,8 +52,8 @@ void add_row(const Context& c, Values& values, const Alike& alike) {
   row.set_markup("CHANNEL", channels_text(c, alike.channels));
   row.set("LEVELS", std::to_string(dots.levels_used));
   row.set("VOLUME", number(in_pl(dots.drop), 3));
-  row.set("DROP", number(in_um(dots.drop_diameter), 3));
-  row.set("DOT", number(in_um(dots.dot_diameter), 3));
+  row.set("DROP", c.in_column(in_um(dots.drop_diameter), "um", 3));
+  row.set("DOT", c.in_column(in_um(dots.dot_diameter), "um", 3));
   row.set("COVER", percent_down(dots.cover_fraction));
   row.set("LAYDOWN", number(dots.laydown * laydown_to_ml_per_m2, 3));
 }
@@ -62,11 +62,11 @@ std::string sentence(const Context& c, const Alike& alike) {
   const calc::ChannelDots& dots = *alike.dots;
   Values values;
   values.set_markup("CHANNEL", names_text(c, alike.channels));
-  values.set("DOT", with_unit(in_um(dots.dot_diameter), "um", 3));
+  values.set("DOT", c.measure(in_um(dots.dot_diameter), "um", 3));
   values.set("COVER", percent_down(dots.cover_fraction) + "\xC2\xA0%");
-  values.set("GAIN", with_unit(in_um(dots.edge_gain), "um", 3));
+  values.set("GAIN", c.measure(in_um(dots.edge_gain), "um", 3));
   values.set("COUNT", std::to_string(dots.bar_reduction_dots));
-  values.set("GAP", with_unit(in_um(dots.dead_nozzle_gap), "um", 3));
+  values.set("GAP", c.measure(in_um(dots.dead_nozzle_gap), "um", 3));
   const auto text = [&](const std::string& key) {
     return " " + c.templates.words(c.language(), key, values);
   };

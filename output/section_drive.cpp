@@ -11,7 +11,9 @@ namespace {
 constexpr double ml_per_min = 6e7;  ///< of a cubic metre a second
 constexpr double megabit = 1e-6;
 
-std::string flow(calc::VolumeFlow value) { return number(value.si() * ml_per_min, 3); }
+std::string flow(const Context& c, calc::VolumeFlow value) {
+  return c.in_column(value.si() * ml_per_min, "mL/min", 3);
+}
 
 void add_board(const Context& c, Values& values, const calc::BoardUse& use) {
   Values& row = values.add("BOARD");
@@ -32,9 +34,9 @@ void add_feed(const Context& c, Values& values, const calc::ChannelFeed& feed) {
   row.set("CHANNEL", feed.channel);
   row.set("NOZZLES", count_text(std::floor(feed.active_nozzles + 0.5)));
   row.set("DATA", number(feed.data.si() * megabit, 3));
-  row.set("PEAK", flow(feed.peak));
+  row.set("PEAK", flow(c, feed.peak));
   row.set("MOVED",
-          feed.recirculation > calc::VolumeFlow() ? flow(feed.recirculation) : "\xE2\x80\x93");
+          feed.recirculation > calc::VolumeFlow() ? flow(c, feed.recirculation) : "\xE2\x80\x93");
   row.set("SUPPLIES", std::to_string(feed.supplies));
   row.set_markup("BY", c.words("drive.bound." + feed.bound_by));
 }
@@ -45,8 +47,9 @@ void add_store(const Context& c, Values& values, const calc::ChannelFeed& feed) 
   row.set("CHANNEL", feed.channel);
   row.set_markup("SUPPLY", feed.supply.empty() ? c.words("drive.no_supply") : escaped(feed.supply));
   row.set("COUNT", feed.containers > 0 ? std::to_string(feed.containers) : "\xE2\x80\x93");
-  row.set("SIZE", feed.containers > 0 ? number(feed.container.si() * 1e3, 3) : "\xE2\x80\x93");
-  row.set("FILL", number(feed.first_fill.si() * 1e3, 3));
+  row.set("SIZE",
+          feed.containers > 0 ? c.in_column(feed.container.si() * 1e3, "L", 3) : "\xE2\x80\x93");
+  row.set("FILL", c.in_column(feed.first_fill.si() * 1e3, "L", 3));
 }
 
 void add_row(const Context& c, Values& table, const std::string& name, const std::string& value,
@@ -58,29 +61,29 @@ void add_row(const Context& c, Values& table, const std::string& name, const std
 }
 
 /// A residue in the unit it reads best in.
-std::string signed_length(calc::Length value) {
+std::string signed_length(const Context& c, calc::Length value) {
   const double um = in_um(value);
-  return std::abs(um) < 1000 ? with_unit(um, "um", 3) : with_unit(um / 1000, "mm", 3);
+  return std::abs(um) < 1000 ? c.measure(um, "um", 3) : c.measure(um / 1000, "mm", 3);
 }
 
 void add_encoder(const Context& c, Values& values, const calc::EncoderFit& fit,
                  const std::string& g) {
   Values& table = values.add("ENCODER");
   table.set_markup("CAPTION", c.words("drive.encoder", {{"GROUP", fit.group}}));
-  add_row(c, table, "step", with_unit(in_um(fit.step), "um", 5), "station.encoder_step");
+  add_row(c, table, "step", c.measure(in_um(fit.step), "um", 5), "station.encoder_step");
   add_row(c, table, "counts", number(fit.counts_per_dot, 6), g + ".encoder_counts");
   add_row(c, table, "whole", std::to_string(fit.whole), g + ".encoder_whole");
   add_row(c, table, "resolution", with_unit(in_dpi(fit.whole_resolution), "dpi", 6),
           g + ".encoder_whole_error");
   if (fit.repeat) {
-    add_row(c, table, "residue", signed_length(*fit.whole_residue), g + ".encoder_residue");
+    add_row(c, table, "residue", signed_length(c, *fit.whole_residue), g + ".encoder_residue");
   }
   add_row(c, table, "fraction", std::to_string(fit.counts) + "/" + std::to_string(fit.dots), "");
   if (fit.repeat) {
-    add_row(c, table, "fraction_residue", signed_length(*fit.fraction_residue),
+    add_row(c, table, "fraction_residue", signed_length(c, *fit.fraction_residue),
             g + ".encoder_fraction_residue");
   }
-  add_row(c, table, "rounding", with_unit(in_um(fit.rounding), "um", 3), g + ".encoder_rounding");
+  add_row(c, table, "rounding", c.measure(in_um(fit.rounding), "um", 3), g + ".encoder_rounding");
   add_row(c, table, "rate", with_unit(in_khz(fit.rate), "kHz", 4), g + ".encoder_rate");
   table.set_markup(
       "VERDICT",

@@ -21,7 +21,7 @@ std::string sentence(const Context& c, const calc::Group& group) {
                        {"NOZZLE", with_unit(in_khz(group.frequency_per_nozzle), "kHz", 4)},
                        {"STACK", std::to_string(group.stack)},
                        {"ALLOWED", with_unit(in_khz(group.frequency_allowed), "kHz", 4)},
-                       {"CARRIAGE", with_unit(carriage.si(), "m/s", 3)},
+                       {"CARRIAGE", c.measure(carriage.si(), "m/s", 3)},
                        {"LIMIT", speed_limit_text(c, group.speed_limit)}});
 }
 
@@ -34,7 +34,7 @@ void add_frequency(const Context& c, Values& values, const calc::Group& group,
   row.set("NOZZLE", khz(group.frequency_per_nozzle));
   row.set("ALLOWED", khz(group.frequency_allowed));
   row.set("USE", number(group.frequency_use * 100, 3));
-  row.set("LIMIT", speed_limit_number(group.speed_limit));
+  row.set("LIMIT", speed_limit_number(c, group.speed_limit));
   Values& text = values.add("TEXT");
   text.set("KEY", "");
   text.set_markup("SENTENCE", sentence(c, group));
@@ -61,11 +61,11 @@ void add_scan(const Context& c, Values& values, const calc::Group& group, const 
   add_row(c, table, "strokes", count_text(scan.strokes), c.step_keys({g + ".strokes"}));
   add_row(c, table, "stroke_time", with_unit(scan.stroke_time.si(), "s", 3),
           c.step_keys({g + ".stroke_time"}));
-  add_row(c, table, "carriage_speed", with_unit(scan.carriage_speed.si(), "m/s", 3),
+  add_row(c, table, "carriage_speed", c.measure(scan.carriage_speed.si(), "m/s", 3),
           c.step_keys({g + ".carriage_speed"}));
   add_row(c, table, "machine_width", length_text(c, scan.machine_width, 4),
           c.step_keys({g + ".machine_width"}));
-  add_row(c, table, "throughput", with_unit(scan.throughput.si() * 3600, "m2/h", 3),
+  add_row(c, table, "throughput", c.measure(scan.throughput.si() * 3600, "m2/h", 3),
           c.step_keys({g + ".throughput"}));
 }
 

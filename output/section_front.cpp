@@ -47,6 +47,16 @@ void add_verdict(const Context& c, Values& values) {
                     c.counted("front." + verdict, count, {{"COUNT", std::to_string(count)}}));
 }
 
+/// Which issue this one replaces.
+void add_replaced(const Context& c, Values& values) {
+  if (!c.matter.replaced) return;
+  const EarlierIssue& issue = c.matter.replaced->issue;
+  Values& line = values.add("REPLACES");
+  line.set_markup("TEXT",
+                  c.words("change.front", {{"REVISION", issue.revision}, {"DATE", issue.date}}));
+  line.set_markup("LINK", c.words("change.front_link"));
+}
+
 void add_figure(Values& station, const std::string& name, std::string_view value,
                 std::string_view against, const std::string& key) {
   Values& row = station.add("FIGURE");
@@ -241,6 +251,7 @@ void add_questions(const Context& c, std::size_t lines, Values& values) {
 std::string front_page(const Context& c) {
   Values values;
   add_verdict(c, values);
+  add_replaced(c, values);
   add_station(c, values);
   add_nearest(c, values);
   const std::size_t taken = add_conditions(c, values);

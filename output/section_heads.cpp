@@ -79,12 +79,13 @@ std::string price(const calc::Station& station, calc::Money money_value) {
   return money(money_value) + (station.bom_unpriced > 0 ? "*" : "");
 }
 
-void add_row(Values& table, const std::vector<calc::Group>& groups, const calc::Station& station,
-             const std::string& name, const std::string& differs, const std::string& behind) {
+void add_row(const Context& c, Values& table, const std::vector<calc::Group>& groups,
+             const calc::Station& station, const std::string& name, const std::string& differs,
+             const std::string& behind) {
   Values& row = table.add("ROW");
   row.set_markup("NAME", name);
   row.set("HEADS", std::to_string(count_heads(groups)));
-  row.set("LIMIT", speed_limit_number(least_limit(groups)));
+  row.set("LIMIT", speed_limit_number(c, least_limit(groups)));
   row.set("CAPITAL", price(station, station.cost.capital));
   row.set("OWNERSHIP", price(station, station.cost.ownership));
   row.set_markup("DIFFERS", differs);
@@ -108,15 +109,15 @@ void add_alternatives(const Context& c, Values& values) {
   Values& table = values.add("ALTERNATIVES");
   table.set_markup("CAPTION",
                    c.words("alternatives_caption", {{"CURRENCY", c.spec.station->currency}}));
-  add_row(table, c.spec.chosen, *c.spec.station, "<b>" + arrangement(c, c.spec.chosen) + "</b>", "",
-          c.words("chosen"));
+  add_row(c, table, c.spec.chosen, *c.spec.station, "<b>" + arrangement(c, c.spec.chosen) + "</b>",
+          "", c.words("chosen"));
   for (const calc::Alternative& other : c.spec.alternatives) {
     if (other.groups.empty()) continue;
     std::vector<std::string> differs;
     for (const std::string& key : other.differs) {
       differs.push_back(c.words_or("differs." + key, key));
     }
-    add_row(table, other.groups, other.station, arrangement(c, other.groups), joined(c, differs),
+    add_row(c, table, other.groups, other.station, arrangement(c, other.groups), joined(c, differs),
             decided(c, other));
   }
   add_footnote(c, table);

@@ -12,12 +12,12 @@ struct Sums {
   double printed = 0, waste = 0, total = 0, month = 0, year = 0;
 };
 
-void set_figures(Values& row, const Sums& sums) {
-  row.set("PRINTED", number(sums.printed, 3));
-  row.set("WASTE", number(sums.waste, 3));
-  row.set("TOTAL", number(sums.total, 3));
-  row.set("MONTH", number(sums.month, 3));
-  row.set("YEAR", number(sums.year, 3));
+void set_figures(const Context& c, Values& row, const Sums& sums) {
+  row.set("PRINTED", c.in_column(sums.printed, "mL/h", 3));
+  row.set("WASTE", c.in_column(sums.waste, "mL/h", 3));
+  row.set("TOTAL", c.in_column(sums.total, "mL/h", 3));
+  row.set("MONTH", c.in_column(sums.month, "L", 3));
+  row.set("YEAR", c.in_column(sums.year, "L", 3));
 }
 
 using Alike = std::vector<const calc::Consumption*>;
@@ -62,7 +62,7 @@ Sums add_use(const Context& c, Values& values, const std::vector<calc::Consumpti
     Values& row = table.add("ROW");
     row.set("KEY", c.row_keys({id + ".year", id + ".printed"}));
     row.set_markup("CHANNEL", channels(c, uses));
-    set_figures(row, sums(*uses.front()));
+    set_figures(c, row, sums(*uses.front()));
   }
   for (const calc::Consumption& use : list) {
     const Sums one = sums(use);
@@ -72,7 +72,7 @@ Sums add_use(const Context& c, Values& values, const std::vector<calc::Consumpti
     all.month += one.month;
     all.year += one.year;
   }
-  set_figures(table, all);
+  set_figures(c, table, all);
   return all;
 }
 
@@ -83,7 +83,7 @@ void add_parts(const Context& c, Values& values, const std::vector<calc::Consump
     if (table == nullptr) table = &values.add("PARTS");
     Values& row = table->add("ROW");
     row.set_markup("CHANNEL", channels(c, uses));
-    row.set("VALUE", number(*uses.front()->ml_per_thousand, 3));
+    row.set("VALUE", c.in_column(*uses.front()->ml_per_thousand, "mL", 3));
   }
 }
 

@@ -57,7 +57,8 @@ void add_state(const Context& c, Values& table, const Alike& alike) {
   const std::string at = "ink." + ink.channel + ".";
   row.set("KEY", c.row_keys({at + "viscosity", at + "sheared", at + "shear"}));
   row.set_markup("CHANNEL", channels(c, alike));
-  row.set("TEMPERATURE", ink.temperature ? number(ink.temperature->in_celsius(), 3) : known({}));
+  row.set("TEMPERATURE",
+          ink.temperature ? c.in_column(ink.temperature->in_celsius(), "degC", 3) : known({}));
   row.set("VISCOSITY", known(scaled(ink.viscosity, 1e3)));
   row.set("SHEARED", known(scaled(ink.sheared, 1e3)));
   row.set("DENSITY", ink.ink.empty() ? known({}) : number(ink.density.si(), 4));

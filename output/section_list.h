@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "output/compose_context.h"
@@ -11,10 +12,12 @@
 namespace output {
 
 std::string front_page(const Context& context);           ///< the answer on one page
+std::string changes_section(const Context& context);      ///< since the issue before
 std::string requirement_section(const Context& context);  ///< given, derived, assumed
 std::string conditions_section(const Context& context);   ///< conditions, warnings
 std::string resolution_section(const Context& context);   ///< demands, lattice, bar code
 std::string arrangement_section(const Context& context);  ///< heads, positions, plan
+std::string layout_section(const Context& context);       ///< section, line-up to scale
 std::string frequency_section(const Context& context);    ///< jetting frequency, speed, strokes
 std::string dots_section(const Context& context);         ///< drop, dot, cover
 std::string jetting_section(const Context& context);      ///< the inks in their heads
@@ -28,8 +31,11 @@ std::string heads_section(const Context& context);        ///< alternatives, rej
 std::string flexibility_section(const Context& context);  ///< spare room, service
 std::string questions_section(const Context& context);    ///< what the customer is asked
 std::string checks_section(const Context& context);       ///< before commitment
-std::string trace_section(const Context& context);        ///< every step
-std::string sources_section(const Context& context);      ///< sources, catalogue values used
+std::string control_section(const Context& context);      ///< revisions, prices, sign-off
+std::string terms_section(const Context& context, std::string_view body);  ///< those used in it
+std::string trace_section(const Context& context);                         ///< every step
+std::string sources_section(const Context& context);  ///< sources, catalogue values used
+std::string record_section(const Context& context);   ///< the request's text, digests
 
 /// The chosen station in one sentence, as markup. At least one group is chosen.
 std::string station_sentence(const Context& context);
@@ -45,6 +51,8 @@ std::vector<AlikeQuestions> grouped_questions(const Context& context);
 std::vector<std::string> unpriced_items(const Context& context, const calc::Station& station);
 /// Whether a printhead is among them.
 bool heads_unpriced(const calc::Station& station);
+/// The acceptance figure of a check in words, as markup.
+std::string check_acceptance(const Context& context, const calc::Check& check);
 /// What the design answers to the requirement of that key, as markup.
 std::string requirement_answer(const Context& context, const std::string& key);
 /// The rejected head that came nearest: fewest reasons, then the catalogue's order; null: none.

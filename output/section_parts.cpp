@@ -6,6 +6,7 @@
 #include "output/compose_text.h"
 #include "output/format.h"
 #include "output/section_list.h"
+#include "output/sketch_list.h"
 
 namespace output {
 namespace {
@@ -34,19 +35,6 @@ std::vector<std::string> served(const Context& c, const calc::BomLine& line) {
   return keys;
 }
 
-/// Where a line goes and what it serves, set below it.
-void add_use(const Context& c, Values& row, const calc::BomLine& line) {
-  const std::vector<std::string> keys = served(c, line);
-  const bool follows = !line.reference.empty() || !keys.empty();
-  row.set("KEEP", follows ? "yes" : "no");
-  if (!follows) return;
-  std::string text = escaped(line.reference);
-  if (!keys.empty()) {
-    text += (text.empty() ? "" : "; ") + c.words("bill.serves") + " " + fields_text(c, keys);
-  }
-  row.add("USE").set_markup("TEXT", std::move(text));
-}
-
 void add_line(const Context& c, Values& values, const calc::BomLine& line,
               const std::string& heading) {
   Values& row = values.add("ROW");
@@ -61,7 +49,8 @@ void add_line(const Context& c, Values& values, const calc::BomLine& line,
   row.set("LEAD", line.lead_time_days ? number(*line.lead_time_days, 3) : "");
   if (!line.technical_data.empty()) row.add("DATA").set("TEXT", pretty_text(line.technical_data));
   if (!heading.empty()) row.add("PART_OF_BILL").set_markup("TEXT", c.words(heading));
-  add_use(c, row, line);
+  row.set("REFERENCE", line.reference);
+  row.set_markup("SERVES", fields_text(c, served(c, line)));
 }
 
 void add_lines(const Context& c, Values& values, const std::vector<calc::BomLine>& bom) {
@@ -131,6 +120,7 @@ void add_cost(const Context& c, Values& values, const calc::Station& station) {
                c.step_keys({"station.running"}));
   add_money(c, table, "ownership", cost.ownership);
   add_unit_costs(c, table, station);
+  table.set_markup("SHARES", plot_costs(c));
   add_lower_bound(c, table, cost);
 }
 

@@ -27,12 +27,13 @@ void add_arrival(const Context& c, Values& values, const calc::Group& group,
   const bool first = arrival.name == "least";
   row.set("GROUP", first ? group.name : std::string());
   row.set("DROP", first ? number(in_pl(level.drop), 3) : std::string());
-  row.set("START", first ? number(level.start.si(), 3) : std::string());
-  row.set("THROW", number(in_mm(arrival.way), 3));
+  row.set("START", first ? c.in_column(level.start.si(), "m/s", 3) : std::string());
+  row.set("THROW", c.in_column(in_mm(arrival.way), "mm", 3));
   const std::optional<calc::Landing>& landing = arrival.landing;
-  row.set_markup("IMPACT", landing ? number(landing->impact.si(), 3) : c.words("flight.stopped"));
+  row.set_markup("IMPACT",
+                 landing ? c.in_column(landing->impact.si(), "m/s", 3) : c.words("flight.stopped"));
   row.set("TIME", landing ? number(landing->time.si() * 1e6, 3) : std::string("\xE2\x80\x93"));
-  row.set("STOP", first ? number(in_mm(level.stop), 3) : std::string());
+  row.set("STOP", first ? c.in_column(in_mm(level.stop), "mm", 3) : std::string());
 }
 
 void add_level(const Context& c, Values& values, const calc::Group& group, std::size_t index,
@@ -60,19 +61,19 @@ void add_flight_text(const Context& c, Values& values, const calc::Group& group,
     const double gravity = calc::standard_gravity.si() * landing->time.si();
     add_text(values, "",
              c.words("flight.gravity",
-                     {{"GROUP", group.name}, {"SPEED", with_unit(gravity, "m/s", 2)}}));
+                     {{"GROUP", group.name}, {"SPEED", c.measure(gravity, "m/s", 2)}}));
   }
   if (flight.sag_spread > calc::Length()) {
     add_text(values, "",
              c.words("flight.sag",
-                     {{"GROUP", group.name}, {"SAG", with_unit(in_um(flight.sag_spread), "um")}}));
+                     {{"GROUP", group.name}, {"SAG", c.measure(in_um(flight.sag_spread), "um")}}));
   }
   if (flight.slope <= 0) return;
   add_text(
       values, c.step_keys({g + ".sagitta_along", g + ".sagitta_across"}),
       c.words("flight.curved",
               {{"GROUP", group.name},
-               {"SAGITTA", with_unit(in_mm(flight.sagitta_along + flight.sagitta_across), "mm")},
+               {"SAGITTA", c.measure(in_mm(flight.sagitta_along + flight.sagitta_across), "mm")},
                {"SLOPE", with_unit(flight.slope / degree, "deg")},
                {"STRETCH", with_unit((1 / std::cos(flight.slope) - 1) * 100, "%", 2)}}));
 }
@@ -96,9 +97,9 @@ void add_budget(const Context& c, Values& values, const calc::Budget& budget) {
   row.set("KEY", c.row_keys({calc::budget_step(c.spec, budget)}));
   row.set_markup("NAME", budget_name(c, budget));
   row.set_markup("AXIS", axis_name(c, budget));
-  row.set("U", number(in_um(budget.expanded), 3));
-  row.set("WORST", number(in_um(budget.worst), 3));
-  row.set("LIMIT", number(in_um(budget.limit), 3));
+  row.set("U", c.in_column(in_um(budget.expanded), "um", 3));
+  row.set("WORST", c.in_column(in_um(budget.worst), "um", 3));
+  row.set("LIMIT", c.in_column(in_um(budget.limit), "um", 3));
   row.set_markup("VERDICT", c.words(budget.pass ? "budget.pass" : "budget.fail"));
   row.set_markup("FIRST", term_name(c, budget.terms[calc::largest_term(budget)]));
 }
@@ -112,9 +113,9 @@ void add_terms(const Context& c, Values& values, const calc::Budget& budget) {
     row.set_markup("NAME", first ? budget_name(c, budget) + ", " + axis_name(c, budget) : "");
     row.set_markup("TERM", term_name(c, term));
     row.set_markup("KIND", c.words("kind." + std::string(calc::kind_word(term.kind))));
-    row.set("HALF", with_unit(term.half_width, term.unit, 3));
-    row.set("SHIFT", number(in_um(term.shift), 3));
-    row.set("U", number(in_um(calc::standard_uncertainty(term)), 3));
+    row.set("HALF", c.measure(term.half_width, term.unit, 3));
+    row.set("SHIFT", c.in_column(in_um(term.shift), "um", 3));
+    row.set("U", c.in_column(in_um(calc::standard_uncertainty(term)), "um", 3));
     first = false;
   }
 }

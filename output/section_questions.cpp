@@ -7,6 +7,7 @@
 #include "output/compose_text.h"
 #include "output/format.h"
 #include "output/section_list.h"
+#include "output/sketch_list.h"
 
 namespace output {
 namespace {
@@ -51,16 +52,6 @@ std::string assumed(const Context& c, const AlikeQuestions& alike) {
   return all;
 }
 
-std::string acceptance(const Context& c, const calc::Check& check) {
-  if (!check.acceptance) return c.words("by_agreement");
-  const std::string limit = check.unit == "1" ? with_unit(*check.acceptance * 100, "%", 3)
-                                              : c.measure(*check.acceptance, check.unit, 3);
-  const std::string key = "check." + check.code + ".acceptance";
-  return c.has_words(key)
-             ? c.words(key, {{"VALUE", limit}, {"NUMBER", number(*check.acceptance, 3)}})
-             : escaped(limit);
-}
-
 /// Adds to the first group whose front is alike, else as a new group.
 template <class Item, class Alike>
 void add_to_group(std::vector<std::vector<const Item*>>& groups, const Item& item, Alike alike) {
@@ -74,6 +65,16 @@ void add_to_group(std::vector<std::vector<const Item*>>& groups, const Item& ite
 }
 
 }  // namespace
+
+std::string check_acceptance(const Context& c, const calc::Check& check) {
+  if (!check.acceptance) return c.words("by_agreement");
+  const std::string limit = check.unit == "1" ? with_unit(*check.acceptance * 100, "%", 3)
+                                              : c.measure(*check.acceptance, check.unit, 3);
+  const std::string key = "check." + check.code + ".acceptance";
+  return c.has_words(key)
+             ? c.words(key, {{"VALUE", limit}, {"NUMBER", number(*check.acceptance, 3)}})
+             : escaped(limit);
+}
 
 std::string question_text(const Context& c, const AlikeQuestions& alike) {
   Values values;
@@ -126,8 +127,9 @@ std::string checks_section(const Context& c) {
     row.set("NUMBER", std::to_string(i + 1));
     row.set_markup("TEXT", c.words("check." + check.code));
     row.set_markup("SUBJECT", joined(c, subjects));
-    row.set_markup("ACCEPTANCE", acceptance(c, check));
+    row.set_markup("ACCEPTANCE", check_acceptance(c, check));
   }
+  values.set_markup("PATTERN", sketch_pattern(c));
   return c.expand("checks", values);
 }
 

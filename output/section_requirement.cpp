@@ -137,11 +137,6 @@ std::string requirement_section(const Context& c) {
   add_inputs(c, values, calc::OriginKind::given, "GIVEN");
   add_inputs(c, values, calc::OriginKind::derived, "DERIVED");
   add_assumptions(c, values);
-  if (const auto& notes = c.request.request.notes) {
-    Values& remarks = values.add("NOTES");
-    remarks.set("KEY", place_key(notes->origin));
-    remarks.set("TEXT", notes->value);
-  }
   return values.sections().empty() ? std::string() : c.expand("requirement", values);
 }
 

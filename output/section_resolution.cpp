@@ -2,6 +2,7 @@
 #include "output/compose_text.h"
 #include "output/format.h"
 #include "output/section_list.h"
+#include "output/sketch_list.h"
 
 namespace output {
 namespace {
@@ -41,8 +42,8 @@ void add_barcode(const Context& c, Values& table, const calc::Group& group,
   row.set("GROUP", group.name);
   row.set_markup("AXIS", c.words("axis." + axis));
   row.set("DOTS", std::to_string(fit.dots));
-  row.set("ASKED", number(in_mm(fit.module_asked), 4));
-  row.set("PRINTED", number(in_mm(fit.module_printed), 4));
+  row.set("ASKED", c.in_column(in_mm(fit.module_asked), "mm", 4));
+  row.set("PRINTED", c.in_column(in_mm(fit.module_printed), "mm", 4));
   row.set("RANGE", number(in_mm(fit.module_least), 4) + " " + c.words("to") + " " +
                        number(in_mm(fit.module_most), 4));
   row.set_markup("VERDICT", c.words(fit.pass ? "passes" : "fails"));
@@ -71,6 +72,7 @@ std::string resolution_section(const Context& c) {
   if (required.substrate_ceiling) {
     values.add("CEILING").set("VALUE", with_unit(in_dpi(*required.substrate_ceiling), "dpi", 3));
   }
+  values.set_markup("EYE", plot_eye(c));
   add_delivered(c, values);
   add_barcodes(c, values);
   return c.expand("resolution", values);

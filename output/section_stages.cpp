@@ -34,7 +34,7 @@ void add_row(const Context& c, Values& table, const std::string& kind, const Fig
   Values& row = table.add("ROW");
   row.set("KEY", c.step_keys({step_of(kind, figure.name)}));
   row.set_markup("NAME", c.words("property.stage_" + std::string(figure.name)));
-  row.set_markup("VALUE", figure.value ? escaped(with_unit(*figure.value, figure.unit, 3))
+  row.set_markup("VALUE", figure.value ? escaped(c.measure(*figure.value, figure.unit, 3))
                                        : c.words("stage_unknown"));
 }
 
@@ -94,7 +94,7 @@ void add_stray(const Context& c, Values& values, const calc::Stage& stage) {
     Values& row = table.add("ROW");
     const std::string at = "station." + stage.kind + ".stray";
     row.set("KEY", first ? c.row_keys({at, at + "_time"}) : std::string());
-    row.set("DISTANCE", number(light.distance_m, 3));
+    row.set("DISTANCE", c.in_column(light.distance_m, "m", 3));
     row.set("IRRADIANCE", number(light.irradiance_w_per_m2, 3));
     row.set_markup("TIME", duration(c, light));
     row.set_markup("GOVERNS",

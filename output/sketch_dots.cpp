@@ -80,7 +80,7 @@ void draw_sizes(const Context& c, Sketch& sketch, const Size& size, double scale
   const double radius = size.dot / 2 * scale;
   const double bottom = corner.y + size.height() * scale;
   const auto text = [&](const std::string& key, double value) {
-    return c.words(key, {{"VALUE", with_unit(value * 1000, "um", 3)}});
+    return c.words(key, {{"VALUE", c.measure(value * 1000, "um", 3)}});
   };
   sketch.dimension_across(corner.x + radius, corner.x + radius + size.across * scale, bottom + 3,
                           text("dots.pitch", size.across), colour);
@@ -88,7 +88,7 @@ void draw_sizes(const Context& c, Sketch& sketch, const Size& size, double scale
                           colour);
   const double right = corner.x + size.width() * scale + 2.5;
   sketch.dimension_down(right, corner.y + radius, corner.y + radius + size.along * scale,
-                        with_unit(size.along * 1000, "um", 3), colour);
+                        c.measure(size.along * 1000, "um", 3), colour);
 }
 
 }  // namespace

@@ -24,5 +24,19 @@ std::string sketch_dots(const Context& context);
 
 /// Budgets of placement as bars against their limits. At least one budget.
 std::string sketch_budgets(const Context& context);
+/// Section along the motion through a head and the product, or empty where sizes are not known.
+std::string sketch_section(const Context& context);
+
+/// Heads, stages and room for service along the line, lengths to scale; empty for a carriage.
+std::string sketch_line(const Context& context);
+
+/// The pattern that is printed for acceptance, or empty where nothing is checked on one.
+std::string sketch_pattern(const Context& context);
+
+/// What the eye tells apart over distance with the request's point, or empty without a distance.
+std::string plot_eye(const Context& context);
+
+/// The parts of the cost of ownership, or empty where there are fewer than two.
+std::string plot_costs(const Context& context);
 
 }  // namespace output

@@ -212,17 +212,17 @@ void draw_sizes(const Context& c, Sketch& sketch, const Frame& frame, const Exte
   const Spot left = frame.at(first, e.top);
   const Spot right = frame.at(last, e.bottom);
   sketch.dimension_across(left.x, right.x, top_margin - 9,
-                          c.words("plan.array", {{"VALUE", with_unit(last - first, "mm", 4)}}),
+                          c.words("plan.array", {{"VALUE", c.measure(last - first, "mm", 4)}}),
                           colour);
   if (const auto pair = neighbours(heads)) {
     sketch.dimension_across(
         frame.at(pair->first.x, 0).x, frame.at(pair->second.x, 0).x, top_margin - 3,
-        c.words("plan.head_pitch", {{"VALUE", with_unit(pair->second.x - pair->first.x, "mm", 4)}}),
+        c.words("plan.head_pitch", {{"VALUE", c.measure(pair->second.x - pair->first.x, "mm", 4)}}),
         colour);
   }
   const double edge = frame.at(e.right, 0).x + 4;
   sketch.dimension_down(edge, frame.at(0, e.top).y, frame.at(0, e.bottom).y,
-                        c.words("plan.rows", {{"VALUE", with_unit(e.bottom - e.top, "mm", 4)}}),
+                        c.words("plan.rows", {{"VALUE", c.measure(e.bottom - e.top, "mm", 4)}}),
                         colour);
 }
 
@@ -291,7 +291,7 @@ std::string sketch_joint(const Context& c) {
   const double x2 = frame.at(first.x + first.swath / 2, 0).x;
   const double x3 = frame.at(second.x - second.swath / 2, 0).x;
   const auto size = [&](const std::string& key, double value) {
-    return c.words(key, {{"VALUE", with_unit(value, "mm", 4)}});
+    return c.words(key, {{"VALUE", c.measure(value, "mm", 4)}});
   };
   sketch.dimension_across(x1, x2, top_margin - 7, size("plan.swath", first.swath), colour);
   sketch.dimension_across(x1, x3, bottom + 8, size("plan.head_pitch", second.x - first.x), colour);

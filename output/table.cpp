@@ -10,7 +10,9 @@
 namespace output {
 namespace {
 
-constexpr double pad = 2.1;          // pt, above and below a row's text
+constexpr double usual_pad = 2.1;  // pt, above and below a row's text
+constexpr double dense_pad = 0.15;
+constexpr double points_per_mm = 72 / 25.4;
 constexpr double strong_rule = 0.9;  // above and below the table
 constexpr double fine_rule = 0.45;   // under the head, over a total
 constexpr double room = 8;           // above and below the table
@@ -27,6 +29,7 @@ struct Row {
   const Node* node = nullptr;
   std::vector<Cell> cells;
   std::size_t line_count = 1;
+  double least_height = 0;  ///< [pt]
   bool is_head = false, is_total = false;
 };
 
@@ -37,6 +40,8 @@ class TableSetter {
         column_(column),
         table_(table),
         columns_(parse_columns(table.get("columns"), column.x, column.width)),
+        pad_(flag_of(table, "dense") ? dense_pad : usual_pad),
+        lined_(flag_of(table, "lines")),
         size_(context.sizes().table),
         pitch_(context.pitch(size_) * 0.97),
         base_(baseline(context.measurer.fonts(), size_, pitch_)) {}
@@ -59,6 +64,7 @@ class TableSetter {
       row.is_head = child.name == "head";
       row.is_total = !row.is_head && flag_of(child, "total");
       if (row.is_head && !rows_.empty()) throw fault("the head is not first");
+      row.least_height = number_of(child, "height", 0) * points_per_mm;
       read_cells(row);
       rows_.push_back(std::move(row));
     }
@@ -140,7 +146,8 @@ class TableSetter {
   void set_row(std::size_t index) {
     const Row& row = rows_[index];
     context_.anchor_next(row.node->get("id"));
-    const double height = 2 * pad + pitch_ * static_cast<double>(row.line_count);
+    const double height =
+        std::max(row.least_height, 2 * pad_ + pitch_ * static_cast<double>(row.line_count));
     const double most =
         std::min(context_.room_beside_kept(), context_.body_height() - head_height());
     if (height <= most || row.is_head) {
@@ -152,15 +159,16 @@ class TableSetter {
 
   double head_height() const {
     if (rows_.empty() || !rows_.front().is_head) return 0;
-    return 2 * pad + pitch_ * static_cast<double>(rows_.front().line_count);
+    return 2 * pad_ + pitch_ * static_cast<double>(rows_.front().line_count);
   }
 
   /// The lines from `first` to before `last` of a row as one slice.
   void set_part(std::size_t index, std::size_t first, std::size_t last) {
     const Row& row = rows_[index];
     const bool begins = first == 0, ends = last == row.line_count;
-    const double top = begins ? pad : 0;
-    const double height = top + pitch_ * static_cast<double>(last - first) + (ends ? pad : 0);
+    const double top = begins ? pad_ : 0;
+    const double text = top + pitch_ * static_cast<double>(last - first) + (ends ? pad_ : 0);
+    const double height = begins && ends ? std::max(row.least_height, text) : text;
     int keys = -1;
     if (begins && !column_.wide && !row.is_head) {
       keys = set_keys(context_, row.node->get("key"), top + base_);
@@ -196,7 +204,7 @@ class TableSetter {
     if (!ends) return;
     if (index + 1 == rows_.size()) {
       emit_rule(height, strong_rule);
-    } else if (row.is_head) {
+    } else if (row.is_head || lined_) {
       emit_rule(height, fine_rule);
     }
   }
@@ -242,6 +250,8 @@ class TableSetter {
   Column column_;
   const Node& table_;
   std::vector<TableColumn> columns_;
+  double pad_;
+  bool lined_;
   double size_;
   double pitch_;
   double base_;

@@ -41,11 +41,20 @@ class Values {
   std::map<std::string, std::vector<std::unique_ptr<Values>>, std::less<>> sections_;
 };
 
+/// Templates of the user's own: each replaces the shipped one of the same name.
+struct OwnTemplates {
+  std::string folder;                        ///< as messages name it
+  std::map<std::string, std::string> files;  ///< by name below that folder: "style.ini"
+};
+
 /// Immutable after construction; safe to share between threads.
 class Templates {
  public:
-  /// The compiled-in templates. Throws std::runtime_error naming file and line when one is broken.
-  Templates();
+  /// The compiled-in templates, or the user's in place of those of the same name. A folder beside
+  /// `en` is another language and has every file of it; a *.png is a logo the style may name.
+  /// Throws std::runtime_error naming file and line when one is broken, has a marker, key or
+  /// argument that the shipped one has not, or lacks a text.
+  explicit Templates(const OwnTemplates& own = {});
   ~Templates();
   Templates(const Templates&) = delete;
   Templates& operator=(const Templates&) = delete;
@@ -60,10 +69,17 @@ class Templates {
   std::string words(std::string_view language, std::string_view key, const Values& values) const;
   /// Whether a key has words.
   bool has_words(std::string_view language, std::string_view key) const;
+  /// The keys that begin so, in the order of their bytes.
+  std::vector<std::string> keys(std::string_view language, std::string_view prefix) const;
+  /// The languages there are templates in, in the order of their bytes.
+  std::vector<std::string> languages() const;
+  /// SHA-256 of the user's own files; empty when there are none.
+  const std::string& own_digest() const;
+  /// Throws std::runtime_error "file:line: ..." where a language differs from the shipped English
+  /// in its templates, markers, keys or arguments.
+  void check_language(std::string_view language) const;
   /// Whether there are templates in that language.
   bool has_language(std::string_view language) const;
-  /// Those languages.
-  std::vector<std::string> languages() const;
   /// The words of a key as they are written, arguments as {{ARG}}. Throws std::out_of_range.
   const std::string& wording(std::string_view language, std::string_view key) const;
   /// Of the texts of all of them: equal digests expand alike.
@@ -71,6 +87,8 @@ class Templates {
   const PageStyle& style() const;
   /// A text of the style file ("house.owner"). Throws std::out_of_range when it has none.
   const std::string& setting(std::string_view key) const;
+  /// The same, or `key.language` where the style has that.
+  const std::string& setting(std::string_view key, std::string_view language) const;
 
  private:
   struct Impl;

@@ -8,6 +8,9 @@
 #include <optional>
 #include <stdexcept>
 #include <utility>
+#include <vector>
+
+#include "output/section_names.h"
 
 namespace output {
 namespace {
@@ -18,7 +21,7 @@ struct Number {
   std::string_view key;
   double PageStyle::*member;
 };
-constexpr std::array<Number, 10> numbers{{
+constexpr std::array<Number, 11> numbers{{
     {"page.width", &PageStyle::page_width},
     {"page.height", &PageStyle::page_height},
     {"page.margin_left", &PageStyle::margin_left},
@@ -29,7 +32,15 @@ constexpr std::array<Number, 10> numbers{{
     {"page.key_gap", &PageStyle::key_gap},
     {"page.body_size", &PageStyle::body_size},
     {"page.leading", &PageStyle::leading},
+    {"page.logo_height", &PageStyle::logo_height},
 }};
+
+/// Sizes of paper after ISO 216 and ANSI/ASME Y14.1 [pt].
+struct Paper {
+  std::string_view key;
+  double width, height;
+};
+constexpr std::array<Paper, 2> paper{{{"A4", 595.276, 841.890}, {"Letter", 612, 792}}};
 
 struct Tint {
   std::string_view key;
@@ -41,7 +52,15 @@ constexpr std::array<Tint, 3> tints{{
     {"colours.shade", &PageStyle::shade},
 }};
 
-constexpr std::array<std::string_view, 3> texts{"house.owner", "house.creator", "house.approval"};
+constexpr std::array<std::string_view, 9> texts{
+    "house.owner",      "house.creator", "house.approval",    "house.confidential", "house.legal",
+    "house.price_days", "house.logo",    "document.sections", "numbers.decimal"};
+/// Of them those that may be empty, and those that are a whole number.
+constexpr std::array<std::string_view, 3> may_be_empty{"house.confidential", "house.legal",
+                                                       "house.logo"};
+constexpr std::size_t language_length = 2;  ///< "house.owner.de" is the owner's name in German
+constexpr std::string_view days_key = "house.price_days";
+constexpr int most_days = 3650;
 /// Colours of drawings: fills may be several, separated by blanks, used in turn.
 constexpr std::array<std::string_view, 5> drawing{
     "drawing.fills", "drawing.outline", "drawing.dimension", "drawing.travel", "drawing.body"};
@@ -62,6 +81,13 @@ std::optional<double> positive_number(std::string_view text) {
   if (done.ec != std::errc{} || done.ptr != text.data() + text.size()) return std::nullopt;
   if (!std::isfinite(value) || value <= 0) return std::nullopt;
   return value;
+}
+
+bool is_days(std::string_view text) {
+  int value = 0;
+  const auto done = std::from_chars(text.data(), text.data() + text.size(), value);
+  return done.ec == std::errc{} && done.ptr == text.data() + text.size() && value > 0 &&
+         value <= most_days;
 }
 
 std::optional<Colour> colour(std::string_view text) {
@@ -119,7 +145,7 @@ class StyleReader {
     const std::string_view value = trimmed(text.substr(equals + 1));
     if (!seen_.emplace(key, line).second) fail(file_, line, key + " stands twice");
     if (!take_number(line, key, value) && !take_tint(line, key, value) &&
-        !take_text(line, key, value)) {
+        !take_size(line, key, value) && !take_text(line, key, value)) {
       fail(file_, line, "unknown key " + key);
     }
   }
@@ -153,12 +179,54 @@ class StyleReader {
     return true;
   }
 
+  bool take_size(int line, std::string_view key, std::string_view value) {
+    if (key != "page.size") return false;
+    const auto* const row = find_row(paper, value);
+    if (row == paper.end()) fail(file_, line, "page.size wants A4 or Letter");
+    style_.page.page_width = row->width;
+    style_.page.page_height = row->height;
+    return true;
+  }
+
+  /// What only one text wants.
+  void check_text(int line, std::string_view key, std::string_view value) const {
+    if (key == days_key && !is_days(value)) {
+      fail(file_, line, std::string(key) + " wants a whole number of days from 1 to 3650");
+    }
+    if (key == "numbers.decimal" && value != "point" && value != "comma") {
+      fail(file_, line, "numbers.decimal wants point or comma");
+    }
+    if (key == "document.sections") check_sections(line, value);
+  }
+
+  /// Every section once: an order leaves nothing out.
+  void check_sections(int line, std::string_view list) const {
+    std::vector<std::string_view> left(section_names.begin(), section_names.end());
+    while (!list.empty()) {
+      const std::size_t end = std::min(list.find(' '), list.size());
+      const std::string_view name = list.substr(0, end);
+      const auto found = std::find(left.begin(), left.end(), name);
+      if (found == left.end()) {
+        const bool known = has(section_names, name);
+        fail(file_, line, (known ? "section twice: " : "unknown section: ") + std::string(name));
+      }
+      left.erase(found);
+      list = trimmed(list.substr(end));
+    }
+    if (!left.empty()) fail(file_, line, "section left out: " + std::string(left.front()));
+  }
+
   bool take_text(int line, const std::string& key, std::string_view value) {
     const bool is_drawing = has(drawing, key);
-    if (!is_drawing && !has(texts, key)) return false;
-    if (value.empty()) fail(file_, line, key + " has no value");
+    const std::size_t last = key.rfind('.');
+    const bool of_language = key.size() - last - 1 == language_length && key.find('.') != last;
+    const std::string base = of_language ? key.substr(0, last) : key;
+    if (!is_drawing && !has(texts, base)) return false;
+    if (value.empty() && !has(may_be_empty, base)) fail(file_, line, key + " has no value");
+    check_text(line, base, value);
     if (is_drawing && !all_colours(value)) fail(file_, line, key + " wants colours RRGGBB");
-    style_.settings.emplace(key, is_drawing ? single_blanks(value) : std::string(value));
+    const bool is_list = is_drawing || base == "document.sections";
+    style_.settings.emplace(key, is_list ? single_blanks(value) : std::string(value));
     return true;
   }
 

@@ -52,16 +52,39 @@ void Words::read(const std::string& file, std::string_view text) {
   }
 }
 
-const std::string& Words::text(std::string_view key) const {
+const std::string& Words::text(std::string_view key) const { return entry(key).text; }
+
+std::vector<std::string> Words::keys(std::string_view prefix) const {
+  std::vector<std::string> found;
+  for (auto it = entries_.lower_bound(prefix);
+       it != entries_.end() && it->first.starts_with(prefix); ++it) {
+    found.push_back(it->first);
+  }
+  return found;
+}
+
+const Words::Entry& Words::entry(std::string_view key) const {
   const auto found = entries_.find(key);
   if (found == entries_.end()) throw std::out_of_range("no words for " + std::string(key));
-  return found->second.text;
+  return found->second;
+}
+
+std::pair<std::string, int> Words::place(std::string_view key) const {
+  return {entry(key).file, entry(key).line};
+}
+
+std::set<std::string> Words::arguments(std::string_view key) const {
+  const std::string& text = entry(key).text;
+  std::set<std::string> names;
+  for (std::size_t at = text.find("{{"); at != std::string::npos; at = text.find("{{", at + 2)) {
+    const std::size_t end = std::min(text.find("}}", at), text.size());
+    names.insert(text.substr(at + 2, end - at - 2));
+  }
+  return names;
 }
 
 std::string Words::fill(std::string_view key, const Values& values) const {
-  const auto found = entries_.find(key);
-  if (found == entries_.end()) throw std::out_of_range("no words for " + std::string(key));
-  const Entry& entry = found->second;
+  const Entry& entry = this->entry(key);
   std::string filled;
   std::size_t at = 0;
   for (std::size_t open = entry.text.find("{{"); open != std::string::npos;

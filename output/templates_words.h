@@ -2,8 +2,11 @@
 #pragma once
 
 #include <map>
+#include <set>
 #include <string>
 #include <string_view>
+#include <utility>
+#include <vector>
 
 #include "output/templates.h"
 
@@ -19,6 +22,12 @@ class Words {
   bool has(std::string_view key) const { return entries_.contains(key); }
   /// The text of a key as it is written. Throws std::out_of_range for an unknown key.
   const std::string& text(std::string_view key) const;
+  /// The keys that begin so, in the order of their bytes.
+  std::vector<std::string> keys(std::string_view prefix) const;
+  /// Where the text of a key stands: file and line. Throws std::out_of_range for an unknown key.
+  std::pair<std::string, int> place(std::string_view key) const;
+  /// The names of the arguments in its text.
+  std::set<std::string> arguments(std::string_view key) const;
   /// The text of a key with its arguments, escaped. Throws std::out_of_range for an unknown key and
   /// std::runtime_error "file:line: ..." for an argument nobody set.
   std::string fill(std::string_view key, const Values& values) const;
@@ -28,6 +37,7 @@ class Words {
     std::string text, file;
     int line = 0;
   };
+  const Entry& entry(std::string_view key) const;
   void take_line(const std::string& file, int line, std::string_view content);
 
   std::map<std::string, Entry, std::less<>> entries_;

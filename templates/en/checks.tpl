@@ -7,4 +7,5 @@
 <row><cell>{{NUMBER}}</cell><cell>{{TEXT:none}}</cell><cell>{{SUBJECT:none}}</cell><cell>{{ACCEPTANCE:none}}</cell></row>
 {{/ROW}}
 </table>
+{{PATTERN:none}}
 </section>

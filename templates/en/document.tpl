@@ -1,7 +1,7 @@
 {{%AUTOESCAPE context="XML"}}
 <document title="{{TITLE}}" customer="{{CUSTOMER}}" id="{{ID}}" language="{{LANGUAGE}}" date="{{DATE}}"
   author="{{OWNER}}" creator="{{CREATOR}}" subject="System specification" keywords="{{KEYWORDS}}">
-<titleblock>
+<titleblock note="{{CONFIDENTIAL}}">
 <cell name="owner" label="Legal owner">{{OWNER}}</cell>
 <cell name="title" label="Title">{{TITLE}}</cell>
 <cell name="status" label="Status">PRELIMINARY</cell>

@@ -1,5 +1,6 @@
 {{%AUTOESCAPE context="XML"}}
 <note kind="{{KIND}}" title="{{VERDICT:none}}">{{SUMMARY:none}}</note>
+{{#REPLACES}}<p>{{TEXT:none}} <a to="s-changes">{{LINK:none}}</a>.</p>{{/REPLACES}}
 {{#STATION}}
 <p>{{SENTENCE:none}}</p>
 {{DRAWING:none}}

@@ -1,13 +1,12 @@
 {{%AUTOESCAPE context="XML"}}
-<section title="Bill of materials" id="s-parts" wide="yes">
-<table columns="r:9 l:* l:24 r:13 l:10 r:21 r:23 r:15" caption="{{CAPTION:none}}" wide="yes">
-<head><cell>Item</cell><cell>Designation and technical data</cell><cell>Part number</cell><cell>Qty</cell><cell>Unit</cell><cell>Unit price</cell><cell>Price</cell><cell>Lead, d</cell></head>
+<section title="Bill of materials" id="s-parts" landscape="yes">
+<table columns="r:9 r:13 l:11 l:25 l:* l:34 l:44 r:22 r:24 r:14" caption="{{CAPTION:none}}">
+<head><cell>Item</cell><cell>Quantity</cell><cell>Unit</cell><cell>Part number</cell><cell>Designation and technical data</cell><cell>Reference</cell><cell>For</cell><cell>Unit price</cell><cell>Price</cell><cell>Lead time, d</cell></head>
 {{#ROW}}
-{{#PART_OF_BILL}}<row keep="yes"><cell/><cell span="7"><b>{{TEXT:none}}</b></cell></row>{{/PART_OF_BILL}}
-<row id="{{ANCHOR}}" keep="{{KEEP}}"><cell>{{ITEM}}</cell><cell><b>{{DESIGNATION:none}}</b>{{#DATA}}; {{TEXT}}{{/DATA}}</cell><cell>{{PART}}</cell><cell>{{QUANTITY}}</cell><cell>{{UNIT:none}}</cell><cell>{{PRICE:none}}</cell><cell>{{EXTENDED:none}}</cell><cell>{{LEAD}}</cell></row>
-{{#USE}}<row><cell/><cell span="7"><i>{{TEXT:none}}</i></cell></row>{{/USE}}
+{{#PART_OF_BILL}}<row keep="yes"><cell/><cell span="9"><b>{{TEXT:none}}</b></cell></row>{{/PART_OF_BILL}}
+<row id="{{ANCHOR}}"><cell>{{ITEM}}</cell><cell>{{QUANTITY}}</cell><cell>{{UNIT:none}}</cell><cell>{{PART}}</cell><cell><b>{{DESIGNATION:none}}</b>{{#DATA}}; {{TEXT}}{{/DATA}}</cell><cell>{{REFERENCE}}</cell><cell>{{SERVES:none}}</cell><cell>{{PRICE:none}}</cell><cell>{{EXTENDED:none}}</cell><cell>{{LEAD}}</cell></row>
 {{/ROW}}
-<row total="yes"><cell span="6">{{TOTAL_LABEL:none}}</cell><cell>{{TOTAL}}</cell><cell>{{LEAD}}</cell></row>
+<row total="yes"><cell span="8">{{TOTAL_LABEL:none}}</cell><cell>{{TOTAL}}</cell><cell>{{LEAD}}</cell></row>
 </table>
 <p>Not contained: assembly and installation, web or product handling, building services (power, air, exhaust ducts, cooling water) and taxes. What is on request is not in the total.</p>
 {{#LEAD_TIME}}<p>{{TEXT:none}}</p>{{/LEAD_TIME}}
@@ -19,6 +18,7 @@
 <head><cell>Cost</cell><cell>{{CURRENCY}}</cell></head>
 {{#ROW}}<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell></row>{{/ROW}}
 </table>
+{{SHARES:none}}
 {{#WITHOUT}}<p>The yearly sums and the cost of ownership are lower bounds: they stand without {{ITEMS:none}}.</p>{{/WITHOUT}}
 <p>Labour a year is only the replacement and alignment of heads; operators are not contained.</p>
 </section>

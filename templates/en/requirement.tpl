@@ -41,7 +41,4 @@
 {{#FOOTNOTE}}<p>† Common practice, without a source.</p>{{/FOOTNOTE}}
 </section>
 {{/ASSUMED}}
-{{#NOTES}}
-<p key="{{KEY}}"><b>Remarks of the customer.</b> {{TEXT}}</p>
-{{/NOTES}}
 </section>

@@ -7,6 +7,7 @@
 <row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{ACROSS}}</cell><cell>{{ALONG}}</cell><cell>{{KIND:none}}</cell></row>
 {{/DEMAND}}
 </table>
+{{EYE:none}}
 {{#CEILING}}
 <p>On this substrate dots cannot show more than {{VALUE}}: finer lattices only overlap the dots further.</p>
 {{/CEILING}}

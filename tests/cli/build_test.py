@@ -1,6 +1,7 @@
 """`swathspec build`: files, names, reissues, the whole inbox at once."""
 
 import csv
+import hashlib
 import io
 import json
 import pathlib
@@ -9,6 +10,40 @@ import subprocess
 import unittest
 
 from support import DATE, LOG, PROGRAM, ROOT, SAMPLES, Desk
+
+
+class Reissue(Desk):
+    def issue(self, revision, more="", **options):
+        self.request("lids.ini", id="LIDS", more=f"revision = {revision}\n{more}")
+        return self.run_program("build", "lids.ini", "--date", DATE, "-o", "out",
+                                *options.get("arguments", ()), expect=options.get("expect", 0))
+
+    def test_a_reissue_names_the_issue_it_replaces_and_stays_unchanged(self):
+        self.issue("A")
+        before = (self.folder / f"out/LIDS_rA_{DATE}.json").read_bytes()
+        self.issue("B", more="units = us")
+        path = self.folder / f"out/LIDS_rB_{DATE}.json"
+        revisions = json.loads(path.read_text())["revisions"]
+        self.assertEqual([(r["revision"], r["date"]) for r in revisions], [("A", DATE)])
+        self.assertEqual(revisions[0]["sha256"], hashlib.sha256(before).hexdigest())
+        text = subprocess.run(["pdftotext", "-raw", path.with_suffix(".pdf"), "-"],
+                              capture_output=True, text=True, check=True).stdout
+        self.assertIn("Changes since revision A", text)
+        self.assertIn("units of the document not there us", text)
+        self.assertTrue(self.issue("B", more="units = us").stdout.startswith("unchanged"))
+
+    def test_earlier_issues_may_stand_in_another_folder(self):
+        self.issue("A")
+        (self.folder / "out").rename(self.folder / "old")
+        self.issue("B", arguments=("--previous", "old"))
+        figures = json.loads((self.folder / f"out/LIDS_rB_{DATE}.json").read_text())
+        self.assertEqual(figures["revisions"][0]["revision"], "A")
+        self.issue("C", arguments=("--previous", "nowhere"), expect=66)
+
+    def test_a_damaged_earlier_issue_is_told(self):
+        self.issue("A")
+        (self.folder / f"out/LIDS_rA_{DATE}.json").write_text("{}")
+        self.assertIn("W0302", self.issue("B").stderr)
 
 
 class Samples(Desk):

@@ -33,7 +33,7 @@ class Check(Desk):
             self.assertIn(f"warning[{code}]", checked.stderr)
         self.assertIn("a.ini:4:12: warning[W0302]: there are no texts in language fr; "
                       "the document is in en", checked.stderr)
-        self.assertIn("set request.language to one of: en", checked.stderr)
+        self.assertIn("set request.language to one of: de, en", checked.stderr)
         self.assertIn("a.ini:20:1: warning[W0503]", checked.stderr)  # [ink.black] has no price
         count = checked.stderr.count(" warning[")
         self.assertTrue(checked.stdout.endswith(f"0 errors, {count} warnings\n"), checked.stdout)

@@ -87,9 +87,15 @@ const std::map<std::string, Scene>& scenes() {
           os.files.erase("out/Q-1_rA_2026-01-02.json");
           os.files["q.ini"] = request("Lids \xD8\xA7");
         }}},
-      {"W0302", {Exit::success, [](BrokenOs& os) {
-                   os.files.erase("out/Q-1_rA_2026-01-02.json");
-                   os.files["q.ini"] = request("Lids\nlanguage = fr");
+      {"W0302",
+       {Exit::success,
+        [](BrokenOs& os) {
+          os.files.erase("out/Q-1_rA_2026-01-02.json");
+          os.files["q.ini"] = request("Lids\nlanguage = fr");
+        }}},
+      {"W0304", {Exit::success, [](BrokenOs& os) {
+                   os.files["out/Q-1_rA_2026-01-02.json"] = "{}";
+                   os.files["q.ini"] = request("Lids") + "revision = B\n";
                  }}}};
   return all;
 }

@@ -3,12 +3,13 @@
 # One line a file; exit status 0 when all are, 1 when one is not, 64 usage, 69 a tool is missing.
 set -u -o pipefail
 export LC_ALL=C.UTF-8
+here=$(dirname -- "$0")
 
 if [ $# -eq 0 ]; then
   echo "usage: pdf.sh FILE..." >&2
   exit 64
 fi
-for tool in qpdf pdffonts pdftotext pdftoppm java awk; do
+for tool in qpdf pdffonts pdftotext pdftoppm java awk python3; do
   command -v "$tool" > /dev/null || { echo "pdf.sh: $tool is not installed" >&2; exit 69; }
 done
 jars=/usr/share/java
@@ -49,6 +50,7 @@ check() {
     faults+=("no plain XMP that claims PDF/A-1b")
   quiet "qpdf" qpdf --check "$file"
   grep -q WARNING "$work/out" && faults+=("qpdf warns")
+  while read -r fault; do faults+=("${fault#"$file: "}"); done < <(python3 "$here/archive.py" "$file")
   quiet "pdffonts" pdffonts "$file"
   awk 'NR > 2 { rows++; if ($(NF-4) != "yes" || $(NF-3) != "yes" || $(NF-2) != "yes") bad++ }
        END { exit !(rows > 0 && bad == 0) }' "$work/out" ||

@@ -29,8 +29,9 @@ breaks cross_reference 's/^startxref/startxxxx/'
 size=$(stat -c %s "$good")
 head -c $((size * 2 / 3)) "$good" > "$work/cut.pdf"
 : > "$work/empty.pdf"
-{ head -c $((size / 4)) "$good"; printf 'broken stream'; tail -c +$((size / 4 + 14)) "$good"; } \
-  > "$work/stream.pdf"
+# Within the first stream behind a quarter of the file.
+place=$(grep -abo '^stream' "$good" | awk -F: -v from=$((size / 4)) '$1 > from { print $1 + 12; exit }')
+{ head -c "$place" "$good"; printf 'broken stream'; tail -c +$((place + 14)) "$good"; } > "$work/stream.pdf"
 
 status=0
 if ! bash "$here/pdf.sh" "$good"; then

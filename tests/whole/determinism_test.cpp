@@ -5,6 +5,7 @@
 #include <set>
 
 #include "calc/calculate.h"
+#include "tests/output/support/hard_document.h"
 #include "tests/whole/support/case.h"
 #include "tests/whole/support/samples.h"
 
@@ -40,7 +41,7 @@ calc::Catalogue reversed(calc::Catalogue catalogue) {
 
 TEST_CASE("every sample issued twice on one date gives the same bytes") {
   const output::Templates again;
-  const output::Fonts faces;
+  const output::Fonts faces(support::cjk_face());
   const output::Environment first{whole::sample_catalogue(), whole::templates(), whole::fonts()};
   const output::Environment second{whole::sample_catalogue(), again, faces};
   for (const auto& request : whole::sample_requests()) {

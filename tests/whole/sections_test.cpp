@@ -37,6 +37,10 @@ const std::vector<Change>& changes() {
       {"s-flexibility", "line.speed = 30 m/min", "line.speed = 31 m/min"},
       {"s-questions", "-line.weave", "-line.throw_distance"},
       {"s-checks", "image.registration = 60 um", "image.registration = 50 um"},
+      {"s-control", "catalogue.date = 2026-10-01", "request.notes = Second shift only."},
+      {"s-terms", "request.title = Labels", "request.title = Labels near the explosive limit"},
+      {"s-layout", "line.throw_distance = 1 mm", "line.throw_distance = 1.2 mm"},
+      {"s-record", "line.speed = 30 m/min", "line.speed = 31 m/min"},
       {"s-trace", "line.speed = 30 m/min", "line.speed = 31 m/min"},
       {"s-sources", "head.A.price = 2000 EUR", "head.A.price = 2100 EUR"},
   };

@@ -58,7 +58,7 @@ output::TextRun run_of(const output::Page& page, std::string_view beginning) {
 
 std::vector<Box> body_boxes(const output::Page& page) {
   const output::PageStyle style;
-  const double keys = style.page_width - style.margin_right - style.key_column;
+  const double keys = page.width - style.margin_right - style.key_column;
   std::vector<Box> found;
   for (const Box& box : page.boxes) {
     if (box.kind != Box::Kind::furniture && box.x < keys) found.push_back(box);
@@ -87,8 +87,8 @@ std::string page_faults(const output::Page& page) {
   std::string found;
   for (const output::TextRun& run : runs(page)) {
     const bool outside = run.x < style.margin_left - 0.01 ||
-                         run.x + run.width > style.page_width - style.margin_right + 0.01 ||
-                         run.y < style.margin_top || run.y > style.page_height - 20;
+                         run.x + run.width > page.width - style.margin_right + 0.01 ||
+                         run.y < style.margin_top || run.y > page.height - 20;
     if (run.rotation != 0) continue;
     if (outside) found += "outside the margins: " + run.text + "\n";
     if (!is_boxed(page, run)) found += "outside of all boxes: " + run.text + "\n";

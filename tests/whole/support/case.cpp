@@ -4,6 +4,7 @@
 
 #include "output/compose.h"
 #include "output/date.h"
+#include "tests/output/support/hard_document.h"
 #include "tests/whole/support/written.h"
 
 namespace whole {
@@ -41,12 +42,14 @@ const output::Templates& templates() {
 }
 
 const output::Fonts& fonts() {
-  static const output::Fonts shared;
+  static const std::string bytes = support::cjk_face();
+  static const output::Fonts shared(bytes);
   return shared;
 }
 
 std::string Case::markup() const {
-  return output::compose(specification, request.request, templates());
+  return output::compose(specification, request.request, templates(),
+                         output::matter_of(specification, request));
 }
 
 Case case_of(std::string_view changes) {

@@ -1,0 +1,121 @@
+#include "output/plot.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "output/format.h"
+#include "output/templates.h"
+
+namespace output {
+namespace {
+
+constexpr double tick = 1.2;         ///< length of a tick [mm]
+constexpr double number_size = 6.5;  ///< type size [pt]
+constexpr double label_size = 7;     ///< [pt]
+constexpr std::size_t most_across = 7, most_up = 6;
+constexpr std::string_view ink = "000000", grid = "CCCCCC";
+constexpr double slack = 1e-9;  ///< of a tick's step
+
+std::vector<double> ticks(const Axis& axis, std::size_t most) {
+  return axis.logarithmic ? decade_ticks(axis.low, axis.high)
+                          : round_ticks(axis.low, axis.high, most);
+}
+
+/// From 0 at the low end to 1 at the high one.
+double share(const Axis& axis, double value) {
+  const double place = axis.logarithmic
+                           ? std::log(value / axis.low) / std::log(axis.high / axis.low)
+                           : (value - axis.low) / (axis.high - axis.low);
+  return std::clamp(place, 0.0, 1.0);
+}
+
+}  // namespace
+
+std::vector<double> round_ticks(double low, double high, std::size_t most) {
+  const double rough = (high - low) / static_cast<double>(most - 1);
+  const double decade = std::pow(10.0, std::floor(std::log10(rough)));
+  double step = 10 * decade;
+  for (const double factor : {5.0, 2.0, 1.0}) {
+    if (factor * decade >= rough * (1 - slack)) step = factor * decade;
+  }
+  std::vector<double> found;
+  const double first = std::ceil(low / step - slack);
+  const double last = std::floor(high / step + slack);
+  for (double i = first; i <= last; ++i) found.push_back(i * step + 0.0);
+  return found;
+}
+
+std::vector<double> decade_ticks(double low, double high) {
+  std::vector<double> found;
+  for (double decade = std::pow(10.0, std::floor(std::log10(low))); decade <= high; decade *= 10) {
+    for (const double factor : {1.0, 2.0, 5.0}) {
+      const double value = factor * decade;
+      if (value >= low * (1 - slack) && value <= high * (1 + slack)) found.push_back(value);
+    }
+  }
+  return found;
+}
+
+Plot::Plot(Sketch& sketch, PlotFrame frame, Axis across, Axis up)
+    : sketch_(sketch), frame_(frame), across_(std::move(across)), up_(std::move(up)) {}
+
+double Plot::across(double x) const { return frame_.left + frame_.width * share(across_, x); }
+
+double Plot::up(double y) const { return frame_.top + frame_.height * (1 - share(up_, y)); }
+
+Spot Plot::at(double x, double y) const { return {across(x), up(y)}; }
+
+void Plot::draw_ticks_across() const {
+  const double foot = frame_.top + frame_.height;
+  for (const double value : ticks(across_, most_across)) {
+    const double x = across(value);
+    sketch_.line({x, frame_.top}, {x, foot}, {grid, 0.3, ""});
+    sketch_.line({x, foot}, {x, foot + tick}, {ink, 0.5, ""});
+    sketch_.label({x, foot + tick + 2.8}, "middle", number_size, escaped(number(value, 4)));
+  }
+}
+
+void Plot::draw_ticks_up() const {
+  for (const double value : ticks(up_, most_up)) {
+    const double y = up(value);
+    sketch_.line({frame_.left, y}, {frame_.left + frame_.width, y}, {grid, 0.3, ""});
+    sketch_.line({frame_.left - tick, y}, {frame_.left, y}, {ink, 0.5, ""});
+    sketch_.label({frame_.left - tick - 0.8, y + 0.9}, "end", number_size,
+                  escaped(number(value, 4)));
+  }
+}
+
+void Plot::draw_axes() const {
+  draw_ticks_across();
+  draw_ticks_up();
+  const double foot = frame_.top + frame_.height;
+  sketch_.line({frame_.left, frame_.top}, {frame_.left, foot}, {ink, 0.6, ""});
+  sketch_.line({frame_.left, foot}, {frame_.left + frame_.width, foot}, {ink, 0.6, ""});
+  sketch_.label({frame_.left + frame_.width / 2, foot + tick + 6.6}, "middle", label_size,
+                across_.label);
+  sketch_.label({frame_.left - tick - 0.8, frame_.top - 2.2}, "start", label_size, up_.label);
+}
+
+void Plot::curve(const std::vector<std::pair<double, double>>& points, const Pen& pen) const {
+  for (std::size_t i = 1; i < points.size(); ++i) {
+    sketch_.line(at(points[i - 1].first, points[i - 1].second),
+                 at(points[i].first, points[i].second), pen);
+  }
+}
+
+void Plot::level(double y, const Pen& pen, const std::string& label) const {
+  const double height = up(y);
+  sketch_.line({frame_.left, height}, {frame_.left + frame_.width, height}, pen);
+  sketch_.label({frame_.left + frame_.width, height - 0.8}, "end", number_size, label);
+}
+
+void Plot::mark(double x, double y, const std::string& label) const {
+  const Spot spot = at(x, y);
+  sketch_.circle(spot, 0.9, {ink, 0.6, ""}, ink);
+  const bool right = spot.x < frame_.left + frame_.width / 2;
+  sketch_.label({spot.x + (right ? 1.8 : -1.8), spot.y - 1.2}, right ? "start" : "end", number_size,
+                label, true);
+}
+
+}  // namespace output

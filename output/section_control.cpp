@@ -1,0 +1,83 @@
+/// Standing matter: revisions, how long the prices hold, remarks, the lines to sign on.
+#include <algorithm>
+#include <optional>
+
+#include "output/compose_text.h"
+#include "output/date.h"
+#include "output/json_words.h"
+#include "output/section_list.h"
+
+namespace output {
+namespace {
+
+void add_revision(const Context& c, Values& values, const EarlierIssue& issue, bool is_this) {
+  Values& row = values.add("REVISION");
+  row.set("NAME", issue.revision);
+  row.set("DATE", issue.date);
+  row.set_markup("VERDICT", c.words("verdict." + issue.verdict));
+  row.set_markup("RECORD", is_this ? c.words("control.this")
+                                   : "<code>" + escaped(issue.sha256.substr(0, 16)) + "</code>");
+}
+
+/// The oldest price the bill rests on: its date and the catalogue's row.
+const calc::Input* oldest_price(const Context& c) {
+  constexpr std::string_view suffix = ".price_date";
+  const calc::Input* oldest = nullptr;
+  for (const calc::Input& input : c.spec.inputs) {
+    if (!input.key.ends_with(suffix) || !is_date(input.text)) continue;
+    if (oldest == nullptr || input.text < oldest->text) oldest = &input;
+  }
+  return oldest;
+}
+
+void add_prices(const Context& c, Values& values) {
+  if (!c.spec.station || c.spec.station->bom_total.minor == 0) return;
+  const std::string& days = c.house("price_days");
+  Values& prices = values.add("PRICES");
+  const calc::Input* const oldest = oldest_price(c);
+  prices.set("KEY", oldest == nullptr ? std::string() : place_key(oldest->origin));
+  std::string text = c.words("control.prices", {{"DATE", date_after(c.spec.date, std::stoi(days))},
+                                                {"DAYS", days},
+                                                {"CURRENCY", c.spec.station->currency}});
+  if (oldest != nullptr) {
+    text +=
+        " " + c.words("control.oldest", {{"DATE", oldest->text},
+                                         {"ROW", oldest->key.substr(0, oldest->key.rfind('.'))}});
+  }
+  prices.set_markup("TEXT", std::move(text));
+}
+
+/// The lines to sign on; only the customer is known by name.
+void add_signatures(const Context& c, Values& values) {
+  for (const std::string role : {"creator", "checker", "approver", "customer"}) {
+    Values& row = values.add("SIGN");
+    row.set_markup("ROLE", c.words("sign." + role));
+    row.set_markup("MEANING", c.words("sign." + role + ".meaning"));
+    const auto& organisation = c.request.customer.organisation;
+    row.set("NAME", role == "customer" && organisation ? organisation->value : std::string());
+  }
+}
+
+}  // namespace
+
+std::string control_section(const Context& c) {
+  Values values;
+  for (const EarlierIssue& issue : c.matter.revisions()) add_revision(c, values, issue, false);
+  add_revision(c, values,
+               {c.spec.revision, c.spec.date, std::string(json_word(c.spec.verdict)), {}}, true);
+  add_prices(c, values);
+  for (const std::string name : {"confidential", "legal"}) {
+    const std::string& text = c.house(name);
+    if (text.empty()) continue;
+    values.add("LINE").set("TEXT", text);
+  }
+  if (const auto& notes = c.request.request.notes) {
+    Values& remarks = values.add("REMARKS");
+    remarks.set("KEY", place_key(notes->origin));
+    remarks.set("TEXT", notes->value);
+  }
+  add_signatures(c, values);
+  return c.expand("control", values);
+}
+
+}  // namespace output

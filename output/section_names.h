@@ -1,0 +1,16 @@
+/// The sections of the document by the names the style file orders them with.
+#pragma once
+
+#include <array>
+#include <string_view>
+
+namespace output {
+
+/// In the order of the shipped style. `terms` must come after what it explains.
+inline constexpr std::array<std::string_view, 24> section_names{
+    "changes",   "requirement", "conditions", "resolution", "arrangement", "layout",
+    "frequency", "dots",        "placement",  "jetting",    "drive",       "ink",
+    "stages",    "safety",      "parts",      "heads",      "flexibility", "questions",
+    "checks",    "control",     "terms",      "trace",      "sources",     "record"};
+
+}  // namespace output

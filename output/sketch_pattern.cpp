@@ -1,0 +1,187 @@
+/// The pattern printed for acceptance: a band for each thing that is measured on it.
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "output/compose_text.h"
+#include "output/format.h"
+#include "output/section_list.h"
+#include "output/sketch.h"
+#include "output/sketch_list.h"
+
+namespace output {
+namespace {
+
+constexpr double paper_width = 178;
+constexpr double widest = 108;  ///< of the pattern on paper [mm]
+constexpr double label_left = 114;
+constexpr double band_height = 11, band_gap = 3.5, top_margin = 8;
+constexpr std::size_t combs = 48;
+constexpr std::size_t longest_line = 46;  ///< characters of a label's line
+
+/// Where the bands of a pattern stand on paper.
+struct Sheet {
+  double width = 0;   ///< [mm on paper]
+  double factor = 1;  ///< paper over real
+};
+
+const calc::Check* find(const Context& c, std::string_view code) {
+  const auto found = std::find_if(c.spec.tests.begin(), c.spec.tests.end(),
+                                  [&](const calc::Check& check) { return check.code == code; });
+  return found == c.spec.tests.end() ? nullptr : &*found;
+}
+
+std::vector<std::string> channels(const Context& c) {
+  std::vector<std::string> names;
+  for (const calc::Group& group : c.spec.chosen) {
+    for (const std::string& channel : group.channels) names.push_back(channel);
+  }
+  return names;
+}
+
+std::string fill_of(const Context& c, std::size_t order) {
+  const std::string& list = c.templates.setting("drawing.fills");
+  return list.substr(order % ((list.size() + 1) / 7) * 7, 6);
+}
+
+/// Short lines side by side and one below the other: each nozzle by itself.
+void draw_combs(const Context& c, Sketch& sketch, const Sheet& sheet, double y) {
+  const double step = sheet.width / combs;
+  const Pen pen{c.templates.setting("drawing.outline"), 0.4, ""};
+  for (std::size_t i = 0; i < combs; ++i) {
+    const double x = step * (static_cast<double>(i) + 0.5);
+    const double top = y + band_height / 4 * static_cast<double>(i % 4);
+    sketch.line({x, top}, {x, top + band_height / 4 - 0.4}, pen);
+  }
+}
+
+void draw_solids(const Context& c, Sketch& sketch, const Sheet& sheet, double y) {
+  const std::size_t count = channels(c).size();
+  const double width = sheet.width / static_cast<double>(count);
+  for (std::size_t i = 0; i < count; ++i) {
+    sketch.rect({width * static_cast<double>(i) + 0.5, y}, width - 1, band_height,
+                {c.templates.setting("drawing.outline"), 0.4, ""}, fill_of(c, i));
+  }
+}
+
+void draw_crosses(const Context& c, Sketch& sketch, const Sheet& sheet, double y) {
+  const Pen pen{c.templates.setting("drawing.outline"), 0.5, ""};
+  const double arm = band_height / 2 - 1;
+  const double middle = y + band_height / 2;
+  for (const double x : {arm + 1, sheet.width / 2, sheet.width - arm - 1}) {
+    sketch.line({x - arm, middle}, {x + arm, middle}, pen);
+    sketch.line({x, middle - arm}, {x, middle + arm}, pen);
+    sketch.circle({x, middle}, arm / 2, pen, "none");
+  }
+}
+
+/// Lines across every joint between the heads of the first group, where they stand.
+void draw_joints(const Context& c, Sketch& sketch, const Sheet& sheet, double y) {
+  const calc::Group& group = c.spec.chosen.front();
+  const Pen pen{c.templates.setting("drawing.outline"), 0.35, ""};
+  for (int i = 0; i < 5; ++i) {
+    const double line = y + band_height * (i + 0.5) / 5;
+    sketch.line({0, line}, {sheet.width, line}, pen);
+  }
+  const double pitch = in_mm(group.head_pitch) * sheet.factor;
+  for (int i = 1; i < group.heads_across; ++i) {
+    const double x = std::min(pitch * i, sheet.width);
+    sketch.line({x, y - 1}, {x, y + band_height + 1},
+                {c.templates.setting("drawing.dimension"), 0.5, "2 1"});
+  }
+}
+
+void draw_finest(const Context& c, Sketch& sketch, const Sheet& sheet, double y) {
+  const Pen pen{c.templates.setting("drawing.outline"), 0.3, ""};
+  double x = 1;
+  for (int i = 1; i <= 12 && x < sheet.width * 0.45; ++i) {
+    sketch.rect({x, y + 1}, 0.25 * i, band_height - 2, pen, c.templates.setting("drawing.outline"));
+    x += 0.5 * i + 0.4;
+  }
+  sketch.label({sheet.width * 0.55, y + band_height / 2 + 1}, "start", 7,
+               c.words("pattern.sample"));
+}
+
+void draw_field(const Context& c, Sketch& sketch, const Sheet& sheet, double y) {
+  const Pen pen{c.templates.setting("drawing.outline"), 0.4, ""};
+  sketch.rect({0.5, y}, sheet.width - 1, band_height, pen, "F2F2F2");
+  for (int i = 0; i < 6; ++i) {
+    const double at = 4 + 1.5 * i;
+    sketch.line({at, y + 1}, {at, y + band_height - 1}, pen);
+    sketch.line({3, y + 2 + 1.4 * i}, {13, y + 2 + 1.4 * i}, pen);
+  }
+}
+
+using Draw = void (*)(const Context&, Sketch&, const Sheet&, double);
+
+struct Band {
+  std::string_view name;
+  Draw draw;
+  std::array<std::string_view, 4> checks;  ///< it stands when one of them is asked for
+};
+
+constexpr std::array<Band, 6> bands{{
+    {"nozzles", draw_combs, {"dead_nozzles", "frequency", "", ""}},
+    {"solids", draw_solids, {"solid_cover", "solids_close", "film", ""}},
+    {"crosses", draw_crosses, {"registration", "", "", ""}},
+    {"joints", draw_joints, {"stitch", "", "", ""}},
+    {"finest", draw_finest, {"barcode_grade", "barcode_module", "throw_trial", ""}},
+    {"field", draw_field, {"adhesion", "cure_at_speed", "drying_at_speed", ""}},
+}};
+
+/// The figures that hold for a band: "at most 60 µm; ..."; empty where no check asks for it.
+std::vector<std::string> accepted(const Context& c, const Band& band) {
+  std::vector<std::string> texts;
+  for (const std::string_view code : band.checks) {
+    const calc::Check* const check = code.empty() ? nullptr : find(c, code);
+    if (check != nullptr) texts.push_back(check_acceptance(c, *check));
+  }
+  return texts;
+}
+
+void draw_label(const Context& c, Sketch& sketch, char letter, const Band& band,
+                const std::vector<std::string>& texts, double y) {
+  sketch.label(
+      {label_left, y + 2.6}, "start", 7.5,
+      std::string(1, letter) + "\xC2\xA0\xC2\xA0" + c.words("pattern." + std::string(band.name)),
+      true);
+  double line = y + 6;
+  for (const std::string& text : texts) {
+    if (line > y + band_height + 0.5) break;
+    sketch.label({label_left + 4, line}, "start", 6.5,
+                 text.size() > longest_line && text.find('&') == std::string::npos
+                     ? shortened(text, longest_line)
+                     : text);
+    line += 2.9;
+  }
+}
+
+}  // namespace
+
+std::string sketch_pattern(const Context& c) {
+  const calc::Input* const width = c.input("image.width");
+  if (c.spec.chosen.empty() || width == nullptr || width->unit != "mm" || width->high <= 0) {
+    return {};
+  }
+  const double real = std::max(width->value, width->high);
+  const Scale scale = fitting_scale(real, 1, widest, widest);
+  const Sheet sheet{real * scale.factor, scale.factor};
+  Sketch sketch(paper_width, top_margin + band_height);
+  double y = top_margin;
+  char letter = 'A';
+  for (const Band& band : bands) {
+    const std::vector<std::string> texts = accepted(c, band);
+    if (texts.empty()) continue;
+    band.draw(c, sketch, sheet, y);
+    draw_label(c, sketch, letter++, band, texts, y);
+    y += band_height + band_gap;
+  }
+  if (letter == 'A') return {};
+  sketch.stretch(y);
+  sketch.dimension_across(0, sheet.width, top_margin - 3,
+                          c.words("pattern.width", {{"VALUE", c.measure(real, "mm", 4)}}),
+                          c.templates.setting("drawing.dimension"));
+  return sketch.figure(c.words("pattern.caption", {{"SCALE", scale.text}}), "", true);
+}
+
+}  // namespace output

@@ -1,0 +1,19 @@
+{{%AUTOESCAPE context="XML"}}
+<section title="Druckköpfe und ihre Anordnung" id="s-arrangement">
+<p>{{SUMMARY:none}}</p>
+{{#TABLE}}
+<table columns="{{COLUMNS}}" caption="{{CAPTION:none}}">
+<head><cell>Eigenschaft</cell>{{#GROUP}}<cell>{{NAME}}</cell>{{/GROUP}}</head>
+{{#ROW}}
+<row key="{{KEY}}"><cell>{{NAME:none}}</cell>{{#CELL}}<cell>{{VALUE:none}}</cell>{{/CELL}}</row>
+{{/ROW}}
+</table>
+{{/TABLE}}
+{{#STACKING}}<p>{{TEXT:none}}</p>{{/STACKING}}
+{{#PLAN}}
+<section title="Draufsicht der Köpfe" id="s-plan" wide="yes">
+{{DRAWING:none}}
+{{#DETAIL}}{{DRAWING:none}}{{/DETAIL}}
+</section>
+{{/PLAN}}
+</section>

@@ -1,0 +1,34 @@
+{{%AUTOESCAPE context="XML"}}
+<section title="Ansteuerelektronik und Tintenversorgung" id="s-drive">
+<p key="station.data">{{SUMMARY:none}}</p>
+<table columns="l:* r:16 r:24 r:24 r:30 r:16" caption="Ansteuerkarten">
+<head><cell>Karte</cell><cell>Köpfe</cell><cell>Daten, Mbit/s</cell><cell>Köpfe je Karte</cell><cell>Mbit/s je Karte</cell><cell>Karten</cell></head>
+{{#BOARD}}
+<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{HEADS}}</cell><cell>{{DATA}}</cell><cell>{{EACH}}</cell><cell>{{RATE}}</cell><cell>{{COUNT}}</cell></row>
+{{/BOARD}}
+</table>
+<table columns="l:* r:18 r:20 r:19 r:24 r:17 l:21" caption="Daten und Tinte je Kanal bei höchster Geschwindigkeit und größter Belegung">
+<head><cell>Kanal</cell><cell>Aktive Düsen</cell><cell>Daten, Mbit/s</cell><cell>Tinte, mL/min</cell><cell>Umgewälzt, mL/min</cell><cell>Versorg.</cell><cell>Bestimmt durch</cell></head>
+{{#FEED}}
+<row key="{{KEY}}"><cell>{{CHANNEL}}</cell><cell>{{NOZZLES}}</cell><cell>{{DATA}}</cell><cell>{{PEAK}}</cell><cell>{{MOVED}}</cell><cell>{{SUPPLIES}}</cell><cell>{{BY:none}}</cell></row>
+{{/FEED}}
+</table>
+<table columns="l:* l:32 r:30 r:24 r:24" caption="Behälter, die eine Schicht bei mittlerem Fluss halten">
+<head><cell>Kanal</cell><cell>Versorgung</cell><cell>Behälter</cell><cell>Größe, L</cell><cell>Erstfüllung, L</cell></head>
+{{#STORE}}
+<row key="{{KEY}}"><cell>{{CHANNEL}}</cell><cell>{{SUPPLY:none}}</cell><cell>{{COUNT}}</cell><cell>{{SIZE}}</cell><cell>{{FILL}}</cell></row>
+{{/STORE}}
+</table>
+{{#ENCODER}}
+<table columns="l:* r:50" caption="{{CAPTION:none}}">
+<head><cell>Eigenschaft</cell><cell>Wert</cell></head>
+{{#ROW}}
+<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell></row>
+{{/ROW}}
+</table>
+<p>{{VERDICT:none}}</p>
+{{/ENCODER}}
+{{#NO_ENCODER}}
+<p>{{SENTENCE:none}}</p>
+{{/NO_ENCODER}}
+</section>

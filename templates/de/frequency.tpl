@@ -1,0 +1,22 @@
+{{%AUTOESCAPE context="XML"}}
+<section title="Druckfrequenz und Geschwindigkeit" id="s-frequency">
+<table columns="l:* r:24 r:24 r:24 r:18 r:27" caption="Frequenz und Geschwindigkeitsgrenze je Gruppe">
+<head><cell>Gruppe</cell><cell>Spalte, kHz</cell><cell>Je Düse, kHz</cell><cell>Erlaubt, kHz</cell><cell>Auslastung, %</cell><cell>Grenze, m/min</cell></head>
+{{#ROW}}
+<row key="{{KEY}}"><cell>{{GROUP}}</cell><cell>{{COLUMN}}</cell><cell>{{NOZZLE}}</cell><cell>{{ALLOWED}}</cell><cell>{{USE}}</cell><cell>{{LIMIT}}</cell></row>
+{{/ROW}}
+</table>
+{{#TEXT}}
+<p key="{{KEY}}">{{SENTENCE:none}}</p>
+{{/TEXT}}
+{{#SCAN}}
+<section title="{{TITLE}}" id="{{ANCHOR}}">
+<table columns="l:* r:55">
+<head><cell>Eigenschaft</cell><cell>Wert</cell></head>
+{{#ROW}}
+<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell></row>
+{{/ROW}}
+</table>
+</section>
+{{/SCAN}}
+</section>

@@ -1,0 +1,28 @@
+{{%AUTOESCAPE context="XML"}}
+<section title="Tinte und Verbrauch" id="s-ink">
+<p>{{SUMMARY:none}}</p>
+{{#USE}}
+<table columns="l:* r:23 r:23 r:23 r:23 r:23" caption="Tinte je Kanal">
+<head><cell>Kanal</cell><cell>Gedruckt, mL/h</cell><cell>Abfall, mL/h</cell><cell>Gesamt, mL/h</cell><cell>Monat, L</cell><cell>Jahr, L</cell></head>
+{{#ROW}}
+<row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{PRINTED}}</cell><cell>{{WASTE}}</cell><cell>{{TOTAL}}</cell><cell>{{MONTH}}</cell><cell>{{YEAR}}</cell></row>
+{{/ROW}}
+<row total="yes"><cell>Alle Kanäle</cell><cell>{{PRINTED}}</cell><cell>{{WASTE}}</cell><cell>{{TOTAL}}</cell><cell>{{MONTH}}</cell><cell>{{YEAR}}</cell></row>
+</table>
+{{/USE}}
+{{#PARTS}}
+<table columns="l:* r:40" caption="Tinte je tausend Teile">
+<head><cell>Kanal</cell><cell>mL je 1000 Teile</cell></head>
+{{#ROW}}<row><cell>{{CHANNEL:none}}</cell><cell>{{VALUE}}</cell></row>{{/ROW}}
+</table>
+{{/PARTS}}
+{{#SPARES}}
+<section title="Ersatzteile" id="s-spares">
+<p>Mindestens eines von jedem, dazu eines gegen Anstoßen, wo Bögen oder Körper abheben können; darüber hinaus so viele, dass sie den Bedarf in der Lieferzeit mit der in den Annahmen genannten Wahrscheinlichkeit decken (Poisson-verteilter Bedarf).</p>
+<table columns="l:* r:35 r:30" caption="Ersatzteile">
+<head><cell>Teilenummer</cell><cell>Mittlerer Bedarf in der Lieferzeit</cell><cell>Vorzuhalten</cell></head>
+{{#ROW}}<row key="{{KEY}}"><cell>{{PART}}</cell><cell>{{MEAN}}</cell><cell>{{QUANTITY}}</cell></row>{{/ROW}}
+</table>
+</section>
+{{/SPARES}}
+</section>

@@ -1,0 +1,11 @@
+{{%AUTOESCAPE context="XML"}}
+<section title="Aufbau der Station" id="s-layout">
+{{#SECTION}}
+<p>Der Schnitt zeigt die erste Gruppe; der Weg der Tropfen ist gestrichelt, dünne Linien sind die Oberfläche beim kleinsten und größten genannten Abstand.</p>
+{{DRAWING:none}}
+{{/SECTION}}
+{{#LINE}}
+<p>Die Längen entlang der Linie sind die, aus denen der Platzbedarf gerechnet ist. Drehgeber und Produktsensor stehen vor den ersten Köpfen; ihr Abstand wird vor Ort festgelegt.</p>
+{{DRAWING:none}}
+{{/LINE}}
+</section>

@@ -1,0 +1,25 @@
+{{%AUTOESCAPE context="XML"}}
+<section title="Stückliste" id="s-parts" landscape="yes">
+<table columns="r:9 r:13 l:11 l:25 l:* l:34 l:44 r:22 r:24 r:14" caption="{{CAPTION:none}}">
+<head><cell>Pos.</cell><cell>Menge</cell><cell>Einh.</cell><cell>Teilenummer</cell><cell>Benennung und technische Daten</cell><cell>Referenz</cell><cell>Für</cell><cell>Einzelpreis</cell><cell>Preis</cell><cell>Lieferzeit, d</cell></head>
+{{#ROW}}
+{{#PART_OF_BILL}}<row keep="yes"><cell/><cell span="9"><b>{{TEXT:none}}</b></cell></row>{{/PART_OF_BILL}}
+<row id="{{ANCHOR}}"><cell>{{ITEM}}</cell><cell>{{QUANTITY}}</cell><cell>{{UNIT:none}}</cell><cell>{{PART}}</cell><cell><b>{{DESIGNATION:none}}</b>{{#DATA}}; {{TEXT}}{{/DATA}}</cell><cell>{{REFERENCE}}</cell><cell>{{SERVES:none}}</cell><cell>{{PRICE:none}}</cell><cell>{{EXTENDED:none}}</cell><cell>{{LEAD}}</cell></row>
+{{/ROW}}
+<row total="yes"><cell span="8">{{TOTAL_LABEL:none}}</cell><cell>{{TOTAL}}</cell><cell>{{LEAD}}</cell></row>
+</table>
+<p>Nicht enthalten: Montage und Aufstellung, Bahn- oder Produktführung, Haustechnik (Strom, Luft, Abluftkanäle, Kühlwasser) und Steuern. Was auf Anfrage ist, steht nicht in der Summe.</p>
+{{#LEAD_TIME}}<p>{{TEXT:none}}</p>{{/LEAD_TIME}}
+</section>
+{{#COST}}
+<section title="Kosten" id="s-cost">
+<p key="{{KEY}}">{{SUMMARY:none}}</p>
+<table columns="l:* d:45" caption="{{CAPTION:none}}">
+<head><cell>Kosten</cell><cell>{{CURRENCY}}</cell></head>
+{{#ROW}}<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell></row>{{/ROW}}
+</table>
+{{SHARES:none}}
+{{#WITHOUT}}<p>Die Jahressummen und die Gesamtkosten sind untere Grenzen: Sie stehen ohne {{ITEMS:none}}.</p>{{/WITHOUT}}
+<p>Arbeit im Jahr ist nur Tausch und Ausrichten von Köpfen; Bedienpersonal ist nicht enthalten.</p>
+</section>
+{{/COST}}

@@ -1,0 +1,44 @@
+{{%AUTOESCAPE context="XML"}}
+<section title="Anforderung, wie verstanden" id="s-requirement">
+{{#SHALL}}
+<p>Die Anfrage als Anforderungen. Am Rand steht die Zeile der Anfrage, aus der jede kommt.{{#NEAREST}} {{TEXT:none}}{{/NEAREST}}</p>
+<table columns="l:9 l:* l:42 l:23" caption="Anforderungen">
+<head><cell>Nr.</cell><cell>Anforderung</cell><cell>Antwort dieses Entwurfs</cell><cell>Nachweis durch</cell></head>
+{{#ROW}}
+<row key="{{KEY}}" id="{{ANCHOR}}"><cell>{{NUMBER}}</cell><cell>{{TEXT:none}}</cell><cell>{{ANSWER:none}}</cell><cell>{{VERIFY:none}}</cell></row>
+{{/ROW}}
+</table>
+{{/SHALL}}
+{{#GIVEN}}
+<section title="Gegebene Werte" id="s-given">
+<table columns="l:* l:42 l:36">
+<head><cell>Feld</cell><cell>Wie geschrieben</cell><cell>Gelesen als</cell></head>
+{{#ROW}}
+<row key="{{KEY}}" id="{{ANCHOR}}"><cell>{{NAME:none}}</cell><cell>{{RAW}}</cell><cell>{{VALUE}}</cell></row>
+{{/ROW}}
+</table>
+</section>
+{{/GIVEN}}
+{{#DERIVED}}
+<section title="Hergeleitete Werte" id="s-derived">
+<table columns="l:* l:50">
+<head><cell>Feld</cell><cell>Hergeleiteter Wert</cell></head>
+{{#ROW}}
+<row id="{{ANCHOR}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell></row>
+{{/ROW}}
+</table>
+</section>
+{{/DERIVED}}
+{{#ASSUMED}}
+<section title="Annahmen" id="s-assumptions">
+<p>Was die Anfrage nicht sagt, ist wie folgt angenommen. Der Bereich ist, was der Wert sein kann; die Wirkung ist die Zahl, die er am meisten verschiebt.</p>
+<table columns="l:* l:25 l:29 l:43">
+<head><cell>Annahme</cell><cell>Wert</cell><cell>Bereich</cell><cell>Wirkt auf; Quelle</cell></head>
+{{#ROW}}
+<row id="{{ANCHOR}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell><cell>{{RANGE}}</cell><cell>{{EFFECT:none}}{{#UNSOURCED}}&#160;†{{/UNSOURCED}}{{#SOURCED}}; {{SOURCE}}{{/SOURCED}}</cell></row>
+{{/ROW}}
+</table>
+{{#FOOTNOTE}}<p>† Übliche Praxis, ohne Quelle.</p>{{/FOOTNOTE}}
+</section>
+{{/ASSUMED}}
+</section>

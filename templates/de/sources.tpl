@@ -1,0 +1,18 @@
+{{%AUTOESCAPE context="XML"}}
+<section title="Quellen" id="s-sources">
+<table columns="l:10 l:* l:45">
+<head><cell>Nr.</cell><cell>Quelle</cell><cell>Wie sie vorlag</cell></head>
+{{#ROW}}
+<row id="{{ANCHOR}}"><cell>{{NUMBER}}</cell><cell>{{TEXT}}</cell><cell>{{TAG:none}}</cell></row>
+{{/ROW}}
+</table>
+{{#CATALOGUE}}
+<section title="Verwendete Katalogwerte" id="s-catalogue" wide="yes">
+<p>{{DATED:none}}</p>
+<table columns="l:34 l:*" wide="yes">
+<head><cell>Zeile des Katalogs</cell><cell>Werte</cell></head>
+{{#ROW}}<row key="{{KEY}}" id="{{ANCHOR}}"><cell>{{NAME}}</cell><cell>{{#VALUE}}{{FIELD}}&#160;<b>{{TEXT}}</b>{{#VALUE_separator}}; {{/VALUE_separator}}{{/VALUE}}</cell></row>{{/ROW}}
+</table>
+</section>
+{{/CATALOGUE}}
+</section>

@@ -1,0 +1,25 @@
+{{%AUTOESCAPE context="XML"}}
+<section title="Härtung, Trocknung und Lüftung" id="s-stages">
+{{#STAGE}}
+<section title="{{TITLE:none}}" id="{{ANCHOR}}">
+{{#BY}}<p>{{EQUIPMENT:none}}</p>{{/BY}}
+<table columns="l:* r:50">
+<head><cell>Eigenschaft</cell><cell>Wert</cell></head>
+{{#ROW}}<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE:none}}</cell></row>{{/ROW}}
+</table>
+{{#STRAY}}
+<table columns="r:24 r:34 r:30 l:*" caption="Streulicht auf Augen und Haut, ohne Schutz">
+<head><cell>Abstand, m</cell><cell>Bestrahlungsstärke, W/m²</cell><cell>Zeit am Tag</cell><cell>Erreichter Grenzwert</cell></head>
+{{#ROW}}<row key="{{KEY}}"><cell>{{DISTANCE}}</cell><cell>{{IRRADIANCE}}</cell><cell>{{TIME:none}}</cell><cell>{{GOVERNS:none}}</cell></row>{{/ROW}}
+</table>
+{{/STRAY}}
+{{#SOLVENTS}}
+<table columns="l:24 l:* r:12 r:15 r:24 r:18 r:20" caption="Lösemittel und womit sie gerechnet sind">
+<head><cell>Tinte</cell><cell>Lösemittel</cell><cell>%</cell><cell>g/mol</cell><cell>UEG, %</cell><cell>Grenzwert, ppm</cell><cell>Flammp., °C</cell></head>
+{{#ROW}}<row><cell>{{INK}}</cell><cell>{{NAME}}</cell><cell>{{SHARE}}</cell><cell>{{MOLAR}}</cell><cell>{{LEL:none}}</cell><cell>{{LIMIT}}</cell><cell>{{FLASH}}</cell></row>{{/ROW}}
+</table>
+{{/SOLVENTS}}
+{{#TEXT}}<p>{{SENTENCE:none}}</p>{{/TEXT}}
+</section>
+{{/STAGE}}
+</section>

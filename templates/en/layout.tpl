@@ -1,0 +1,11 @@
+{{%AUTOESCAPE context="XML"}}
+<section title="Layout of the station" id="s-layout">
+{{#SECTION}}
+<p>The section shows the first group; the way of the drops is dashed, thin lines are the surface at the least and the greatest distance stated.</p>
+{{DRAWING:none}}
+{{/SECTION}}
+{{#LINE}}
+<p>Lengths along the line are those the footprint was calculated from. Encoder and product sensor stand before the first heads; their distance is set on site.</p>
+{{DRAWING:none}}
+{{/LINE}}
+</section>

@@ -1,0 +1,52 @@
+// Ticks and places of a plot; the figures follow from the definitions of linear and logarithmic
+// axes.
+#include "output/plot.h"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+namespace {
+
+using Numbers = std::vector<double>;
+
+bool near(const Numbers& one, const Numbers& other) {
+  if (one.size() != other.size()) return false;
+  for (std::size_t i = 0; i < one.size(); ++i) {
+    if (std::abs(one[i] - other[i]) > 1e-9 * std::max(1.0, std::abs(other[i]))) return false;
+  }
+  return true;
+}
+
+}  // namespace
+
+TEST_CASE("ticks are multiples of 1, 2 or 5 times a power of ten, at most so many") {
+  CHECK(near(output::round_ticks(0, 10, 6), {0, 2, 4, 6, 8, 10}));
+  CHECK(near(output::round_ticks(0, 1, 6), {0, 0.2, 0.4, 0.6, 0.8, 1}));
+  CHECK(near(output::round_ticks(-3, 12, 5), {0, 5, 10}));
+  CHECK(near(output::round_ticks(17, 93, 9), {20, 30, 40, 50, 60, 70, 80, 90}));
+  CHECK(near(output::round_ticks(0, 0.0007, 8), {0, 1e-4, 2e-4, 3e-4, 4e-4, 5e-4, 6e-4, 7e-4}));
+  for (double high = 0.013; high < 1e5; high *= 1.7) {
+    for (std::size_t most = 2; most < 9; ++most) {
+      CHECK(output::round_ticks(0, high, most).size() <= most);
+    }
+  }
+}
+
+TEST_CASE("ticks of a logarithmic axis are 1, 2 and 5 times each power of ten") {
+  CHECK(near(output::decade_ticks(80, 2000), {100, 200, 500, 1000, 2000}));
+  CHECK(near(output::decade_ticks(0.5, 3), {0.5, 1, 2}));
+}
+
+TEST_CASE("a point stands where its axes put it, one beyond them at their end") {
+  output::Sketch sketch(120, 60);
+  const output::Plot linear(sketch, {10, 5, 100, 40}, {"x", 0, 10, false}, {"y", 0, 4, false});
+  CHECK(linear.at(2.5, 1).x == doctest::Approx(35));
+  CHECK(linear.at(2.5, 1).y == doctest::Approx(35));
+  CHECK(linear.at(-1, 9).x == doctest::Approx(10));
+  CHECK(linear.at(-1, 9).y == doctest::Approx(5));
+  const output::Plot logarithmic(sketch, {10, 5, 100, 40}, {"x", 1, 100, true},
+                                 {"y", 1, 1e4, true});
+  CHECK(logarithmic.at(10, 10).x == doctest::Approx(60));
+  CHECK(logarithmic.at(10, 10).y == doctest::Approx(35));
+}
