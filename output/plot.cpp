@@ -110,12 +110,12 @@ void Plot::level(double y, const Pen& pen, const std::string& label) const {
   sketch_.label({frame_.left + frame_.width, height - 0.8}, "end", number_size, label);
 }
 
-void Plot::mark(double x, double y, const std::string& label) const {
+void Plot::mark(double x, double y, const std::string& label, bool below) const {
   const Spot spot = at(x, y);
   sketch_.circle(spot, 0.9, {ink, 0.6, ""}, ink);
   const bool right = spot.x < frame_.left + frame_.width / 2;
-  sketch_.label({spot.x + (right ? 1.8 : -1.8), spot.y - 1.2}, right ? "start" : "end", number_size,
-                label, true);
+  sketch_.label({spot.x + (right ? 1.8 : -1.8), spot.y + (below ? 3.4 : -1.2)},
+                right ? "start" : "end", number_size, label, true);
 }
 
 }  // namespace output

@@ -39,8 +39,8 @@ class Plot {
   void curve(const std::vector<std::pair<double, double>>& points, const Pen& pen) const;
   /// A line across the plot at a height, its label above its right end.
   void level(double y, const Pen& pen, const std::string& label) const;
-  /// A dot with a label beside it, on the side that has room.
-  void mark(double x, double y, const std::string& label) const;
+  /// A dot with a label above or below it, on the side that has room.
+  void mark(double x, double y, const std::string& label, bool below = false) const;
 
  private:
   double across(double x) const;

@@ -132,7 +132,21 @@ std::string levels_answer(const Context& c) {
   return least == 0 ? std::string() : c.words("answer.levels", {{"COUNT", std::to_string(least)}});
 }
 
+/// The greatest error of a kind of placement with the tolerances given and assumed.
+std::string placed_answer(const Context& c, std::string_view budget) {
+  calc::Length most;
+  for (const calc::Budget& b : c.spec.placement) {
+    if (b.name == budget) most = std::max(most, b.expanded);
+  }
+  if (most == calc::Length()) return {};
+  return c.words("answer.registered", {{"VALUE", c.measure(in_um(most), "um", 3)}});
+}
+
+std::string placement_answer(const Context& c) { return placed_answer(c, "image"); }
+
 std::string registration_answer(const Context& c) {
+  std::string placed = placed_answer(c, "colour");
+  if (!placed.empty()) return placed;
   const calc::Group& group = c.spec.chosen.front();
   return c.words("answer.registration",
                  {{"ACROSS", c.measure(1e6 / group.resolution_across.si(), "um", 3)},
@@ -194,7 +208,7 @@ std::string figure_answer(const Context& c, const std::string& key) {
   if (pattern == "colour.NAME.film") return film_answer(c, Context::name(key));
   if (pattern == "ink.NAME.cure_dose") return dose_answer(c);
   using Answer = std::string (*)(const Context&);
-  constexpr std::array<std::pair<std::string_view, Answer>, 13> answers{{
+  constexpr std::array<std::pair<std::string_view, Answer>, 14> answers{{
       {"image.width", width_answer},
       {"image.length", length_answer},
       {"image.resolution", lattice_answer},
@@ -204,6 +218,7 @@ std::string figure_answer(const Context& c, const std::string& key) {
       {"image.barcode_module", module_answer},
       {"image.levels", levels_answer},
       {"image.registration", registration_answer},
+      {"image.placement", placement_answer},
       {"line.speed", rate_answer},
       {"line.throughput", rate_answer},
       {"line.throw_distance", gap_answer},

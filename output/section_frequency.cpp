@@ -2,6 +2,7 @@
 #include "output/compose_text.h"
 #include "output/format.h"
 #include "output/section_list.h"
+#include "output/sketch_list.h"
 
 namespace output {
 namespace {
@@ -78,6 +79,8 @@ std::string frequency_section(const Context& c) {
     add_frequency(c, values, c.spec.chosen[i], group_prefix(i));
     if (c.spec.chosen[i].scan) add_scan(c, values, c.spec.chosen[i], group_prefix(i));
   }
+  const std::string plot = plot_speed(c);
+  if (!plot.empty()) values.add("PLOT").set_markup("FIGURE", plot);
   return c.expand("frequency", values);
 }
 

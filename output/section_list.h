@@ -55,6 +55,9 @@ bool heads_unpriced(const calc::Station& station);
 std::string check_acceptance(const Context& context, const calc::Check& check);
 /// What the design answers to the requirement of that key, as markup.
 std::string requirement_answer(const Context& context, const std::string& key);
+/// What the answer leaves of that requirement, "+49 %", or a dash where it is no figure; negative
+/// where it falls short.
+std::string requirement_margin(const Context& context, const std::string& key);
 /// The rejected head that came nearest: fewest reasons, then the catalogue's order; null: none.
 const calc::RejectedHead* nearest_head(const calc::Specification& spec);
 /// A value without its own form: a share as percent, else with its unit; `high` tells a share (at

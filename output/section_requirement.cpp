@@ -21,6 +21,7 @@ void add_shall(const Context& c, const calc::Input& input, Values& table, int nu
   row.set_markup("TEXT", c.words("shall." + pattern,
                                  {{"VALUE", input_text(c, input)}, {"NAME", c.name(input.key)}}));
   row.set_markup("ANSWER", requirement_answer(c, input.key));
+  row.set("MARGIN", requirement_margin(c, input.key));
   row.set_markup("VERIFY", c.words("verify." + pattern));
 }
 

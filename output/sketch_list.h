@@ -24,6 +24,7 @@ std::string sketch_dots(const Context& context);
 
 /// Budgets of placement as bars against their limits. At least one budget.
 std::string sketch_budgets(const Context& context);
+
 /// Section along the motion through a head and the product, or empty where sizes are not known.
 std::string sketch_section(const Context& context);
 
@@ -35,6 +36,10 @@ std::string sketch_pattern(const Context& context);
 
 /// What the eye tells apart over distance with the request's point, or empty without a distance.
 std::string plot_eye(const Context& context);
+
+/// How fast the chosen heads and the alternatives may run over the resolution along the motion,
+/// with what is asked; empty for a carriage or without a line speed.
+std::string plot_speed(const Context& context);
 
 /// The parts of the cost of ownership, or empty where there are fewer than two.
 std::string plot_costs(const Context& context);

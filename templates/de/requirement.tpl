@@ -1,11 +1,11 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Anforderung, wie verstanden" id="s-requirement">
 {{#SHALL}}
-<p>Die Anfrage als Anforderungen. Am Rand steht die Zeile der Anfrage, aus der jede kommt.{{#NEAREST}} {{TEXT:none}}{{/NEAREST}}</p>
-<table columns="l:9 l:* l:42 l:23" caption="Anforderungen">
-<head><cell>Nr.</cell><cell>Anforderung</cell><cell>Antwort dieses Entwurfs</cell><cell>Nachweis durch</cell></head>
+<p>Die Anfrage als Anforderungen. Am Seitenrand steht die Zeile der Anfrage, aus der jede kommt. Der Spielraum ist der Anteil, um den die Antwort besser ist als verlangt (+) oder dahinter zurückbleibt (−).{{#NEAREST}} {{TEXT:none}}{{/NEAREST}}</p>
+<table columns="l:9 l:* l:37 r:20 l:20" caption="Anforderungen">
+<head><cell>Nr.</cell><cell>Anforderung</cell><cell>Antwort dieses Entwurfs</cell><cell>Spielraum</cell><cell>Nachweis durch</cell></head>
 {{#ROW}}
-<row key="{{KEY}}" id="{{ANCHOR}}"><cell>{{NUMBER}}</cell><cell>{{TEXT:none}}</cell><cell>{{ANSWER:none}}</cell><cell>{{VERIFY:none}}</cell></row>
+<row key="{{KEY}}" id="{{ANCHOR}}"><cell>{{NUMBER}}</cell><cell>{{TEXT:none}}</cell><cell>{{ANSWER:none}}</cell><cell>{{MARGIN}}</cell><cell>{{VERIFY:none}}</cell></row>
 {{/ROW}}
 </table>
 {{/SHALL}}

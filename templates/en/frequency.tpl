@@ -9,6 +9,9 @@
 {{#TEXT}}
 <p key="{{KEY}}">{{SENTENCE:none}}</p>
 {{/TEXT}}
+{{#PLOT}}
+{{FIGURE:none}}
+{{/PLOT}}
 {{#SCAN}}
 <section title="{{TITLE}}" id="{{ANCHOR}}">
 <table columns="l:* r:55">

@@ -1,0 +1,100 @@
+/// A map of line speed against resolution: how fast each arrangement may run at each, and what is
+/// asked.
+#include <algorithm>
+#include <cmath>
+#include <string>
+#include <vector>
+
+#include "output/compose_text.h"
+#include "output/format.h"
+#include "output/plot.h"
+#include "output/sketch_list.h"
+
+namespace output {
+namespace {
+
+constexpr double paper_width = 136;
+constexpr double alike = 1.03;      ///< limits closer than this share a line
+constexpr double label_step = 2.9;  ///< between two labels [mm]
+constexpr PlotFrame frame{16, 8, 78, 46};
+
+/// Speed times resolution that heads allow; the frequency is their product, so that it stays when
+/// the two change against each other.
+struct Limit {
+  std::string name;
+  double product = 0;  ///< m/min x dpi
+  bool chosen = false;
+};
+
+double in_m_per_min(calc::Speed speed) { return speed.si() * 60; }
+
+void add_limit(const Context& c, std::vector<Limit>& limits, const calc::Group& group,
+               bool chosen) {
+  const double product = in_m_per_min(group.speed_limit) * in_dpi(group.resolution_along);
+  const std::string name =
+      c.words("plot.head", {{"HEAD", group.head}, {"COUNT", std::to_string(group.stack)}});
+  for (Limit& limit : limits) {
+    if (std::abs(std::log(limit.product / product)) > std::log(alike)) continue;
+    if (limit.name.find(name) == std::string::npos) limit.name += ", " + name;
+    return;
+  }
+  limits.push_back({name, product, chosen});
+}
+
+std::vector<Limit> limits_of(const Context& c) {
+  std::vector<Limit> limits;
+  for (const calc::Group& group : c.spec.chosen) add_limit(c, limits, group, true);
+  for (const calc::Alternative& other : c.spec.alternatives) {
+    for (const calc::Group& group : other.groups) {
+      if (!group.scan) add_limit(c, limits, group, false);
+    }
+  }
+  std::sort(limits.begin(), limits.end(),
+            [](const Limit& a, const Limit& b) { return a.product > b.product; });
+  return limits;
+}
+
+/// The labels stand beside the right end of their lines, moved down where two would touch.
+void draw_limits(const Context& c, Sketch& sketch, const Plot& plot,
+                 const std::vector<Limit>& limits, const Axis& across) {
+  double lowest = frame.top - label_step;
+  for (const Limit& limit : limits) {
+    const Pen pen{c.templates.setting("drawing.dimension"), limit.chosen ? 1.4 : 0.6,
+                  limit.chosen ? "" : "3 2"};
+    plot.curve(
+        {{across.low, limit.product / across.low}, {across.high, limit.product / across.high}},
+        pen);
+    const Spot end = plot.at(across.high, limit.product / across.high);
+    lowest = std::max(lowest + label_step, end.y + 0.9);
+    sketch.label({end.x + 1.6, lowest}, "start", 6.5, limit.name, limit.chosen);
+  }
+}
+
+}  // namespace
+
+std::string plot_speed(const Context& c) {
+  const bool strokes = std::any_of(c.spec.chosen.begin(), c.spec.chosen.end(),
+                                   [](const calc::Group& g) { return g.scan.has_value(); });
+  if (c.spec.chosen.empty() || strokes || !c.request.line.speed || !c.spec.required) return {};
+  const std::vector<Limit> limits = limits_of(c);
+  const double asked = in_m_per_min(c.request.line.speed->high);
+  const double along = in_dpi(c.spec.required->along);
+  const double delivered = in_dpi(c.spec.chosen.front().resolution_along);
+  const Axis across{c.words("plot.along"), std::min(along, delivered) / 2,
+                    std::max(along, delivered) * 2, true};
+  const double slowest = limits.back().product / across.high;
+  const double fastest = limits.front().product / across.low;
+  Sketch sketch(paper_width, 66);
+  const Plot plot(sketch, frame, across,
+                  {c.words("plot.speed"), std::min(asked, slowest) / 1.3,
+                   std::max(asked, fastest) * 1.1, true});
+  plot.draw_axes();
+  draw_limits(c, sketch, plot, limits, across);
+  plot.mark(along, asked, c.words("plot.asked"));
+  if (std::abs(std::log(delivered / along)) > std::log(alike)) {
+    plot.mark(delivered, asked, c.words("plot.designed"), true);
+  }
+  return sketch.figure(c.words("plot.speed_caption"), "", false);
+}
+
+}  // namespace output
