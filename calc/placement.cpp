@@ -181,14 +181,12 @@ void placement_gate(const Job& job, const std::vector<Group>& groups,
     if (b->name != "image") failures.push_back(finding_of(*b));
   }
   if (conditions == nullptr) return;
-  for (const Budget& b : placement_budgets(job, groups, Assumed::likely)) {
-    const auto same = [&](const Finding& f) {
-      return f.code == "placement" && f.subject == b.name;
-    };
-    if (b.pass || std::any_of(failures.begin(), failures.end(), same)) continue;
-    if (std::none_of(conditions->begin(), conditions->end(), same)) {
-      conditions->push_back(finding_of(b));
-    }
+  const std::vector<Budget> likely = placement_budgets(job, groups, Assumed::likely);
+  for (const Budget* b : failed(likely)) {
+    const bool known = std::any_of(failures.begin(), failures.end(), [&](const Finding& f) {
+      return f.code == "placement" && f.subject == b->name;
+    });
+    if (!known) conditions->push_back(finding_of(*b));
   }
 }
 

@@ -69,7 +69,7 @@ void station_notes(const Station& station, std::vector<Notice>& to) {
     electrical += stage.electrical_kw.value_or(0);
     if (stage.kind != "drying") continue;
     to.push_back(
-        {"hot_dryer", {number("heat", stage.heat_kw.value_or(0), "kW")}, "ink.water_share", {}});
+        {"hot_dryer", {number("heat", stage.electrical_kw.value_or(0), "kW")}, "ink.water_share", {}});
   }
   double supplies = 0;
   for (const BomLine& line : station.bom) {

@@ -130,9 +130,10 @@ void flush_note(const SafetyCase& c, std::vector<Notice>& to) {
 
 void food_notes(const SafetyCase& c, std::vector<Notice>& to) {
   const Substrate& substrate = c.job.request->substrate;
+  const char* field = "substrate.food_contact";
+  if (!substrate.food_contact) to.push_back({"food_unknown", {}, field, {}});
   if (!substrate.food_contact || !substrate.food_contact->value) return;
   const std::string material = substrate.material ? substrate.material->value : "";
-  const char* field = "substrate.food_contact";
   to.push_back({"food_contact", {words("material", material)}, field, {}});
   if (!has_family(c.job, InkFamily::uv)) return;
   to.push_back({"food_contact_uv", {words("material", material)}, field, {}});

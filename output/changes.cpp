@@ -22,6 +22,7 @@ using Place = std::pair<std::string, int>;
 std::vector<Place> places(const std::vector<Said>& list) {
   std::map<std::string, int> seen;
   std::vector<Place> all;
+  all.reserve(list.size());
   for (const Said& said : list) all.emplace_back(said.name, seen[said.name]++);
   return all;
 }

@@ -12,6 +12,7 @@ namespace {
 
 constexpr int least_digits = 3, most_digits = 6;
 constexpr std::size_t margin_line = 30;  ///< characters of small type on a line of the margin
+constexpr std::string_view no_break = "\xC2\xA0";
 
 bool is_count(double value, std::string_view unit) {
   return unit.empty() && value == std::floor(value);
@@ -125,7 +126,10 @@ std::string Context::measure(double value, std::string_view unit, int digits) co
 std::string Context::in_column(double value, std::string_view unit, int digits) const {
   const std::string text = number(value, digits);
   if (!in_us_units() || !has_us_unit(unit)) return text;
-  return text + " (" + in_us_unit(value, unit, digits) + ")";
+  std::string other = in_us_unit(value, unit, digits);
+  const std::size_t blank = other.find(no_break);  // a column is narrow: a line may end here
+  if (blank != std::string::npos) other.replace(blank, no_break.size(), " ");
+  return text + " (" + other + ")";
 }
 
 std::string Context::notice(std::string_view kind, const calc::Notice& notice) const {

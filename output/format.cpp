@@ -85,12 +85,13 @@ std::string with_exponent(const std::string& mantissa, int exponent) {
 
 /// One word of a unit that is written otherwise than it is typed.
 std::string_view proper_word(std::string_view word) {
-  constexpr std::array<std::pair<std::string_view, std::string_view>, 10> words{{
+  constexpr std::array<std::pair<std::string_view, std::string_view>, 11> words{{
       {"um", "\xC2\xB5m"},
       {"us", "\xC2\xB5s"},
       {"uL", "\xC2\xB5L"},
       {"ug", "\xC2\xB5g"},
       {"uW", "\xC2\xB5W"},
+      {"uPa", "\xC2\xB5Pa"},
       {"degC", "\xC2\xB0\x43"},
       {"degF", "\xC2\xB0\x46"},
       {"deg", "\xC2\xB0"},
@@ -143,7 +144,8 @@ bool is_power(char byte) { return byte == '2' || byte == '3'; }
 
 /// A word with its power: "m2" -> "m²".
 std::string proper_factor(std::string_view word) {
-  if (word.size() > 1 && is_power(word.back())) {
+  const bool is_number = !word.empty() && word.front() >= '0' && word.front() <= '9';
+  if (word.size() > 1 && is_power(word.back()) && !is_number) {
     const std::string_view base = word.substr(0, word.size() - 1);
     return std::string(proper_word(base)) + (word.back() == '2' ? "\xC2\xB2" : "\xC2\xB3");
   }

@@ -19,12 +19,19 @@ void add_revision(const Context& c, Values& values, const EarlierIssue& issue, b
                                    : "<code>" + escaped(issue.sha256.substr(0, 16)) + "</code>");
 }
 
+bool is_in_bill(const calc::Station& station, const std::string& row) {
+  return std::any_of(station.bom.begin(), station.bom.end(),
+                     [&](const calc::BomLine& line) { return line.source == row; });
+}
+
 /// The oldest price the bill rests on: its date and the catalogue's row.
 const calc::Input* oldest_price(const Context& c) {
   constexpr std::string_view suffix = ".price_date";
   const calc::Input* oldest = nullptr;
   for (const calc::Input& input : c.spec.inputs) {
     if (!input.key.ends_with(suffix) || !is_date(input.text)) continue;
+    const std::string row = input.key.substr(0, input.key.size() - suffix.size());
+    if (!is_in_bill(*c.spec.station, row)) continue;
     if (oldest == nullptr || input.text < oldest->text) oldest = &input;
   }
   return oldest;

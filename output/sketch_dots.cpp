@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "output/compose_text.h"
+#include "output/drawing_fill.h"
 #include "output/format.h"
 #include "output/sketch.h"
 #include "output/sketch_list.h"
@@ -60,7 +61,8 @@ Size size_of(const Panel& panel) {
           in_mm(panel.dots->dot_diameter)};
 }
 
-void draw_lattice(const Context& c, Sketch& sketch, const Size& size, double scale, Spot corner) {
+void draw_lattice(const Context& c, Sketch& sketch, const Size& size, double scale, Spot corner,
+                  std::string_view colour) {
   const double radius = size.dot / 2 * scale;
   const auto each = [&](const Pen& pen, std::string_view fill) {
     for (int row = 0; row < rows; ++row) {
@@ -71,7 +73,7 @@ void draw_lattice(const Context& c, Sketch& sketch, const Size& size, double sca
       }
     }
   };
-  each({"none", 0.1, ""}, c.templates.setting("drawing.fills").substr(0, 6));
+  each({"none", 0.1, ""}, colour);
   each({c.templates.setting("drawing.outline"), 0.3, ""}, "none");
 }
 
@@ -109,7 +111,9 @@ std::string sketch_dots(const Context& c) {
     const Size size = size_of(list[i]);
     const Spot corner{panel * static_cast<double>(i) + 1, head_room};
     sketch.label({corner.x, 5}, "start", 8, names_text(c, list[i].channels), true);
-    draw_lattice(c, sketch, size, scale.factor, corner);
+    const bool alone = list[i].channels.size() == 1;
+    draw_lattice(c, sketch, size, scale.factor, corner,
+                 fill_of(c, alone ? list[i].channels.front() : std::string(), 0));
     draw_sizes(c, sketch, size, scale.factor, corner);
   }
   const std::string key = list.size() > shown ? "dots.caption_some" : "dots.caption";

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "output/compose_text.h"
+#include "output/drawing_fill.h"
 #include "output/format.h"
 #include "output/section_list.h"
 #include "output/sketch.h"
@@ -17,6 +18,7 @@ constexpr double widest = 108;  ///< of the pattern on paper [mm]
 constexpr double label_left = 114;
 constexpr double band_height = 11, band_gap = 3.5, top_margin = 8;
 constexpr std::size_t combs = 48;
+constexpr double letter_width = 1.35;     ///< of a name in a solid, about [mm]
 constexpr std::size_t longest_line = 46;  ///< characters of a label's line
 
 /// Where the bands of a pattern stand on paper.
@@ -39,11 +41,6 @@ std::vector<std::string> channels(const Context& c) {
   return names;
 }
 
-std::string fill_of(const Context& c, std::size_t order) {
-  const std::string& list = c.templates.setting("drawing.fills");
-  return list.substr(order % ((list.size() + 1) / 7) * 7, 6);
-}
-
 /// Short lines side by side and one below the other: each nozzle by itself.
 void draw_combs(const Context& c, Sketch& sketch, const Sheet& sheet, double y) {
   const double step = sheet.width / combs;
@@ -56,11 +53,17 @@ void draw_combs(const Context& c, Sketch& sketch, const Sheet& sheet, double y) 
 }
 
 void draw_solids(const Context& c, Sketch& sketch, const Sheet& sheet, double y) {
-  const std::size_t count = channels(c).size();
-  const double width = sheet.width / static_cast<double>(count);
-  for (std::size_t i = 0; i < count; ++i) {
-    sketch.rect({width * static_cast<double>(i) + 0.5, y}, width - 1, band_height,
-                {c.templates.setting("drawing.outline"), 0.4, ""}, fill_of(c, i));
+  const std::vector<std::string> names = channels(c);
+  const double width = sheet.width / static_cast<double>(names.size());
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    const double x = width * static_cast<double>(i) + 0.5;
+    sketch.rect({x, y}, width - 1, band_height, {c.templates.setting("drawing.outline"), 0.4, ""},
+                fill_of(c, names[i], i));
+    const std::string name = shortened(names[i], static_cast<std::size_t>(width / letter_width));
+    const double box = letter_width * static_cast<double>(name.size()) + 2;
+    const double left = x + (width - 1 - box) / 2;
+    sketch.rect({left, y + band_height / 2 - 2}, box, 4, {"none", 0.1, ""}, "FFFFFF");
+    sketch.label({left + box / 2, y + band_height / 2 + 0.9}, "middle", 6.5, escaped(name));
   }
 }
 

@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "output/compose_text.h"
+#include "output/drawing_fill.h"
 #include "output/format.h"
 #include "output/sketch.h"
 #include "output/sketch_list.h"
@@ -117,13 +118,6 @@ std::vector<Spot> turned_box(const Frame& frame, const Outline& head, double wid
   return corners;
 }
 
-/// The fill of a colour, out of the blank separated list of the style file.
-std::string fill_of(const Context& c, std::size_t order) {
-  const std::string& list = c.templates.setting("drawing.fills");
-  const std::size_t count = (list.size() + 1) / 7;
-  return list.substr(order % count * 7, 6);
-}
-
 void draw_head(const Context& c, Sketch& sketch, const Frame& frame, const Outline& head) {
   const Pen outline{c.templates.setting("drawing.outline"), 0.4, ""};
   if (head.body_width && head.body_depth) {
@@ -131,7 +125,8 @@ void draw_head(const Context& c, Sketch& sketch, const Frame& frame, const Outli
                    c.templates.setting("drawing.body"));
   }
   const double depth = std::max(head.field, thinnest_field / frame.factor);
-  sketch.polygon(turned_box(frame, head, head.swath, depth), outline, fill_of(c, head.order));
+  sketch.polygon(turned_box(frame, head, head.swath, depth), outline,
+                 fill_of(c, head.place->channel, head.order));
 }
 
 /// The head's number, beside its nozzle field where there is room.

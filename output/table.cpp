@@ -13,9 +13,10 @@ namespace {
 constexpr double usual_pad = 2.1;  // pt, above and below a row's text
 constexpr double dense_pad = 0.15;
 constexpr double points_per_mm = 72 / 25.4;
-constexpr double strong_rule = 0.9;  // above and below the table
-constexpr double fine_rule = 0.45;   // under the head, over a total
-constexpr double room = 8;           // above and below the table
+constexpr double strong_rule = 0.9;                  // above and below the table
+constexpr double fine_rule = 0.45;                   // under the head, over a total
+constexpr double room = 8;                           // above and below the table
+constexpr double longest_kept = 42 * points_per_mm;  // words up to this are kept whole
 constexpr std::size_t lines_of_low_row = 4;
 
 struct Cell {
@@ -68,7 +69,20 @@ class TableSetter {
       read_cells(row);
       rows_.push_back(std::move(row));
     }
+    make_room(columns_, widest_words());
     for (Row& row : rows_) break_cells(row);
+  }
+
+  /// By column, of the cells that stand in it alone; what is very long is broken at its seams.
+  std::vector<double> widest_words() const {
+    std::vector<double> widest(columns_.size(), 0);
+    for (const Row& row : rows_) {
+      for (const Cell& cell : row.cells) {
+        const double word = cell.span == 1 ? widest_word(context_.flow, cell.text) : 0;
+        if (word <= longest_kept) widest[cell.column] = std::max(widest[cell.column], word);
+      }
+    }
+    return widest;
   }
 
   MarkupError fault(const std::string& what) const {

@@ -89,6 +89,31 @@ std::vector<TableColumn> parse_columns(std::string_view text, double x, double w
   return columns;
 }
 
+void make_room(std::vector<TableColumn>& columns, const std::vector<double>& needs) {
+  std::vector<double> spare;  // what a column has beyond its need; negative where it lacks
+  for (std::size_t i = 0; i < columns.size(); ++i) {
+    spare.push_back(columns[i].right - columns[i].left - needs[i]);
+  }
+  std::vector<double> moved(columns.size(), 0);
+  for (std::size_t i = 0; i < columns.size(); ++i) {
+    while (spare[i] < 0) {
+      const auto giver = std::max_element(spare.begin(), spare.end());
+      if (*giver <= 0) break;
+      const double given = std::min(*giver, -spare[i]);
+      *giver -= given;
+      moved[static_cast<std::size_t>(giver - spare.begin())] -= given;
+      spare[i] += given;
+      moved[i] += given;
+    }
+  }
+  double shift = 0;
+  for (std::size_t i = 0; i < columns.size(); ++i) {
+    columns[i].left += shift;
+    shift += moved[i];
+    columns[i].right += shift;
+  }
+}
+
 DecimalParts split_at_point(const TextFlow& flow, Range text) {
   DecimalParts parts;
   const std::size_t cut = find_cut(flow.glyphs(), text, parts.is_number);

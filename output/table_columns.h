@@ -20,6 +20,10 @@ struct TableColumn {
 /// mm are narrowed together when they leave no room. Throws MarkupError on a malformed text.
 std::vector<TableColumn> parse_columns(std::string_view text, double x, double width);
 
+/// Moves the boundaries between columns so that each holds its widest word, `needs` [pt, one a
+/// column], as far as other columns have room to give.
+void make_room(std::vector<TableColumn>& columns, const std::vector<double>& needs);
+
 /// A number cut at its decimal point, or behind its last digit when it has none; what follows the
 /// number (a unit) belongs to the second part.
 struct DecimalParts {

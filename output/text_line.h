@@ -95,6 +95,9 @@ class TextFlow {
 void break_lines(const TextFlow& flow, Range text, double first_width, double width,
                  std::vector<Line>& lines);
 
+/// Width [pt] of the widest piece of a text that is broken only by force.
+double widest_word(const TextFlow& flow, Range text);
+
 /// Appends a line's runs and links to `items`, beginning at x on the baseline y [pt].
 void emit_line(const TextFlow& flow, const Line& line, double x, double y,
                std::vector<Item>& items);

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <array>
 
 #include "output/text_line.h"
@@ -148,6 +149,21 @@ class Breaker {
 void break_lines(const TextFlow& flow, Range text, double first_width, double width,
                  std::vector<Line>& lines) {
   Breaker(flow, text, first_width, width, lines).run();
+}
+
+double widest_word(const TextFlow& flow, Range text) {
+  const std::vector<Glyph>& glyphs = flow.glyphs();
+  double widest = 0, word = 0;
+  for (std::size_t i = text.first; i < text.last; ++i) {
+    const bool inked = glyphs[i].kind == GlyphKind::ink;
+    word = inked || glyphs[i].kind == GlyphKind::gap ? word + glyphs[i].width : 0;
+    widest = std::max(widest, word);
+    if (!inked || i + 1 == text.last || glyphs[i + 1].kind != GlyphKind::ink) continue;
+    const char32_t at = glyphs[i].character;
+    const char32_t before = i > text.first ? glyphs[i - 1].character : U' ';
+    if (is_seam(at) || breaks_between(before, at, glyphs[i + 1].character)) word = 0;
+  }
+  return widest;
 }
 
 }  // namespace output

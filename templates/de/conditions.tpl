@@ -1,7 +1,7 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Bedingungen und Warnungen" id="s-conditions">
 {{#CONDITIONS}}
-<p>Der Entwurf steht auf diesen Bedingungen. Jede muss erfüllt oder die Spezifikation neu ausgegeben werden.</p>
+<p>Der Entwurf steht auf diesen Bedingungen. Jede muss erfüllt oder die Spezifikation neu ausgegeben werden. Ein Wert, bei dem der Entwurf durchfällt, wurde für sich allein verändert; bei der Platzierung standen die übrigen Toleranzen am günstigen Ende ihres Bereichs.</p>
 <list ordered="yes">{{#ROW}}<item key="{{KEY}}">{{TEXT:none}}</item>{{/ROW}}</list>
 {{/CONDITIONS}}
 {{#WARNINGS}}

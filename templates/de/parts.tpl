@@ -1,9 +1,9 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Stückliste" id="s-parts" landscape="yes">
-<table columns="r:9 r:13 l:11 l:25 l:* l:34 l:44 r:22 r:24 r:14" caption="{{CAPTION:none}}">
+<table columns="r:9 r:16 l:11 l:25 l:* l:34 l:44 r:22 r:24 r:14" caption="{{CAPTION:none}}">
 <head><cell>Pos.</cell><cell>Menge</cell><cell>Einh.</cell><cell>Teilenummer</cell><cell>Benennung und technische Daten</cell><cell>Referenz</cell><cell>Für</cell><cell>Einzelpreis</cell><cell>Preis</cell><cell>Lieferzeit, d</cell></head>
 {{#ROW}}
-{{#PART_OF_BILL}}<row keep="yes"><cell/><cell span="9"><b>{{TEXT:none}}</b></cell></row>{{/PART_OF_BILL}}
+{{#PART_OF_BILL}}<row keep="yes"><cell/><cell/><cell/><cell/><cell span="6"><b>{{TEXT:none}}</b></cell></row>{{/PART_OF_BILL}}
 <row id="{{ANCHOR}}"><cell>{{ITEM}}</cell><cell>{{QUANTITY}}</cell><cell>{{UNIT:none}}</cell><cell>{{PART}}</cell><cell><b>{{DESIGNATION:none}}</b>{{#DATA}}; {{TEXT}}{{/DATA}}</cell><cell>{{REFERENCE}}</cell><cell>{{SERVES:none}}</cell><cell>{{PRICE:none}}</cell><cell>{{EXTENDED:none}}</cell><cell>{{LEAD}}</cell></row>
 {{/ROW}}
 <row total="yes"><cell span="8">{{TOTAL_LABEL:none}}</cell><cell>{{TOTAL}}</cell><cell>{{LEAD}}</cell></row>

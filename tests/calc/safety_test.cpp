@@ -229,6 +229,7 @@ TEST_CASE("no figure stands in a note that has none") {
   c.job.absorbency = Absorbency::none;
   CHECK(number(notes_of(c), "static", "speed") == doctest::Approx(60));
   CHECK(number(notes_of(c), "lockout", "electrical") == doctest::Approx(6));
+  c.request.substrate.food_contact.reset();
   c.set_scanning();
   c.job.speed = exactly(metres_per_second(1));
   CHECK(has(notes_of(c), "static"));
@@ -311,6 +312,7 @@ TEST_CASE("motion: nips on a line, pinch points on a carriage") {
   CHECK(number(notes_of(c), "head_strike", "gap") == doctest::Approx(2));
   c.job.thickness_variation = millimetres(0.5);
   CHECK(number(notes_of(c), "head_strike", "gap") == doctest::Approx(1.5));
+  c.request.substrate.food_contact.reset();
   c.set_scanning();
   CHECK_FALSE(has(notes_of(c), "in_running_nip"));
   CHECK(number(notes_of(c), "carriage_pinch", "width") == doctest::Approx(2000));
@@ -349,6 +351,7 @@ TEST_CASE("every safety code is produced, in the order of the list") {
   c.request.inks.front().flash_point.reset();
   c.request.line.enclosed = exactly(true);
   take(c);
+  c.request.substrate.food_contact.reset();
   c.set_scanning();
   take(c);
   c.job.channels.front().family.reset();

@@ -196,3 +196,28 @@ TEST_CASE("table: a cell may span columns, a wide table takes the margin column"
   CHECK(run_of(page, " K1").y == run_of(page, "left").y);
   CHECK(boxes.at(0).height == boxes.at(1).height);
 }
+
+TEST_CASE("table: a column too narrow for its widest word takes room from others") {
+  auto columns = output::parse_columns("l:20 r:20 l:*", 0, 200);
+  const double gap = columns[1].left - columns[0].right;
+  const double wide = columns[0].right - columns[0].left + 11;
+  output::make_room(columns, {wide, 10, 30});
+  CHECK(columns[0].right - columns[0].left == doctest::Approx(wide));
+  CHECK(columns[1].left - columns[0].right == doctest::Approx(gap));
+  CHECK(columns[2].right == doctest::Approx(200));
+}
+
+TEST_CASE("table: room is given only as far as there is any") {
+  auto columns = output::parse_columns("l:20 l:*", 0, 120);
+  const double other = columns[1].right - columns[1].left;
+  output::make_room(columns, {500, other - 5});
+  CHECK(columns[1].right - columns[1].left == doctest::Approx(other - 5));
+  CHECK(columns[1].right == doctest::Approx(120));
+}
+
+TEST_CASE("table: no word is broken where the columns have room for it") {
+  const auto list =
+      set("<table columns='l:12 l:*'><head><cell>Schlimmstenfalls</cell><cell>b</cell></head>"
+          "<row><cell>c</cell><cell>d</cell></row></table>");
+  CHECK(run_of(list.pages[0], "Schlimmstenfalls").text == "Schlimmstenfalls");
+}
