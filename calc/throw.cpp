@@ -52,10 +52,9 @@ Throw throw_of(const Job& job, const Head& head) {
   const Length low = job.throw_distance ? served_low(*job.throw_distance) : t.nominal;
   const Length high = job.throw_distance ? served_high(*job.throw_distance) : t.nominal;
   const Length flutter = served_high(job.throw_variation);
-  const Length thinner = t.curved ? job.thickness_variation : Length{};
   t.least = low - job.thickness_variation - flutter;
   t.greatest_nominal = high + t.along + t.across;
-  t.most = high + thinner + flutter + t.along + t.across;
+  t.most = high + job.thickness_variation + flutter + t.along + t.across;
   return t;
 }
 

@@ -8,9 +8,8 @@
 
 namespace calc {
 
-/// Gaps [m]. The nominal one is to the thickest product. Least: less thickness variation and
-/// flutter. Greatest: with flutter, with the sagitta, and on a cylinder, whose axis stands fast,
-/// with the thickness variation; a flat product is carried at its face.
+/// Gaps [m]. The nominal one is to a product of nominal thickness. Least: less thickness variation
+/// and flutter. Greatest: with both, and with the sagitta.
 struct Throw {
   Length least, nominal, most;
   Length greatest_nominal;         ///< the upper end of a demand, with the sagitta

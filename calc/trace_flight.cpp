@@ -13,8 +13,8 @@ namespace calc {
 namespace {
 
 const Basis geometry{"plane geometry", SourceTag::computed, "nozzle rows in one plane"};
-const Basis gap_rule{"gaps add up; the nominal one is to the thickest product", SourceTag::computed,
-                     "throw > 0"};
+const Basis gap_rule{"gaps add up; the nominal one is to a product of nominal thickness",
+                     SourceTag::computed, "throw > 0"};
 const Basis sutherland{"Sutherland's law, US Standard Atmosphere 1976", SourceTag::library,
                        "100 K to 1900 K"};
 const Basis ideal_gas{"ideal gas, 101325 Pa, R 287.05287 J/(kg K)", SourceTag::computed, "dry air"};
@@ -64,8 +64,8 @@ class Flight {
     return from_value("h", w_.job.throw_variation, in_mm(served_high(w_.job.throw_variation)), "mm",
                       "line.throw_variation");
   }
-  StepInput thickness(Length value) const {
-    return {"b", in_mm(value), "mm", "given", "product.thickness_variation"};
+  StepInput thickness() const {
+    return {"b", in_mm(w_.job.thickness_variation), "mm", "given", "product.thickness_variation"};
   }
 
   void bend(const std::string& id, Length chord, Length radius, Length value) {
@@ -108,14 +108,12 @@ class Flight {
     const std::optional<Value<Length>>& given = w_.job.throw_distance;
     const Length low = given ? served_low(*given) : t.nominal;
     const Length high = given ? served_high(*given) : t.nominal;
-    gap(".throw_least", "H_l", "H-b-h",
-        {nominal("H", low), thickness(w_.job.thickness_variation), flutter()}, false, t.least);
+    gap(".throw_least", "H_l", "H-b-h", {nominal("H", low), thickness(), flutter()}, false,
+        t.least);
     gap(".throw_nominal", "H_n", "H", {nominal("H", t.nominal)}, true, f_.throw_nominal);
     gap(".throw_budget", "H_b", "H", {nominal("H", high)}, true, f_.budget_throw);
-    gap(".throw_most", "H_m", "H+b+h",
-        {nominal("H", high), thickness(t.curved ? w_.job.thickness_variation : Length{}),
-         flutter()},
-        true, f_.throw_most);
+    gap(".throw_most", "H_m", "H+b+h", {nominal("H", high), thickness(), flutter()}, true,
+        f_.throw_most);
   }
 
   void air() {

@@ -187,6 +187,8 @@ std::string Context::reason(const calc::Reason& reason) const {
 
 std::vector<std::string> Context::reasons(const std::vector<calc::Reason>& list) const {
   std::vector<std::string> texts;
+  std::set<std::string> all;
+  for (const calc::Reason& reason : list) all.insert(reason.group);
   for (std::size_t i = 0; i < list.size(); ++i) {
     const auto same = [&](const calc::Reason& other) { return alike(list[i], other); };
     const auto end = list.begin() + static_cast<std::ptrdiff_t>(i);
@@ -195,9 +197,16 @@ std::vector<std::string> Context::reasons(const std::vector<calc::Reason>& list)
     for (const calc::Reason& other : list) {
       if (same(other)) groups.insert(other.group);
     }
-    std::string text = groups.size() == 1   ? reason(list[i])
-                       : groups.size() == 2 ? reason_of(list[i], words("group_both"))
-                                            : reason_of(list[i], words("group_several"));
+    const std::string named = groups.size() == 1   ? words("group_of", {{"NAME", list[i].group}})
+                              : groups.size() == 2 ? words("group_both")
+                                                   : words("group_several");
+    std::string text = reason_of(list[i], named);
+    if (all.size() > groups.size() && text.find(named) == std::string::npos) {
+      Values values;
+      values.set_markup("GROUP", named);
+      values.set_markup("TEXT", text);
+      text = templates.words(language_, "in_group", values);
+    }
     if (std::find(texts.begin(), texts.end(), text) == texts.end()) texts.push_back(text);
   }
   return texts;

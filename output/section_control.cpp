@@ -59,7 +59,8 @@ void add_signatures(const Context& c, Values& values) {
   for (const std::string role : {"creator", "checker", "approver", "customer"}) {
     Values& row = values.add("SIGN");
     row.set_markup("ROLE", c.words("sign." + role));
-    row.set_markup("MEANING", c.words("sign." + role + ".meaning"));
+    const bool offers = !c.spec.chosen.empty() || role != "customer";
+    row.set_markup("MEANING", c.words("sign." + role + (offers ? ".meaning" : ".no_offer")));
     const auto& organisation = c.request.customer.organisation;
     row.set("NAME", role == "customer" && organisation ? organisation->value : std::string());
   }

@@ -3,7 +3,7 @@
 <p>{{SUMMARY:none}}</p>
 {{#USE}}
 <table columns="l:* r:23 r:23 r:23 r:23 r:23" caption="Tinte je Kanal">
-<head><cell>Kanal</cell><cell>Gedruckt, mL/h</cell><cell>Abfall, mL/h</cell><cell>Gesamt, mL/h</cell><cell>Monat, L</cell><cell>Jahr, L</cell></head>
+<head><cell>Kanal</cell><cell>Gedruckt, mL/h</cell><cell>Abfall und Spülung, mL/h</cell><cell>Gesamt, mL/h</cell><cell>Monat, L</cell><cell>Jahr, L</cell></head>
 {{#ROW}}
 <row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{PRINTED}}</cell><cell>{{WASTE}}</cell><cell>{{TOTAL}}</cell><cell>{{MONTH}}</cell><cell>{{YEAR}}</cell></row>
 {{/ROW}}

@@ -8,7 +8,7 @@
 {{/ROW}}
 <row total="yes"><cell span="8">{{TOTAL_LABEL:none}}</cell><cell>{{TOTAL}}</cell><cell>{{LEAD}}</cell></row>
 </table>
-<p>Nicht enthalten: Montage und Aufstellung, Bahn- oder Produktführung, Haustechnik (Strom, Luft, Abluftkanäle, Kühlwasser) und Steuern. Was auf Anfrage ist, steht nicht in der Summe.</p>
+<p>Nicht enthalten: Gestell, Schutzverkleidung und Umhausung, Wagen mit Achse und Antrieb, wo Köpfe fahren, Schaltschrank, Absaugung von Tintennebel, Montage und Aufstellung, Bahn- oder Produktführung, Haustechnik (Strom, Luft, Abluftkanäle, Kühlwasser) und Steuern. Was auf Anfrage ist, steht nicht in der Summe.</p>
 {{#LEAD_TIME}}<p>{{TEXT:none}}</p>{{/LEAD_TIME}}
 </section>
 {{#COST}}

@@ -3,7 +3,7 @@
 <p>{{SUMMARY:none}}</p>
 {{#USE}}
 <table columns="l:* r:23 r:23 r:23 r:23 r:23" caption="Ink per channel">
-<head><cell>Channel</cell><cell>Printed, mL/h</cell><cell>Waste, mL/h</cell><cell>Total, mL/h</cell><cell>Month, L</cell><cell>Year, L</cell></head>
+<head><cell>Channel</cell><cell>Printed, mL/h</cell><cell>Waste and flush, mL/h</cell><cell>Total, mL/h</cell><cell>Month, L</cell><cell>Year, L</cell></head>
 {{#ROW}}
 <row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{PRINTED}}</cell><cell>{{WASTE}}</cell><cell>{{TOTAL}}</cell><cell>{{MONTH}}</cell><cell>{{YEAR}}</cell></row>
 {{/ROW}}

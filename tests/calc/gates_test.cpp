@@ -182,7 +182,7 @@ TEST_CASE("an uncertainty is no demand: the nominal is gated, the ends alone are
   CHECK(edge->where.size() == 1);
 }
 
-TEST_CASE("thickness narrows the least gap always, the greatest grows by it on a cylinder only") {
+TEST_CASE("thickness narrows the least gap and widens the greatest, of every form") {
   const auto job = [](Form form) {
     return [form](Request& r, Catalogue& c) {
       r.product.form = given(form);
@@ -194,9 +194,15 @@ TEST_CASE("thickness narrows the least gap always, the greatest grows by it on a
       mode(c).frequency = given(std::vector<Frequency>{kilohertz(30)});
     };
   };
-  CHECK(!Case(job(Form::flat)).answer.selection.chosen.empty());  // 1.5 + 0.05 = 1.55 mm
-  const Case body(job(Form::cylinder));                           // 1.5 + 0.48 + 0.05 = 2.03 mm
-  CHECK(reasons_of(body.answer.selection).count("throw") == 1);
+  for (const Form form : {Form::flat, Form::cylinder}) {
+    const Case far(job(form));  // 1.5 + 0.48 + 0.05 = 2.03 mm
+    CHECK(reasons_of(far.answer.selection).count("throw") == 1);
+  }
+  const Case within([&](Request& r, Catalogue& c) {
+    job(Form::flat)(r, c);
+    r.line.throw_distance = given(millimetres(1.4));  // 1.93 mm
+  });
+  CHECK(!within.answer.selection.chosen.empty());
   const Case near([&](Request& r, Catalogue& c) {
     job(Form::flat)(r, c);
     r.line.throw_distance = given(millimetres(1));  // 1 - 0.48 - 0.05 = 0.47 mm

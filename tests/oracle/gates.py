@@ -10,17 +10,17 @@ FLUTTER = 0.1e-3
 
 
 def throws(job, head):
-    """(least, greatest) gap [m]: nominal over the thickest product, less or more what varies."""
+    """(least, greatest) gap [m]: nominal over a product of nominal thickness, less or more what varies."""
     low, high = job.get("line", "throw_distance") or (head.get("throw_nominal", 1e-3),) * 2
     flutter = job.get("line", "throw_variation", FLUTTER)
     thickness = job.get("product", "thickness_variation", 0.0)
-    least, most = low - thickness - flutter, high + flutter
+    least, most = low - thickness - flutter, high + thickness + flutter
     if job.cylinder:
         radius, depth = job.get("product", "diameter") / 2, head.get("field_depth", 0.0)
         # rule read from the output: a field wider than the body fails by its slope alone
         sagitta = radius - math.sqrt(radius * radius - depth * depth
                                      / 4) if depth / 2 <= radius else -math.inf
-        most += thickness + sagitta
+        most += sagitta
     return least, most
 
 
