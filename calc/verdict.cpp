@@ -43,8 +43,10 @@ void edges_of(const Job& job, const Catalogue& catalogue, const Selection& selec
   for (const double to : {row.low, row.high}) {
     if (!(to < now) && !(to > now)) continue;
     const std::vector<Reason> failing = moved(job, catalogue, selection.chosen, id, to);
-    if (!failing.empty())
-      out.push_back(edge(std::string(row.key), to, unit_of(job, id), failing.front()));
+    if (failing.empty()) continue;
+    const bool is_share = row.unit.empty() && row.high <= 1;
+    out.push_back(
+        edge(std::string(row.key), to, is_share ? "1" : unit_of(job, id), failing.front()));
   }
 }
 

@@ -25,6 +25,8 @@ std::string lattice_text(calc::Resolution across, calc::Resolution along);
 std::string dpi_text(calc::Resolution resolution);
 /// "EUR 12 345.00".
 std::string amount(std::string_view currency, calc::Money money);
+/// The same to a whole unit of the currency.
+std::string whole_amount(std::string_view currency, calc::Money money);
 /// "EUR 212 000", three significant digits, for what is no exact sum.
 std::string rough_amount(std::string_view currency, double major);
 /// A share as a number of percent, rounded down to 0.1, so that 100 stands for the whole only.

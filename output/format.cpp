@@ -191,10 +191,20 @@ std::string money(calc::Money amount) {
          std::string(decimal_sign) + (cents.size() == 1 ? "0" : "") + cents;
 }
 
+std::string whole_money(calc::Money amount) {
+  const bool negative = amount.minor < 0;
+  const auto minor = static_cast<std::uint64_t>(amount.minor);
+  const std::uint64_t size = negative ? 0 - minor : minor;
+  const std::uint64_t major = size / 100 + (size % 100 >= 50 ? 1 : 0);
+  return (negative && major != 0 ? std::string(minus) : std::string()) +
+         grouped(std::to_string(major));
+}
+
 std::string with_unit(double value, std::string_view unit, int digits) {
   std::string text = number(value, digits);
   if (unit.empty() || unit == "1") return text;
   if (unit == "deg") return text + pretty_unit(unit);  // ISO 80000-1: no space before ° ′ ″
+  if (unit.starts_with("1/") && unit != "1/1000") return text + pretty_unit(unit.substr(1));
   return text + std::string(no_break) + pretty_unit(unit);
 }
 

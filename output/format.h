@@ -32,6 +32,8 @@ std::string number(double value, int digits = 3);
 std::string fixed(double value, int decimals);
 /// "12 345.00" of an amount; the currency is set by the caller.
 std::string money(calc::Money amount);
+/// "12 345", rounded: of sums that are no more certain than that.
+std::string whole_money(calc::Money amount);
 /// Number, U+00A0 and the unit written as ISO 80000-1 wants it ("mPa.s" -> "mPa·s", "degC" -> "°C",
 /// "um" -> "µm", "m2" -> "m²"); no unit: the number alone; "%" too takes the space.
 std::string with_unit(double value, std::string_view unit, int digits = 3);

@@ -76,7 +76,7 @@ std::string decided(const Context& c, const calc::Alternative& other) {
 }
 
 std::string price(const calc::Station& station, calc::Money money_value) {
-  return money(money_value) + (station.bom_unpriced > 0 ? "*" : "");
+  return whole_money(money_value) + (station.bom_unpriced > 0 ? "*" : "");
 }
 
 void add_row(const Context& c, Values& table, const std::vector<calc::Group>& groups,

@@ -73,7 +73,7 @@ void add_cost_row(const Context& c, Values& table, const std::string& name,
 /// A cost, unless it is nothing.
 void add_money(const Context& c, Values& table, const std::string& name, calc::Money money) {
   if (money.minor == 0) return;
-  add_cost_row(c, table, name, output::money(money), c.step_keys({"station." + name}));
+  add_cost_row(c, table, name, whole_money(money), c.step_keys({"station." + name}));
 }
 
 void add_unit_costs(const Context& c, Values& table, const calc::Station& station) {
@@ -101,10 +101,11 @@ void add_cost(const Context& c, Values& values, const calc::Station& station) {
   const calc::Cost& cost = station.cost;
   Values& table = values.add("COST");
   table.set("KEY", c.step_keys({"station.annuity", "station.ownership"}));
-  table.set_markup("SUMMARY", c.words("cost_summary",
-                                      {{"YEARS", std::to_string(cost.years)},
-                                       {"DISCOUNT", with_unit(cost.discount * 100, "%", 3)},
-                                       {"OWNERSHIP", amount(station.currency, cost.ownership)}}));
+  table.set_markup(
+      "SUMMARY",
+      c.words("cost_summary", {{"YEARS", std::to_string(cost.years)},
+                               {"DISCOUNT", with_unit(cost.discount * 100, "%", 3)},
+                               {"OWNERSHIP", whole_amount(station.currency, cost.ownership)}}));
   table.set_markup("CAPTION", c.words("cost_caption"));
   table.set("CURRENCY", station.currency);
   add_money(c, table, "capital", cost.capital);
@@ -116,7 +117,7 @@ void add_cost(const Context& c, Values& values, const calc::Station& station) {
   add_money(c, table, "energy_per_year", cost.energy_per_year);
   add_money(c, table, "labour_per_year", cost.labour_per_year);
   add_money(c, table, "cleaning_per_year", cost.cleaning_per_year);
-  add_cost_row(c, table, "running_per_year", money(cost.running_per_year),
+  add_cost_row(c, table, "running_per_year", whole_money(cost.running_per_year),
                c.step_keys({"station.running"}));
   add_money(c, table, "ownership", cost.ownership);
   add_unit_costs(c, table, station);

@@ -77,7 +77,7 @@ std::string plot_eye(const Context& c) {
                  dpi_label(c, "plot.delivered", delivered));
     }
   }
-  plot.mark(near, limit, dpi_label(c, "plot.point", limit));
+  plot.mark(near, limit, dpi_label(c, "plot.point", limit), true);
   return sketch.figure(c.words("plot.eye_caption"), "required.viewing", false);
 }
 

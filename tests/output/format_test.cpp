@@ -61,6 +61,10 @@ TEST_CASE("money prints minor units exactly") {
   CHECK(output::money({5}) == "0.05");
   CHECK(output::money({1234567}) == "12" + thin + "345.67");
   CHECK(output::money({-250}) == minus + "2.50");
+  CHECK(output::whole_money({1234549}) == "12" + thin + "345");
+  CHECK(output::whole_money({1234550}) == "12" + thin + "346");
+  CHECK(output::whole_money({-49}) == "0");
+  CHECK(output::whole_money({-150}) == minus + "2");
   CHECK(output::money({std::numeric_limits<std::int64_t>::min()}).substr(0, 3) == minus);
 }
 
