@@ -6,12 +6,12 @@
 namespace calc {
 namespace {
 
-constexpr std::array<std::string_view, 18> warnings{
+constexpr std::array<std::string_view, 19> warnings{
     "explicit_below_derived", "finer_than_eye",  "finer_than_dot", "line_deviation",
     "angle_capped",           "overspray",       "particle_size",  "slope",
     "speed_below_throughput", "symbol_too_wide", "closed_gap",     "throughput_below_speed",
     "jetting_windows",        "slow_ejection",   "splash",         "settles_by_figures",
-    "impact_speed",           "web_air_drag"};
+    "impact_speed",           "web_air_drag",    "stroke_hue"};
 
 constexpr std::array<std::string_view, 46> questions{"q_width",
                                                      "q_speed",

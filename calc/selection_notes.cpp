@@ -74,6 +74,36 @@ void ink_limit_condition(const Job& job, const std::vector<Group>& groups,
   all.push_back(finding);
 }
 
+bool is_colour(const Job& job, const std::string& name) {
+  const auto found = std::find_if(job.channels.begin(), job.channels.end(),
+                                  [&](const Channel& c) { return c.name == name; });
+  return found != job.channels.end() &&
+         (found->kind == ColourKind::process || found->kind == ColourKind::spot);
+}
+
+/// A carriage that prints both ways lays white, primer and varnish under the colours on one stroke
+/// and over them on the next, where they stand beside the colours.
+void stroke_order_condition(const Job& job, const std::vector<Group>& groups,
+                            std::vector<Finding>& all) {
+  const auto has_colour = [&](const Group& g) { return is_colour(job, g.channels.front()); };
+  if (std::none_of(groups.begin(), groups.end(), has_colour)) return;
+  for (const Group& group : groups) {
+    if (!group.scan || has_colour(group)) continue;
+    Finding finding = unknown("stroke_order", "line", {}, "mode");
+    finding.subject = group.name;
+    all.push_back(finding);
+  }
+}
+
+/// The colours of a carriage land in the other order on every other stroke.
+void warn_hue(const Job& job, const Group& group, std::vector<Notice>& out) {
+  const auto process = std::count_if(group.channels.begin(), group.channels.end(),
+                                     [&](const auto& name) { return is_colour(job, name); });
+  if (group.scan && process > 1) {
+    out.push_back({"stroke_hue", {{"group", group.name, ""}}, "line.mode", {}});
+  }
+}
+
 void warn_slope(const Search& s, const Head& head, std::vector<Notice>& out) {
   const std::optional<double> slope = throw_of(*s.job, head).slope;
   const double limit = s.job->parameters[P::slope_warn_deg];
@@ -198,6 +228,7 @@ void annotate_part(const Search& search, const GroupNeed& need, const Candidate&
   warn_particles(need, head, warnings);
   warn_dots(search, need, a, warnings);
   warn_flight(search, part.group, warnings);
+  warn_hue(*search.job, part.group, warnings);
 }
 
 void add_question(const Notice& condition, Selection& selection) {
@@ -224,6 +255,7 @@ void annotate(const Search& search, const Stations& stations,
     annotate_part(search, search.groups[g], *chosen[g], conditions, selection.warnings);
   }
   ink_limit_condition(*search.job, groups, conditions);
+  stroke_order_condition(*search.job, groups, conditions);
   const std::vector<InkInHead> inks = inks_in_heads(*search.job, *search.catalogue, groups);
   for (Notice& n : ink_warnings(*search.job, inks)) selection.warnings.push_back(std::move(n));
   drop_repeated(selection.warnings);

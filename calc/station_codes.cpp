@@ -106,7 +106,7 @@ constexpr std::array notes{
     std::string_view("ink_storage_flammable"),   // litres [L], bund [L]; "us": limit [L]
     std::string_view("food_contact"),            // material (may be empty)
     std::string_view("food_unknown"),
-    std::string_view("food_contact_uv"),         // material (may be empty)
+    std::string_view("food_contact_uv"),  // material (may be empty)
 };
 
 constexpr std::array warnings{

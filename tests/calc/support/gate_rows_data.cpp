@@ -235,6 +235,15 @@ const std::vector<CodeRow>& conditions() {
          r.colours.back().name = "cyan";
          r.inks.front().limit = given(1.5);
        }},
+      {"stroke_order",
+       [](Request& r, Catalogue&) {
+         r.line.mode = given(Mode::scanning);
+         r.line.speed = given(metres_per_second(0.003));
+         r.image.length = given(millimetres(500));
+         r.colours.push_back(r.colours.front());
+         r.colours.back().name = "second";
+         r.colours.back().kind = given(ColourKind::white);
+       }},
       {"assumption_edge",
        [](Request& r, Catalogue&) {
          r.line.throw_variation.reset();
@@ -302,6 +311,14 @@ const std::vector<CodeRow>& warnings() {
          head(c).speed_spread = given(0.01);
          mode(c).drop_speed = given(std::vector<Speed>(3, metres_per_second(9)));
          mode(c).drops = given(std::vector<Volume>{picolitres(9), picolitres(10), picolitres(11)});
+       }},
+      {"stroke_hue",
+       [](Request& r, Catalogue&) {
+         r.line.mode = given(Mode::scanning);
+         r.line.speed = given(metres_per_second(0.003));
+         r.image.length = given(millimetres(500));
+         r.colours.push_back(r.colours.front());
+         r.colours.back().name = "second";
        }},
       {"speed_below_throughput",
        [](Request& r, Catalogue&) { r.line.throughput_area = given(AreaRate::from_si(10)); }},

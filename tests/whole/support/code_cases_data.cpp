@@ -101,6 +101,7 @@ std::vector<std::string> code_cases() {
       "-lamp.LED.electrical",
       // Line and bodies.
       scanning + "line.indexing = yes",
+      scanning + "colour.cyan.kind = white\n",
       scanning + "line.indexing = no",
       scanning,
       "line.speed = 70 m/min",
