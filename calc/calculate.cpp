@@ -8,6 +8,7 @@
 #include "calc/placement.h"
 #include "calc/safety.h"
 #include "calc/selection.h"
+#include "calc/speed_steps.h"
 #include "calc/station.h"
 #include "calc/station_flexibility.h"
 #include "calc/trace.h"
@@ -125,6 +126,8 @@ Specification calculate(const Request& request, const Catalogue& catalogue,
   spec.warnings = job.warnings;
   append(selection.warnings, spec.warnings);
   if (!selection.chosen.empty()) add_chosen(job, catalogue, selection, spec);
+  const bool passes = !spec.chosen.empty() && !spec.chosen.front().scan;
+  if (passes) spec.speed_steps = speed_steps(request, catalogue, date);
   place(request, spec.warnings);
   std::vector<Question> questions = job.questions;
   append(selection.questions, questions);

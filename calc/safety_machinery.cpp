@@ -68,8 +68,10 @@ void station_notes(const Station& station, std::vector<Notice>& to) {
   for (const Stage& stage : station.stages) {
     electrical += stage.electrical_kw.value_or(0);
     if (stage.kind != "drying") continue;
-    to.push_back(
-        {"hot_dryer", {number("heat", stage.electrical_kw.value_or(0), "kW")}, "ink.water_share", {}});
+    to.push_back({"hot_dryer",
+                  {number("heat", stage.electrical_kw.value_or(0), "kW")},
+                  "ink.water_share",
+                  {}});
   }
   double supplies = 0;
   for (const BomLine& line : station.bom) {

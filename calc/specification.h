@@ -358,6 +358,14 @@ struct Alternative {
   std::vector<std::string> differs;  ///< "head", "family", "stack", ...
 };
 
+/// The best station at one line speed; no heads where none is feasible.
+struct SpeedStep {
+  Speed speed;
+  int heads = 0;
+  std::vector<std::string> kinds;  ///< head of each group
+  Money capital, ownership;        ///< priced items only
+};
+
 struct RejectedHead {
   std::string head;
   std::vector<Reason> reasons;
@@ -404,6 +412,7 @@ struct Specification {
   std::vector<Flexibility> flexibility;       ///< one a group of the chosen arrangement
   std::optional<double> single_source_share;  ///< of the priced capital
   std::vector<Alternative> alternatives;
+  std::vector<SpeedStep> speed_steps;  ///< rising; empty without a line speed, and for a carriage
   std::vector<RejectedHead> rejected;
   std::vector<Assumption> assumptions;
   std::vector<Question> questions;

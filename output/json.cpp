@@ -155,6 +155,16 @@ Json alternative_json(const calc::Alternative& alternative) {
           {"bom_unpriced", alternative.station.bom_unpriced}};
 }
 
+/// Without cost where nothing is feasible.
+Json speed_step_json(const calc::SpeedStep& step) {
+  Json object{{"speed_m_per_s", json_number(step.speed.si())}, {"heads_total", step.heads}};
+  if (step.heads == 0) return object;
+  object["heads"] = step.kinds;
+  object["capital"] = step.capital.major();
+  object["ownership"] = step.ownership.major();
+  return object;
+}
+
 Json reason_json(const calc::Reason& reason) {
   return {{"code", reason.code},
           {"value", json_number(reason.value)},
@@ -282,6 +292,7 @@ Json whole_json(const calc::Specification& specification, const JsonFacts& facts
   set_answer(root, specification);
   if (specification.station) set_station(root, *specification.station);
   root["alternatives"] = json_list(specification.alternatives, alternative_json);
+  root["speed_steps"] = json_list(specification.speed_steps, speed_step_json);
   root["rejected"] = json_list(specification.rejected, rejected_json);
   root["assumptions"] = json_list(specification.assumptions, assumption_json);
   root["questions"] = json_list(specification.questions, question_json);

@@ -122,6 +122,7 @@ void add_cost(const Context& c, Values& values, const calc::Station& station) {
   add_money(c, table, "ownership", cost.ownership);
   add_unit_costs(c, table, station);
   table.set_markup("SHARES", plot_costs(c));
+  table.set_markup("STEPS", plot_steps(c));
   add_lower_bound(c, table, cost);
 }
 

@@ -41,6 +41,10 @@ std::string plot_eye(const Context& context);
 /// with what is asked; empty for a carriage or without a line speed.
 std::string plot_speed(const Context& context);
 
+/// Capital and cost of ownership of the best station over the line speed, or empty where fewer than
+/// two speeds have one.
+std::string plot_steps(const Context& context);
+
 /// The parts of the cost of ownership, or empty where there are fewer than two.
 std::string plot_costs(const Context& context);
 

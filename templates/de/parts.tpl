@@ -19,6 +19,7 @@
 {{#ROW}}<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell></row>{{/ROW}}
 </table>
 {{SHARES:none}}
+{{STEPS:none}}
 {{#WITHOUT}}<p>Die Jahressummen und die Gesamtkosten sind untere Grenzen: Sie stehen ohne {{ITEMS:none}}.</p>{{/WITHOUT}}
 <p>Arbeit im Jahr ist nur Tausch und Ausrichten von Köpfen; Bedienpersonal ist nicht enthalten.</p>
 </section>

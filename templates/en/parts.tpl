@@ -19,6 +19,7 @@
 {{#ROW}}<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell></row>{{/ROW}}
 </table>
 {{SHARES:none}}
+{{STEPS:none}}
 {{#WITHOUT}}<p>The yearly sums and the cost of ownership are lower bounds: they stand without {{ITEMS:none}}.</p>{{/WITHOUT}}
 <p>Labour a year is only the replacement and alignment of heads; operators are not contained.</p>
 </section>
