@@ -13,7 +13,7 @@
 <row key="{{KEY}}"><cell>{{CHANNEL}}</cell><cell>{{NOZZLES}}</cell><cell>{{DATA}}</cell><cell>{{PEAK}}</cell><cell>{{MOVED}}</cell><cell>{{SUPPLIES}}</cell><cell>{{BY:none}}</cell></row>
 {{/FEED}}
 </table>
-<table columns="l:* l:32 r:30 r:24 r:24" caption="Behälter, die eine Schicht bei mittlerem Fluss halten">
+<table columns="l:* l:32 r:30 r:24 r:24" caption="Behälter, die bei mittlerem Verbrauch für eine Schicht reichen">
 <head><cell>Kanal</cell><cell>Versorgung</cell><cell>Behälter</cell><cell>Größe, L</cell><cell>Erstfüllung, L</cell></head>
 {{#STORE}}
 <row key="{{KEY}}"><cell>{{CHANNEL}}</cell><cell>{{SUPPLY:none}}</cell><cell>{{COUNT}}</cell><cell>{{SIZE}}</cell><cell>{{FILL}}</cell></row>

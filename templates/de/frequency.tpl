@@ -1,5 +1,5 @@
 {{%AUTOESCAPE context="XML"}}
-<section title="Druckfrequenz und Geschwindigkeit" id="s-frequency">
+<section title="Tropfenfrequenz und Geschwindigkeit" id="s-frequency">
 <table columns="l:* r:24 r:24 r:24 r:18 r:27" caption="Frequenz und Geschwindigkeitsgrenze je Gruppe">
 <head><cell>Gruppe</cell><cell>Spalte, kHz</cell><cell>Je Düse, kHz</cell><cell>Erlaubt, kHz</cell><cell>Auslastung, %</cell><cell>Grenze, m/min</cell></head>
 {{#ROW}}

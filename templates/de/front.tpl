@@ -13,9 +13,9 @@
 {{#PRICED}}<p key="{{KEY}}"><b>Preis.</b> {{TEXT:none}}</p>{{/PRICED}}
 {{/STATION}}
 {{#FAILS}}
-<p><b>Was nicht besteht, und um wie viel.</b> Am nächsten kommt Kopf {{HEAD}}:</p>
+<p><b>Was nicht besteht und um wie viel.</b> Der Anfrage am nächsten kommt Kopf {{HEAD}}:</p>
 <list>{{#REASON}}<item>{{TEXT:none}}</item>{{/REASON}}</list>
-<p>Jeder Kopf mit allen Gründen steht im <a to="s-heads">Abschnitt über die betrachteten Köpfe</a>.</p>
+<p>Jeder Kopf mit allen Gründen steht im <a to="s-heads">Abschnitt „Betrachtete Köpfe“</a>.</p>
 {{/FAILS}}
 {{#NO_HEADS}}
 <p>Der Katalog enthält keinen Kopf.</p>

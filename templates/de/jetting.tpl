@@ -1,7 +1,7 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Tinte im Kopf" id="s-jetting">
-<table columns="l:* r:11 r:16 r:17 r:18 r:19 r:17 r:14" caption="Tinten bei ihrer Drucktemperatur; – ist nicht bekannt">
-<head><cell>Tinte von</cell><cell>°C</cell><cell>In Ruhe, mPa·s</cell><cell>In der Düse, mPa·s</cell><cell>Dichte, kg/m³</cell><cell>Spannung, mN/m</cell><cell>Düse, µm</cell><cell>Tropfen, m/s</cell></head>
+<table columns="l:* r:11 r:16 r:17 r:18 r:19 r:17 r:14" caption="Tinten bei ihrer Drucktemperatur; – bedeutet nicht bekannt">
+<head><cell>Tinte von</cell><cell>°C</cell><cell>In Ruhe, mPa·s</cell><cell>In der Düse, mPa·s</cell><cell>Dichte, kg/m³</cell><cell>Oberfl.-spannung, mN/m</cell><cell>Düse, µm</cell><cell>Tropfen, m/s</cell></head>
 {{#STATE}}
 <row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{TEMPERATURE}}</cell><cell>{{VISCOSITY}}</cell><cell>{{SHEARED}}</cell><cell>{{DENSITY}}</cell><cell>{{TENSION}}</cell><cell>{{NOZZLE}}</cell><cell>{{SPEED}}</cell></row>
 {{/STATE}}
@@ -9,27 +9,27 @@
 {{#TEXT}}
 <p key="{{KEY}}">{{SENTENCE:none}}</p>
 {{/TEXT}}
-<table columns="l:* r:14 r:14 r:16 r:14 r:20 r:24 r:14" caption="Zahlen des Strahls; Z = 1/Oh">
-<head><cell>Tinte von</cell><cell>Re</cell><cell>We</cell><cell>Oh</cell><cell>Z</cell><cell>Z unter Scherung</cell><cell>Mindestens, m/s</cell><cell>K</cell></head>
+<table columns="l:* r:14 r:14 r:16 r:14 r:20 r:24 r:14" caption="Kennzahlen des Strahls; Z = 1/Oh">
+<head><cell>Tinte von</cell><cell>Re</cell><cell>We</cell><cell>Oh</cell><cell>Z</cell><cell>Z unter Scherung</cell><cell>Mindestgeschw., m/s</cell><cell>K</cell></head>
 {{#NUMBER}}
 <row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{RE}}</cell><cell>{{WE}}</cell><cell>{{OH}}</cell><cell>{{Z}}</cell><cell>{{ZS}}</cell><cell>{{LEAST}}</cell><cell>{{K}}</cell></row>
 {{/NUMBER}}
 </table>
-<p>Tropfen, die langsamer sind als die Mindestgeschwindigkeit (We = 4), verlassen die Düse nicht. K gilt bei der genannten Tropfengeschwindigkeit, die der Aufprall nicht übersteigt; über 50 spritzen Tropfen auf einer glatten trockenen Fläche.</p>
+<p>Tropfen, die langsamer sind als die Mindestgeschwindigkeit (We = 4), verlassen die Düse nicht. K gilt für den größten Tropfen beim Aufprall im nominellen Düsenabstand; über 50 spritzen Tropfen auf einer glatten, trockenen Fläche.</p>
 {{#WINDOWS}}
-<table columns="l:25 l:19 l:24 l:24 l:*" caption="Veröffentlichte Fenster für Z, unter Scherung, wo sie bekannt ist">
-<head><cell>Fenster</cell><cell>Z</cell><cell>Eingehalten</cell><cell>Nicht eingehalten</cell><cell>Quelle und Bemerkung</cell></head>
+<table columns="l:25 l:19 l:24 l:24 l:*" caption="Veröffentlichte Fenster für Z, unter Scherung, wo die Viskosität dort bekannt ist">
+<head><cell>Fenster</cell><cell>Z</cell><cell>Eingehalten</cell><cell>Nicht eingehalten</cell><cell>Quelle und Bemerkung (englisch)</cell></head>
 {{#ROW}}
 <row><cell>{{NAME}}</cell><cell>{{RANGE:none}}</cell><cell>{{INSIDE:none}}</cell><cell>{{OUTSIDE:none}}</cell><cell>{{SOURCE}} ({{TAG:none}})</cell></row>
 {{/ROW}}
 </table>
 {{/WINDOWS}}
-<p>Die Fenster sind ein erstes Sieb: Tinten darin sind verstopft, und Tinten außerhalb wurden gedruckt. Tropfenbeobachtung und eine Verträglichkeitsprüfung der wirklichen Tinte mit den benetzten Werkstoffen des Kopfes entscheiden; beide stehen unter den Prüfungen vor einer Bestellung.</p>
-<table columns="l:* r:20 r:17 r:18 r:18 r:18 l:30" caption="Partikel in stehender Tinte">
-<head><cell>Tinte von</cell><cell>Größtes, µm</cell><cell>1/50 Düse, µm</cell><cell>1/100 Düse, µm</cell><cell>Sinkt, mm/d</cell><cell>Schwebt über, µm</cell><cell>Umwälzung</cell></head>
+<p>Die Fenster sind ein erster Filter: Auch Tinten innerhalb davon haben Düsen verstopft, und Tinten außerhalb wurden gedruckt. Entscheidend sind die Tropfenbeobachtung und eine Verträglichkeitsprüfung der tatsächlichen Tinte mit den tintenberührten Werkstoffen des Kopfes; beide stehen unter den Prüfungen vor einer Bestellung.</p>
+<table columns="l:* r:20 r:17 r:18 r:18 r:18 l:30" caption="Größte Partikel in stehender Tinte">
+<head><cell>Tinte von</cell><cell>Größe, µm</cell><cell>1/50 Düse, µm</cell><cell>1/100 Düse, µm</cell><cell>Sinkt, mm/d</cell><cell>Schwebt über, µm</cell><cell>Umwälzung</cell></head>
 {{#PARTICLE}}
 <row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{SIZE}}</cell><cell>{{MOST}}</cell><cell>{{SAFE}}</cell><cell>{{SPEED}}</cell><cell>{{HEIGHT}}</cell><cell>{{VERDICT:none}}</cell></row>
 {{/PARTICLE}}
 </table>
-<p>Die Anteile der Düse sind Faustregeln, keine Grenzen. Eine Tinte setzt sich ab, wo Wärme ihre größten Partikel über weniger als die Tiefe eines Tintenkanals in der Schwebe hält (siehe Annahmen); die Aussage des Lieferanten geht dieser Regel vor.</p>
+<p>Die Anteile des Düsendurchmessers sind Faustregeln, keine Grenzen. Eine Tinte setzt sich ab, wo die Wärmebewegung ihre größten Partikel über weniger als die Tiefe eines Tintenkanals in der Schwebe hält (siehe Annahmen); die Angabe des Lieferanten geht dieser Regel vor.</p>
 </section>

@@ -5,7 +5,7 @@
 {{DRAWING:none}}
 {{/SECTION}}
 {{#LINE}}
-<p>Die Längen entlang der Linie sind die, aus denen der Platzbedarf gerechnet ist. Drehgeber und Produktsensor stehen vor den ersten Köpfen; ihr Abstand wird vor Ort festgelegt.</p>
+<p>Aus diesen Längen entlang der Linie ist der Platzbedarf gerechnet. Drehgeber und Produktsensor stehen vor den ersten Köpfen; ihr Abstand wird vor Ort festgelegt.</p>
 {{DRAWING:none}}
 {{/LINE}}
 </section>

@@ -8,7 +8,7 @@
 {{/ROW}}
 <row total="yes"><cell span="8">{{TOTAL_LABEL:none}}</cell><cell>{{TOTAL}}</cell><cell>{{LEAD}}</cell></row>
 </table>
-<p>Nicht enthalten: Gestell, Schutzverkleidung und Umhausung, Wagen mit Achse und Antrieb, wo Köpfe fahren, Schaltschrank, Absaugung von Tintennebel, Montage und Aufstellung, Bahn- oder Produktführung, Haustechnik (Strom, Luft, Abluftkanäle, Kühlwasser) und Steuern. Was auf Anfrage ist, steht nicht in der Summe.</p>
+<p>Nicht enthalten: Gestell, Schutzverkleidung und Umhausung, Wagen mit Achse und Antrieb, wo Köpfe fahren, Schaltschrank, Absaugung von Tintennebel, Montage und Aufstellung, Bahn- oder Produktführung, Haustechnik (Strom, Luft, Abluftkanäle, Kühlwasser) und Steuern. Posten auf Anfrage sind in der Summe nicht enthalten.</p>
 {{#LEAD_TIME}}<p>{{TEXT:none}}</p>{{/LEAD_TIME}}
 </section>
 {{#COST}}
@@ -20,7 +20,7 @@
 </table>
 {{SHARES:none}}
 {{STEPS:none}}
-{{#WITHOUT}}<p>Die Jahressummen und die Gesamtkosten sind untere Grenzen: Sie stehen ohne {{ITEMS:none}}.</p>{{/WITHOUT}}
-<p>Arbeit im Jahr ist nur Tausch und Ausrichten von Köpfen; Bedienpersonal ist nicht enthalten.</p>
+{{#WITHOUT}}<p>Die Jahressummen und die Gesamtkosten sind Untergrenzen: Sie enthalten {{ITEMS:none}} nicht.</p>{{/WITHOUT}}
+<p>Die Arbeitskosten umfassen nur den Austausch und das Ausrichten von Köpfen; Bedienpersonal ist nicht enthalten.</p>
 </section>
 {{/COST}}

@@ -1,27 +1,27 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Tropfenflug und Platzierung" id="s-placement">
-<table columns="l:* r:15 r:18 r:15 r:18 r:18 r:20" caption="Flug des kleinsten und des größten verwendeten Tropfens über die kleinste, die Nenn- und die größte Wurfweite">
-<head><cell>Gruppe</cell><cell>Tropfen, pL</cell><cell>Start, m/s</cell><cell>Wurf, mm</cell><cell>Aufprall, m/s</cell><cell>Zeit, µs</cell><cell>Steht nach, mm</cell></head>
+<table columns="l:* r:15 r:18 r:18 r:18 r:18 r:24" caption="Flug des kleinsten und des größten verwendeten Tropfens über den kleinsten, den nominellen und den größten Düsenabstand">
+<head><cell>Gruppe</cell><cell>Tropfen, pL</cell><cell>Start, m/s</cell><cell>Abstand, mm</cell><cell>Aufprall, m/s</cell><cell>Zeit, µs</cell><cell>Kommt zum Stillstand nach, mm</cell></head>
 {{#FLIGHT}}
 <row key="{{KEY}}"><cell>{{GROUP}}</cell><cell>{{DROP}}</cell><cell>{{START}}</cell><cell>{{THROW}}</cell><cell>{{IMPACT:none}}</cell><cell>{{TIME}}</cell><cell>{{STOP}}</cell></row>
 {{/FLIGHT}}
 </table>
-<p>Jeder Tropfen ist allein in ruhender Luft gerechnet, mit dem Widerstand nach Schiller und Naumann, der mit gemessenem auf 5 % übereinstimmt. In einer Reihe schirmt jeder Tropfen den nächsten ab, sodass wirkliche Tropfen früher und schneller ankommen; gemessene Bahnen weichen von einer solchen Rechnung um bis zu 15 % ab. Luft, die das bewegte Produkt mitreißt, ist nicht gerechnet.</p>
+<p>Jeder Tropfen ist allein in ruhender Luft gerechnet, mit dem Luftwiderstand nach Schiller und Naumann, der mit dem gemessenen auf 5 % übereinstimmt. In einer Tropfenfolge schirmt jeder Tropfen den nächsten ab, sodass tatsächliche Tropfen früher und schneller ankommen; gemessene Bahnen weichen von einer solchen Rechnung um bis zu 15 % ab. Luft, die das bewegte Produkt mitreißt, ist nicht gerechnet.</p>
 {{#TEXT}}
 <p key="{{KEY}}">{{SENTENCE:none}}</p>
 {{/TEXT}}
 {{#BUDGETS}}
 <section title="Platzierungsbudgets" id="s-placement-budgets">
-<p>Ein Fehlerbudget summiert, was einen Punkt versetzt, nach dem Leitfaden zur Angabe der Unsicherheit beim Messen: <i>U</i> = 2 √Σ<i>u</i>², etwa 95 % der Punkte, und systematische Terme linear, aber nicht mehr als der schlimmste Fall. <i>U</i> entscheidet gegen die Grenze; der schlimmste Fall, alle Terme zugleich, steht daneben. Fehler, die alle Punkte eines Budgets teilen, sind darin weggelassen.</p>
-<table columns="l:* l:20 r:14 r:16 r:16 l:16 l:28" caption="Budgets der Platzierung">
-<head><cell>Budget</cell><cell>Achse</cell><cell><i>U</i>, µm</cell><cell>Schlimmst, µm</cell><cell>Grenze, µm</cell><cell>Urteil</cell><cell>Zuerst angehen</cell></head>
+<p>Ein Fehlerbudget summiert, was einen Punkt versetzt, nach dem Leitfaden zur Angabe der Unsicherheit beim Messen: <i>U</i> = 2 √Σ<i>u</i>², etwa 95 % der Punkte, und systematische Beiträge linear, höchstens aber den ungünstigsten Fall. Maßgebend für die Grenze ist <i>U</i>; der ungünstigste Fall, alle Beiträge zugleich, steht daneben. Fehler, die allen Punkten eines Budgets gemeinsam sind, bleiben darin unberücksichtigt.</p>
+<table columns="l:* l:21 r:15 r:16 r:17 l:21 l:30" caption="Platzierungsbudgets">
+<head><cell>Budget</cell><cell>Achse</cell><cell><i>U</i>, µm</cell><cell>Größt, µm</cell><cell>Grenze, µm</cell><cell>Urteil</cell><cell>Zuerst verbessern</cell></head>
 {{#BUDGET}}
 <row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{AXIS:none}}</cell><cell>{{U}}</cell><cell>{{WORST}}</cell><cell>{{LIMIT}}</cell><cell>{{VERDICT:none}}</cell><cell>{{FIRST:none}}</cell></row>
 {{/BUDGET}}
 </table>
 {{DRAWING:none}}
-<table columns="l:* l:30 l:23 r:18 r:17 r:13" caption="Terme der Budgets: halbe Breite, der Versatz daraus, Standardunsicherheit">
-<head><cell>Budget</cell><cell>Term</cell><cell>Art</cell><cell>Halbe Breite</cell><cell>Versatz, µm</cell><cell><i>u</i>, µm</cell></head>
+<table columns="l:* l:30 l:23 r:18 r:17 r:13" caption="Beiträge zu den Budgets: halbe Breite, daraus folgender Versatz, Standardunsicherheit">
+<head><cell>Budget</cell><cell>Beitrag</cell><cell>Art</cell><cell>Halbe Breite</cell><cell>Versatz, µm</cell><cell><i>u</i>, µm</cell></head>
 {{#TERM}}
 <row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{TERM:none}}</cell><cell>{{KIND:none}}</cell><cell>{{HALF}}</cell><cell>{{SHIFT}}</cell><cell>{{U}}</cell></row>
 {{/TERM}}

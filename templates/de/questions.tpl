@@ -1,8 +1,8 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Fragen an den Kunden" id="s-questions">
-<p>Geordnet danach, wie weit die Antwort das Ergebnis verschieben kann.</p>
+<p>Geordnet danach, wie stark die Antwort das Ergebnis verändern kann.</p>
 <table columns="r:8 l:* l:35 l:35">
-<head><cell>Nr.</cell><cell>Frage</cell><cell>Solange angenommen</cell><cell>Antwort verschiebt</cell></head>
+<head><cell>Nr.</cell><cell>Frage</cell><cell>Bis dahin angenommen</cell><cell>Antwort wirkt auf</cell></head>
 {{#ROW}}
 <row><cell>{{NUMBER}}</cell><cell>{{TEXT:none}}</cell><cell>{{ASSUMED:none}}</cell><cell>{{EFFECT:none}}</cell></row>
 {{/ROW}}

@@ -1,7 +1,7 @@
 {{%AUTOESCAPE context="XML"}}
-<section title="Anforderung, wie verstanden" id="s-requirement">
+<section title="Anforderungen nach unserem Verständnis" id="s-requirement">
 {{#SHALL}}
-<p>Die Anfrage als Anforderungen. Am Seitenrand steht die Zeile der Anfrage, aus der jede kommt. Der Spielraum ist der Anteil, um den die Antwort besser ist als verlangt (+) oder dahinter zurückbleibt (−).{{#NEAREST}} {{TEXT:none}}{{/NEAREST}}</p>
+<p>Die Anfrage, als Anforderungen formuliert. Am Seitenrand steht die Zeile der Anfrage, aus der die Anforderung stammt. Der Spielraum ist der Anteil, um den die Antwort besser ist als verlangt (+) oder dahinter zurückbleibt (−).{{#NEAREST}} {{TEXT:none}}{{/NEAREST}}</p>
 <table columns="l:9 l:* l:37 r:20 l:20" caption="Anforderungen">
 <head><cell>Nr.</cell><cell>Anforderung</cell><cell>Antwort dieses Entwurfs</cell><cell>Spielraum</cell><cell>Nachweis durch</cell></head>
 {{#ROW}}
@@ -12,7 +12,7 @@
 {{#GIVEN}}
 <section title="Gegebene Werte" id="s-given">
 <table columns="l:* l:42 l:36">
-<head><cell>Feld</cell><cell>Wie geschrieben</cell><cell>Gelesen als</cell></head>
+<head><cell>Feld</cell><cell>Wortlaut</cell><cell>Gelesen als</cell></head>
 {{#ROW}}
 <row key="{{KEY}}" id="{{ANCHOR}}"><cell>{{NAME:none}}</cell><cell>{{RAW}}</cell><cell>{{VALUE}}</cell></row>
 {{/ROW}}
@@ -31,7 +31,7 @@
 {{/DERIVED}}
 {{#ASSUMED}}
 <section title="Annahmen" id="s-assumptions">
-<p>Was die Anfrage nicht sagt, ist wie folgt angenommen. Der Bereich ist, was der Wert sein kann; die Wirkung ist die Zahl, die er am meisten verschiebt.</p>
+<p>Was die Anfrage nicht sagt, ist wie folgt angenommen. Der Bereich nennt, welche Werte möglich sind; die Wirkung nennt die Größe, die sich dadurch am stärksten ändert.</p>
 <table columns="l:* l:25 l:29 l:43">
 <head><cell>Annahme</cell><cell>Wert</cell><cell>Bereich</cell><cell>Wirkt auf; Quelle</cell></head>
 {{#ROW}}

@@ -9,20 +9,20 @@
 </table>
 {{EYE:none}}
 {{#CEILING}}
-<p>Auf diesem Bedruckstoff zeigen Punkte nicht mehr als {{VALUE}}: Feinere Raster überdecken die Punkte nur weiter.</p>
+<p>Auf diesem Bedruckstoff können Punkte nicht mehr als {{VALUE}} zeigen: In feineren Rastern überdecken sie sich nur stärker.</p>
 {{/CEILING}}
 {{#DELIVERED}}
 <table columns="l:* r:30 r:30 r:30" caption="Geliefertes Raster">
-<head><cell>Gruppe</cell><cell>Eigene, npi</cell><cell>Quer, dpi</cell><cell>Längs, dpi</cell></head>
+<head><cell>Gruppe</cell><cell>Kopf, npi</cell><cell>Quer, dpi</cell><cell>Längs, dpi</cell></head>
 {{#ROW}}
 <row key="{{KEY}}"><cell>{{GROUP}}</cell><cell>{{NATIVE}}</cell><cell>{{ACROSS}}</cell><cell>{{ALONG}}</cell></row>
 {{/ROW}}
 </table>
 {{/DELIVERED}}
 {{#BARCODES}}
-<section title="Strichcode auf dem Raster" id="s-barcode">
-<table columns="l:* l:18 r:16 r:22 r:22 l:30" caption="Modul des Strichcodes in ganzen Punkten">
-<head><cell>Symbol, Gruppe</cell><cell>Achse</cell><cell>Punkte</cell><cell>Verlangt, mm</cell><cell>Gedruckt, mm</cell><cell>Bereich, mm; Urteil</cell></head>
+<section title="Strich- oder 2D-Code auf dem Raster" id="s-barcode">
+<table columns="l:* l:18 r:16 r:22 r:22 l:30" caption="Modul des Codes in ganzen Punkten">
+<head><cell>Code, Gruppe</cell><cell>Achse</cell><cell>Punkte</cell><cell>Verlangt, mm</cell><cell>Gedruckt, mm</cell><cell>Bereich, mm; Urteil</cell></head>
 {{#ROW}}
 <row key="{{KEY}}"><cell>{{SYMBOL}}, {{GROUP}}</cell><cell>{{AXIS:none}}</cell><cell>{{DOTS}}</cell><cell>{{ASKED}}</cell><cell>{{PRINTED}}</cell><cell>{{RANGE}}; {{VERDICT:none}}</cell></row>
 {{/ROW}}
