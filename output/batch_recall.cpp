@@ -45,29 +45,39 @@ const std::optional<Digest>& Recall::program() {
   if (program_read_) return program_;
   program_read_ = true;
   try {
-    program_ = digest_of(os_.read_file(program_file) + std::string(version));
+    Hasher hasher;
+    os_.read_pieces(program_file, [&](std::string_view piece) { hasher.add(piece); });
+    hasher.add(version);
+    program_ = hasher.finish();
   } catch (const OsError&) {
     program_.reset();  // a program that cannot tell itself from another remembers nothing
   }
   return program_;
 }
 
-std::optional<Digest> Recall::key_of(const SourceText& source) try {
+std::optional<std::string> Recall::circumstances_of(const SourceText& source) try {
   const std::shared_ptr<const LoadedCatalogue> catalogue = catalogues_.find(source.path);
-  if (!catalogue || !program()) return std::nullopt;
-  return digest_of(hex(*program()) + hex(source.digest) + catalogue->read.catalogue.source_sha256 +
-                   source.shown + "\n" + source.name + "\n" + catalogue->path + "\n" + settings_);
+  if (!catalogue) return std::nullopt;
+  return hex(source.digest) + catalogue->read.catalogue.source_sha256 + source.shown + "\n" +
+         source.name + "\n" + catalogue->path + "\n" + settings_;
 } catch (const OsError&) {
   return std::nullopt;  // the job itself will say so
 }
 
+/// Asked only for a source that is known or has been issued: reading the program takes as long as
+/// half a document, and the first one need not wait for it.
+std::optional<Digest> Recall::key_of(const std::string& circumstances) {
+  if (!program()) return std::nullopt;
+  return digest_of(hex(*program()) + circumstances);
+}
+
 SourceJobs Recall::jobs(SourceText source) {
-  const std::optional<Digest> key = key_of(source);
-  const KnownSource* known = key ? archive_.source(source.path) : nullptr;
-  if (known != nullptr && known->key == *key && stands(*known)) {
+  std::optional<std::string> circumstances = circumstances_of(source);
+  const KnownSource* known = circumstances ? archive_.source(source.path) : nullptr;
+  if (known != nullptr && key_of(*circumstances) == known->key && stands(*known)) {
     return recalled(std::move(source), *known);
   }
-  return read(std::move(source), key);
+  return read(std::move(source), std::move(circumstances));
 }
 
 bool Recall::stands(const KnownSource& known) {
@@ -100,13 +110,13 @@ SourceJobs Recall::recalled(SourceText source, const KnownSource& known) {
   return made;
 }
 
-SourceJobs Recall::read(SourceText source, const std::optional<Digest>& key) {
+SourceJobs Recall::read(SourceText source, std::optional<std::string> circumstances) {
   const std::shared_ptr<const ReadSource> read = read_source(std::move(source));
   SourceJobs made = maker_.jobs(read);
-  if (!key || read->file.is_catalogue) return made;
+  if (!circumstances || read->file.is_catalogue) return made;
   auto memo = std::make_shared<SourceMemo>();
   memo->path = read->path;
-  memo->known.key = *key;
+  memo->circumstances = std::move(*circumstances);
   memo->known.total = read->file.requests.size();
   memo->left = made.jobs.size();
   for (BatchJob& job : made.jobs) {
@@ -114,8 +124,15 @@ SourceJobs Recall::read(SourceText source, const std::optional<Digest>& key) {
     memo->known.requests.back().index = job.index;
     job.memo = memo;
   }
-  if (made.jobs.empty()) archive_.remember(memo->path, memo->known);
+  if (made.jobs.empty()) remember(*memo);
   return made;
+}
+
+void Recall::remember(SourceMemo& memo) {
+  const std::optional<Digest> key = key_of(memo.circumstances);
+  if (!key) return;
+  memo.known.key = *key;
+  archive_.remember(memo.path, std::move(memo.known));
 }
 
 void Recall::note(const BatchJob& job, const Outcome& outcome) {
@@ -133,7 +150,7 @@ void Recall::note(const BatchJob& job, const Outcome& outcome) {
   } else {
     memo.good = false;
   }
-  if (--memo.left == 0 && memo.good) archive_.remember(memo.path, std::move(memo.known));
+  if (--memo.left == 0 && memo.good) remember(memo);
 }
 
 }  // namespace output

@@ -12,6 +12,7 @@ namespace output {
 
 struct SourceMemo {
   std::string path;
+  std::string circumstances;  ///< what the key is made of beside the program
   KnownSource known;
   std::size_t left = 0;  ///< requests whose outcome is not in yet
   bool good = true;      ///< all so far are issued or unchanged
@@ -32,11 +33,15 @@ class Recall {
   void note(const BatchJob& job, const Outcome& outcome);
 
  private:
-  std::optional<Digest> key_of(const SourceText& source);
+  /// Everything but the program that decides on a source's files; nullopt without a catalogue.
+  std::optional<std::string> circumstances_of(const SourceText& source);
+  /// Nullopt when the program cannot read itself.
+  std::optional<Digest> key_of(const std::string& circumstances);
   const std::optional<Digest>& program();
+  void remember(SourceMemo& memo);
   bool stands(const KnownSource& known);
   SourceJobs recalled(SourceText source, const KnownSource& known);
-  SourceJobs read(SourceText source, const std::optional<Digest>& key);
+  SourceJobs read(SourceText source, std::optional<std::string> circumstances);
 
   Os& os_;
   Archive& archive_;

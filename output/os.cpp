@@ -8,6 +8,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <atomic>
 #include <cerrno>
 #include <chrono>
@@ -71,6 +72,10 @@ void hand_on(int descriptor, const std::string& path,
 
 std::string read_all(int descriptor, const std::string& path) {
   std::string text;
+  struct stat known {};
+  if (::fstat(descriptor, &known) == 0 && S_ISREG(known.st_mode)) {
+    text.reserve(std::min(static_cast<std::size_t>(known.st_size), Os::read_limit));
+  }
   hand_on(descriptor, path, [&](std::string_view piece) {
     text += piece;
     if (text.size() > Os::read_limit) throw OsError("read", path, EFBIG);

@@ -131,7 +131,8 @@ std::string saved(const Pdf& pdf) {
 std::string paint(const DisplayList& list, const Fonts& fonts) {
   const UsedCharacters used = check_list(list, fonts);
   const Pdf pdf;
-  pdf.ok(HPDF_SetCompressionMode(pdf.doc(), HPDF_COMP_ALL));
+  // All other streams are packed by the painter.
+  pdf.ok(HPDF_SetCompressionMode(pdf.doc(), HPDF_COMP_IMAGE));
   const PdfFonts embedded_fonts = embed_fonts(pdf, fonts, used);
   Document document(pdf, list);
   document.add_pages(embedded_fonts);

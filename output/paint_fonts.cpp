@@ -143,8 +143,18 @@ std::string unicode_map(std::u32string_view characters) {
 /// Replaces the content of a stream libharu began.
 void rewrite(const Pdf& pdf, HPDF_Dict stream, std::string_view bytes) {
   HPDF_MemStream_FreeData(stream->stream);
-  pdf.write(stream, bytes);
-  stream->filter = HPDF_STREAM_FILTER_FLATE_DECODE;
+  pdf.write_packed(stream, bytes);
+}
+
+/// Compresses the content of a stream libharu wrote plainly.
+void pack(const Pdf& pdf, HPDF_Dict stream) {
+  std::string bytes;
+  for (HPDF_UINT i = 0; i < HPDF_MemStream_GetBufCount(stream->stream); ++i) {
+    HPDF_UINT size = 0;
+    const HPDF_BYTE* part = HPDF_MemStream_GetBufPtr(stream->stream, i, &size);
+    bytes.append(part, part + size);
+  }
+  rewrite(pdf, stream, bytes);
 }
 
 /// Puts a stream at the key: libharu's own when it made one, else a new one.
@@ -180,9 +190,10 @@ HPDF_Font embed_font(const Pdf& pdf, const Fonts& fonts, Face face,
              glyph_map(definition, characters));
   put_stream(pdf, font, "ToUnicode", attributes->cmap_stream, unicode_map(characters));
   // Builds descriptor and font file now; libharu calls it again when saving, to no effect.
-  font->filter = HPDF_STREAM_FILTER_FLATE_DECODE;
   pdf.ok(font->before_write_fn(font));
   HPDF_Dict descriptor = pdf.made(definition->descriptor);
+  void* file = HPDF_Dict_GetItem(descriptor, "FontFile2", HPDF_OCLASS_DICT);
+  pack(pdf, static_cast<HPDF_Dict>(pdf.made(file)));
   pdf.add_number(descriptor, "CapHeight", definition->cap_height);
   pdf.add(descriptor, "CIDSet", pdf.stream(code_set(characters), true));
   return font;

@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "output/display_list.h"
+#include "output/paint_content.h"
 #include "output/paint_pdf.h"
 
 namespace output {
@@ -23,13 +24,15 @@ class PageWriter {
   void operator()(const Image& image);
   /// Links are annotations, which need all pages to exist; see add_link().
   void operator()(const Link& link) const;
-  /// Closes what is open. To be called once, last.
+  /// Closes what is open and gives the page its content. To be called once, last.
   void finish();
 
  private:
   void begin_text();
   void end_text();
   void fill_colour(const Colour& colour);
+  void place(double x, double y);
+  void operate_colour(const Colour& colour, std::string_view operation);
   void use_stroke(const Stroke& stroke);
   void trace(const std::vector<PathStep>& steps);
 
@@ -37,6 +40,7 @@ class PageWriter {
   HPDF_Page page_;
   double height_;
   const PdfFonts& fonts_;
+  Content content_;
   bool in_text_ = false;
   HPDF_Font font_ = nullptr;
   double size_ = 0;

@@ -6,9 +6,19 @@
 #include <stdexcept>
 #include <vector>
 
+#include "output/deflate.h"
 #include "output/paint_text.h"
 
 namespace output {
+namespace {
+
+/// Names the filter of a stream whose content is packed already: libharu names only those it
+/// applies itself.
+HPDF_STATUS name_filter(HPDF_Dict, HPDF_Stream file) {
+  return HPDF_Stream_WriteStr(file, "/Filter /FlateDecode\n");
+}
+
+}  // namespace
 
 const HPDF_BYTE* as_bytes(std::string_view text) {
   return static_cast<const HPDF_BYTE*>(static_cast<const void*>(text.data()));
@@ -47,8 +57,11 @@ HPDF_Array Pdf::array() const { return made(HPDF_Array_New(memory())); }
 
 HPDF_Dict Pdf::stream(std::string_view bytes, bool compressed) const {
   HPDF_Dict made_stream = made(HPDF_DictStream_New(memory(), xref()));
-  if (compressed) made_stream->filter = HPDF_STREAM_FILTER_FLATE_DECODE;
-  write(made_stream, bytes);
+  if (compressed) {
+    write_packed(made_stream, bytes);
+  } else {
+    write(made_stream, bytes);
+  }
   return made_stream;
 }
 
@@ -94,6 +107,12 @@ HPDF_Binary Pdf::binary(std::string_view bytes) const {
 void Pdf::write(HPDF_Dict stream, std::string_view bytes) const {
   if (bytes.empty()) return;
   ok(HPDF_Stream_Write(stream->stream, as_bytes(bytes), static_cast<HPDF_UINT>(bytes.size())));
+}
+
+void Pdf::write_packed(HPDF_Dict stream, std::string_view bytes) const {
+  stream->filter = HPDF_STREAM_FILTER_NONE;
+  stream->write_fn = &name_filter;
+  write(stream, deflated(bytes));
 }
 
 }  // namespace output

@@ -53,6 +53,8 @@ class Pdf {
   HPDF_Binary binary(std::string_view bytes) const;
   /// Puts bytes at the end of a stream's content.
   void write(HPDF_Dict stream, std::string_view bytes) const;
+  /// Gives an empty stream its content, compressed.
+  void write_packed(HPDF_Dict stream, std::string_view bytes) const;
 
  private:
   struct Fault {

@@ -16,7 +16,10 @@ DC = "{http://purl.org/dc/elements/1.1/}"
 XMP = "{http://ns.adobe.com/xap/1.0/}"
 PDF = "{http://ns.adobe.com/pdf/1.3/}"
 PDFA = "{http://www.aiim.org/pdfa/ns/id/}"
-TOKEN = re.compile(rb"<([0-9A-Fa-f\s]*)>|/([^\s<>\[\]()/]+)|\((?:[^()\\]|\\.)*\)|[^\s<>\[\]()/]+|[\[\]]", re.S)
+TOKEN = re.compile(rb"<([0-9A-Fa-f\s]*)>|/([^\s<>\[\]()/]+)|\(((?:[^()\\]|\\.)*)\)|[^\s<>\[\]()/]+|[\[\]]", re.S)
+ESCAPE = re.compile(rb"\\([0-7]{1,3}|\r\n|.)", re.S)
+ESCAPED = {b"n": b"\n", b"r": b"\r", b"t": b"\t", b"b": b"\b", b"f": b"\f",
+           b"\n": b"", b"\r": b"", b"\r\n": b""}
 REFERENCE = re.compile(r"\d+ \d+ R$")
 
 
@@ -184,6 +187,19 @@ def check_destinations(file):
             yield "a link is not marked to print"
 
 
+def unescaped(match):
+    """What stands for an escape of a literal string (ISO 32000-1, 7.3.4.2)."""
+    sign = match.group(1)
+    return bytes([int(sign, 8) & 0xFF]) if sign[:1].isdigit() else ESCAPED.get(sign, sign)
+
+
+def shown_bytes(token):
+    """The bytes of a string, hexadecimal or literal; None for another token."""
+    if token.group(1) is not None:
+        return bytes.fromhex(token.group(1).decode())
+    return None if token.group(3) is None else ESCAPE.sub(unescaped, token.group(3))
+
+
 def codes_used(file):
     """By font object: the codes its strings on all pages have."""
     used = {}
@@ -198,8 +214,8 @@ def codes_used(file):
                 last = token.group(2)
             elif token.group(0) == b"Tf" and last is not None:
                 font = fonts.get("/" + last.decode())
-            elif token.group(1) is not None and font is not None:
-                data = bytes.fromhex(token.group(1).decode())
+            elif shown_bytes(token) is not None and font is not None:
+                data = shown_bytes(token)
                 codes = used.setdefault(font, set())
                 codes.update(struct.unpack(f">{len(data) // 2}H", data))
     return used
@@ -224,7 +240,10 @@ def glyph_count(program):
 
 
 def check_fonts(file):
-    for reference, codes in codes_used(file).items():
+    used = codes_used(file)
+    if not used:
+        yield "no text on any page"
+    for reference, codes in used.items():
         font = file.get(reference)
         name = font["/BaseFont"]
         if not re.match(r"/[A-Z]{6}\+", name):
