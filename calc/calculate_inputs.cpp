@@ -65,6 +65,9 @@ class Use {
       add(alternative.groups);
       add(alternative.station);
     }
+    for (const SpeedStep& step : spec.speed_steps) {
+      whole_.insert(step.rows.begin(), step.rows.end());
+    }
   }
   bool takes(const Row& row, const Input& input) const {
     if (whole_.contains(row.element + "." + row.name)) return true;

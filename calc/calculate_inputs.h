@@ -11,8 +11,9 @@ namespace calc {
 std::vector<Input> request_inputs(const Job& job, const std::vector<Assumption>& assumptions);
 
 /// Every catalogue value that appears in the specification: rows of the chosen arrangement, of the
-/// alternatives and of their bills whole; of rejected heads the fields behind their reasons. Each
-/// once, in the order of the catalogue. Their sorted `row.field=value` lines make used_sha256.
+/// alternatives, of their bills and of the stations at other speeds whole; of rejected heads the
+/// fields behind their reasons. Each once, in the order of the catalogue. Their sorted
+/// `row.field=value` lines make used_sha256.
 std::vector<Input> catalogue_inputs(const Catalogue& catalogue, const Specification& spec);
 
 /// Defaults that the sizing of a station used, beyond those of the job.

@@ -364,6 +364,7 @@ struct SpeedStep {
   int heads = 0;
   std::vector<std::string> kinds;  ///< head of each group
   Money capital, ownership;        ///< priced items only
+  std::vector<std::string> rows;   ///< of the catalogue that it rests on, "head.H-1"
 };
 
 struct RejectedHead {

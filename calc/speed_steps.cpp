@@ -23,6 +23,10 @@ SpeedStep step_at(const Request& request, const Catalogue& catalogue, const std:
   for (const Group& group : selection.chosen) {
     step.heads += group.heads_total;
     step.kinds.push_back(group.head);
+    step.rows.push_back("head." + group.head);
+  }
+  for (const BomLine& line : station.bom) {
+    if (!line.source.empty()) step.rows.push_back(line.source);
   }
   step.capital = station.cost.capital;
   step.ownership = station.cost.ownership;
