@@ -2,7 +2,7 @@
 <section title="Betrachtete Köpfe" id="s-heads">
 {{#ALTERNATIVES}}
 <section title="Alternativen" id="s-alternatives">
-<p>Die Stationen sind nach diesen Merkmalen geordnet, das wichtigste zuerst: wenigste offene Wünsche, wenigste Posten ohne Preis, kleinste Gesamtkosten in Klassen von 5 %, wenigste Stoßstellen, größte Geschwindigkeitsreserve, wenigste Köpfe, Gesamtkosten, Reihenfolge im Katalog. Innerhalb einer Klasse von 5 % entscheidet daher ein früheres Merkmal, auch wenn die Alternative etwas billiger ist.</p>
+<p>Die Stationen sind nach diesen Merkmalen geordnet, das wichtigste zuerst: wenigste offene Wünsche, wenigste Posten ohne Preis, kleinste Gesamtkosten in Klassen von 5 %, wenigste Stoßstellen, größte Geschwindigkeitsreserve, wenigste Köpfe, Gesamtkosten, Reihenfolge im Katalog. Innerhalb einer Klasse von 5 % entscheidet daher ein früheres Merkmal, auch wenn die Alternative etwas billiger ist.</p>
 <table columns="l:* r:15 r:20 r:24 r:25 l:24 l:35" caption="{{CAPTION:none}}" wide="yes">
 <head><cell>Anordnung</cell><cell>Köpfe</cell><cell>Grenze, m/min</cell><cell>Investition</cell><cell>Gesamtkosten</cell><cell>Unterschiede</cell><cell>Nachrangig durch</cell></head>
 {{#ROW}}
