@@ -14,7 +14,7 @@
 {{/ALTERNATIVES}}
 {{#REJECTED}}
 <section title="Nicht gewählte Köpfe und Gründe" id="s-rejected">
-<table columns="l:30 l:*" caption="Jeder andere Kopf des Katalogs mit jeder Prüfung, die er nicht besteht">
+<table columns="l:30 l:*" caption="Jeder andere Kopf des Katalogs und der Grund, warum er nicht gewählt ist">
 <head><cell>Kopf</cell><cell>Gründe</cell></head>
 {{#ROW}}
 <row><cell>{{HEAD}}</cell><cell>{{#REASON}}{{TEXT:none}}{{#REASON_separator}} {{/REASON_separator}}{{/REASON}}</cell></row>
