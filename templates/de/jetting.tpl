@@ -1,7 +1,7 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Tinte im Kopf" id="s-jetting">
-<table columns="l:* r:11 r:16 r:17 r:18 r:19 r:17 r:14" caption="Tinten bei ihrer Drucktemperatur; – bedeutet nicht bekannt">
-<head><cell>Tinte von</cell><cell>°C</cell><cell>In Ruhe, mPa·s</cell><cell>In der Düse, mPa·s</cell><cell>Dichte, kg/m³</cell><cell>Oberfl.-spannung, mN/m</cell><cell>Düse, µm</cell><cell>Tropfen, m/s</cell></head>
+<table columns="l:* r:11 r:15 r:16 r:17 r:23 r:16 r:15" caption="Tinten bei ihrer Drucktemperatur; – bedeutet nicht bekannt">
+<head><cell>Tinte von</cell><cell>°C</cell><cell>In Ruhe, mPa·s</cell><cell>In der Düse, mPa·s</cell><cell>Dichte, kg/m³</cell><cell>Oberflächen­spannung, mN/m</cell><cell>Düse, µm</cell><cell>Tropfen, m/s</cell></head>
 {{#STATE}}
 <row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{TEMPERATURE}}</cell><cell>{{VISCOSITY}}</cell><cell>{{SHEARED}}</cell><cell>{{DENSITY}}</cell><cell>{{TENSION}}</cell><cell>{{NOZZLE}}</cell><cell>{{SPEED}}</cell></row>
 {{/STATE}}
@@ -9,8 +9,8 @@
 {{#TEXT}}
 <p key="{{KEY}}">{{SENTENCE:none}}</p>
 {{/TEXT}}
-<table columns="l:* r:14 r:14 r:16 r:14 r:20 r:24 r:14" caption="Kennzahlen des Strahls; Z = 1/Oh">
-<head><cell>Tinte von</cell><cell>Re</cell><cell>We</cell><cell>Oh</cell><cell>Z</cell><cell>Z unter Scherung</cell><cell>Mindestgeschw., m/s</cell><cell>K</cell></head>
+<table columns="l:* r:13 r:13 r:15 r:13 r:19 r:30 r:13" caption="Kennzahlen des Strahls; Z = 1/Oh">
+<head><cell>Tinte von</cell><cell>Re</cell><cell>We</cell><cell>Oh</cell><cell>Z</cell><cell>Z unter Scherung</cell><cell>Mindest­geschwindigkeit, m/s</cell><cell>K</cell></head>
 {{#NUMBER}}
 <row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{RE}}</cell><cell>{{WE}}</cell><cell>{{OH}}</cell><cell>{{Z}}</cell><cell>{{ZS}}</cell><cell>{{LEAST}}</cell><cell>{{K}}</cell></row>
 {{/NUMBER}}

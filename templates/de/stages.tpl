@@ -14,7 +14,7 @@
 </table>
 {{/STRAY}}
 {{#SOLVENTS}}
-<table columns="l:24 l:* r:12 r:15 r:24 r:18 r:20" caption="Lösemittel und womit sie gerechnet sind">
+<table columns="l:24 l:* r:12 r:15 r:24 r:18 r:20" caption="Lösemittel und die für sie angesetzten Werte">
 <head><cell>Tinte</cell><cell>Lösemittel</cell><cell>%</cell><cell>g/mol</cell><cell>UEG, %</cell><cell>Grenzwert, ppm</cell><cell>Flammp., °C</cell></head>
 {{#ROW}}<row><cell>{{INK}}</cell><cell>{{NAME}}</cell><cell>{{SHARE}}</cell><cell>{{MOLAR}}</cell><cell>{{LEL:none}}</cell><cell>{{LIMIT}}</cell><cell>{{FLASH}}</cell></row>{{/ROW}}
 </table>
