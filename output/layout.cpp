@@ -33,6 +33,10 @@ class Survey {
       return;
     }
     add_id(context_, node.get("id"));
+    std::string_view also = node.get("also");
+    for (std::string_view id = take_key(also); !id.empty(); id = take_key(also)) {
+      add_id(context_, id);
+    }
     for (const Node& child : node.children) visit(child);
   }
 

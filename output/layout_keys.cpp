@@ -1,17 +1,9 @@
 #include "output/layout_keys.h"
 
+#include <algorithm>
+
 namespace output {
 namespace {
-
-/// Takes the next key off a blank separated list; empty at its end.
-std::string_view take_key(std::string_view& keys) {
-  constexpr std::string_view blanks = " \t\n\r";
-  keys.remove_prefix(std::min(keys.find_first_not_of(blanks), keys.size()));
-  const std::size_t end = std::min(keys.find_first_of(blanks), keys.size());
-  const std::string_view key = keys.substr(0, end);
-  keys.remove_prefix(end);
-  return key;
-}
 
 /// Takes keys into the open text, blank separated; a key that names an anchor becomes a link.
 void append_each(LayoutContext& context, std::string_view keys) {
@@ -29,6 +21,15 @@ void append_each(LayoutContext& context, std::string_view keys) {
 }
 
 }  // namespace
+
+std::string_view take_key(std::string_view& keys) {
+  constexpr std::string_view blanks = " \t\n\r";
+  keys.remove_prefix(std::min(keys.find_first_not_of(blanks), keys.size()));
+  const std::size_t end = std::min(keys.find_first_of(blanks), keys.size());
+  const std::string_view key = keys.substr(0, end);
+  keys.remove_prefix(end);
+  return key;
+}
 
 double key_pitch(const LayoutContext& context) { return context.sizes().key * 1.25; }
 

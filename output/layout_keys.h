@@ -7,6 +7,9 @@
 
 namespace output {
 
+/// Takes the next word off a blank separated list of keys or anchors; empty at its end.
+std::string_view take_key(std::string_view& keys);
+
 /// Line pitch of the margin column [pt].
 double key_pitch(const LayoutContext& context);
 

@@ -35,7 +35,7 @@ constexpr std::array<Rule, 27> rules{{
     {"note", Content::mixed, " kind title key id ", " b i sub sup code a p list "},
     {"table", Content::blocks, " columns id caption wide dense lines ", " head row "},
     {"head", Content::blocks, " ", " cell "},
-    {"row", Content::blocks, " keep key id total height ", " cell "},
+    {"row", Content::blocks, " keep key id also total height ", " cell "},
     {"cell", Content::mixed, " name label span ", " b i sub sup code a "},
     {"figure", Content::blocks, " id caption wide key ", " drawing "},
     {"drawing", Content::blocks, " width height ", " line rect circle poly label "},

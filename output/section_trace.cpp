@@ -8,6 +8,7 @@
 #include "output/compose_text.h"
 #include "output/format.h"
 #include "output/section_list.h"
+#include "output/trace_rows.h"
 
 namespace output {
 namespace {
@@ -111,10 +112,27 @@ std::size_t source_number(const Sources& list, const calc::Step& step) {
   return static_cast<std::size_t>(found - list.begin()) + 1;
 }
 
-void add_step(const Context& c, const Targets& known, const Sources& list, Values& values,
-              const calc::Step& step) {
+/// The names a row goes by beside its first: what sets them apart, or whole.
+void add_others(Values& row, const TraceRow& merged) {
+  std::string anchors;
+  for (const std::string& id : merged.others) {
+    anchors += (anchors.empty() ? "" : " ") + anchor(id);
+  }
+  row.set("ANCHORS", anchors);
+  if (merged.others.empty()) return;
+  std::vector<std::string> names = differing_parts(merged.step->id, merged.others);
+  const bool apart = !names.empty();
+  if (!apart) names = merged.others;
+  Values& others = row.add(apart ? "ALSO_FOR" : "ALSO");
+  for (const std::string& name : names) others.add("NAME").set("TEXT", name);
+}
+
+void add_row(const Context& c, const Targets& known, const Sources& list, Values& values,
+             const TraceRow& merged) {
+  const calc::Step& step = *merged.step;
   Values& row = values.add("ROW");
   row.set("ANCHOR", anchor(step.id));
+  add_others(row, merged);
   row.set("ID", step.id);
   row.set("SYMBOL", step.symbol);
   row.set_markup("RELATION", c.words(kind_key(step.kind)));
@@ -190,7 +208,7 @@ std::string trace_section(const Context& c) {
   Values values;
   const Targets known = targets(c);
   const Sources list = sources(c);
-  for (const calc::Step& step : c.spec.trace) add_step(c, known, list, values, step);
+  for (const TraceRow& row : trace_rows(c.spec.trace)) add_row(c, known, list, values, row);
   return c.expand("trace", values);
 }
 

@@ -160,6 +160,10 @@ class TableSetter {
   void set_row(std::size_t index) {
     const Row& row = rows_[index];
     context_.anchor_next(row.node->get("id"));
+    std::string_view also = row.node->get("also");
+    for (std::string_view id = take_key(also); !id.empty(); id = take_key(also)) {
+      context_.anchor_next(id);
+    }
     const double height =
         std::max(row.least_height, 2 * pad_ + pitch_ * static_cast<double>(row.line_count));
     const double most =

@@ -4,6 +4,7 @@
 
 #include <functional>
 #include <set>
+#include <sstream>
 #include <string>
 #include <vector>
 
@@ -42,6 +43,8 @@ std::string section(const output::Node& root, const std::string& id) {
 void collect_ids(const output::Node& node, std::multiset<std::string>& ids,
                  std::set<std::string>& targets) {
   if (!node.get("id").empty() && node.name != "document") ids.insert(std::string(node.get("id")));
+  std::istringstream also{std::string(node.get("also"))};
+  for (std::string id; also >> id;) ids.insert(id);
   if (node.name == "a") targets.insert(std::string(node.get("to")));
   for (const output::Node& child : node.children) collect_ids(child, ids, targets);
 }

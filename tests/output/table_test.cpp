@@ -221,3 +221,17 @@ TEST_CASE("table: no word is broken where the columns have room for it") {
           "<row><cell>c</cell><cell>d</cell></row></table>");
   CHECK(run_of(list.pages[0], "Schlimmstenfalls").text == "Schlimmstenfalls");
 }
+
+TEST_CASE("table: a row with several anchors is one place") {
+  const auto list = set("<p><a to='c'>c</a></p>" +
+                        table("<row id='a' also='b c'><cell>1</cell><cell>x</cell></row>"
+                              "<row id='d'><cell>2</cell><cell>y</cell></row>"));
+  REQUIRE(list.anchors.size() == 4);
+  for (std::size_t i = 0; i < 3; ++i) {
+    CHECK(list.anchors[i].name == std::string(1, static_cast<char>('a' + i)));
+    CHECK(list.anchors[i].y == list.anchors[0].y);
+  }
+  CHECK(list.anchors[3].y > list.anchors[0].y);
+  CHECK_THROWS_AS(set(table("<row id='a' also='a'><cell>1</cell><cell>x</cell></row>")),
+                  MarkupError);
+}
