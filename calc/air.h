@@ -13,6 +13,7 @@ struct Air {
   Viscosity viscosity;
   Density density;
   Length free_path;  ///< mean, of its molecules
+  friend bool operator==(const Air&, const Air&) = default;
 };
 
 /// Viscosity [Pa s] by Sutherland: 1.458e-6 T^1.5 / (T + 110.4 K). Valid 100 to 1900 K.

@@ -2,8 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "calc/arrangement.h"
-#include "calc/throw.h"
+#include "calc/flight_inputs.h"
 
 namespace calc {
 namespace {
@@ -25,15 +24,12 @@ Density density_of(const Search& s, const GroupNeed& need) {
   return Density::from_si(s.job->parameters[P::ink_density]);
 }
 
-LevelFlight fly(const ModeFacts& f, std::size_t level, Speed stated, Density density,
-                const Air& air, const DropFlight& gaps) {
+LevelFlight fly_level(const FlightInputs& in, const StatedDrop& stated, const DropFlight& gaps) {
   LevelFlight flight;
-  flight.drop = f.mode->drops->value[level];
+  flight.drop = stated.drop;
   flight.diameter = drop_diameter(flight.drop);
-  flight.law = flight_law(flight.diameter, density, air);
-  const bool at_nozzle =
-      f.head->drop_speed_at && f.head->drop_speed_at->value == SpeedPoint::nozzle;
-  flight.start = at_nozzle ? stated : speed_before(flight.law, stated, measured_at);
+  flight.law = flight_law(flight.diameter, in.density, in.air);
+  flight.start = in.at_nozzle ? stated.speed : speed_before(flight.law, stated.speed, measured_at);
   flight.stop = stopping_distance(flight.law, flight.start);
   flight.least = land(flight.law, flight.start, std::max(gaps.throw_least, Length{}));
   flight.nominal = land(flight.law, flight.start, gaps.throw_nominal);
@@ -48,20 +44,17 @@ Time delay(const LevelFlight& of, Speed start, Length way, Time on_time) {
   return late ? late->time - on_time : on_time;
 }
 
-void fill_delays(const Search& s, DropFlight& flight) {
+void fill_delays(const FlightInputs& in, DropFlight& flight) {
   const LevelFlight& small = flight.levels.front();
   const LevelFlight& large = flight.levels.at(flight.levels_used - 1);
   const Length way = flight.budget_throw;
   const std::optional<Landing> first = land(small.law, small.start, way);
   const std::optional<Landing> last = land(large.law, large.start, way);
   if (!first || !last) return;
-  const double spread = flight.speed_spread.value_or(s.job->parameters[P::speed_spread]);
-  const Length flutter = served_high(s.job->throw_variation);
-  flight.gap_delay = delay(small, small.start, way + flutter, first->time);
-  flight.speed_delay = delay(small, small.start * (1 - spread), way, first->time);
+  flight.gap_delay = delay(small, small.start, way + in.flutter, first->time);
+  flight.speed_delay = delay(small, small.start * (1 - in.spread), way, first->time);
   flight.level_delay = seconds(std::abs(first->time.si() - last->time.si()));
-  const Given<JetDirection>& jetting = s.job->request->line.jetting;
-  if (jetting && jetting->value == JetDirection::sideways) {
+  if (in.sideways) {
     flight.sag_spread = metres(std::abs(sag(first->time).si() - sag(last->time).si()));
   }
 }
@@ -78,23 +71,56 @@ void fill_gaps(const Throw& gap, DropFlight& flight) {
 
 }  // namespace
 
-std::optional<DropFlight> flight_of(const Search& search, const GroupNeed& need,
-                                    const ModeFacts& facts, std::size_t level) {
-  DropFlight flight;
-  fill_gaps(throw_of(*search.job, *facts.head), flight);
-  if (facts.head->straightness) flight.straightness = facts.head->straightness->high;
-  if (facts.head->speed_spread) flight.speed_spread = facts.head->speed_spread->high;
-  flight.levels_used = level > 0 ? 2 : 1;
-  const Air air = air_at(search.job->room.value);
-  const Density density = density_of(search, need);
-  for (std::size_t i = 0; i < flight.levels_used; ++i) {
+std::optional<FlightInputs> flight_inputs(const Search& search, const GroupNeed& need,
+                                          const ModeFacts& facts, std::size_t level) {
+  const Head& head = *facts.head;
+  FlightInputs in;
+  in.levels_used = level > 0 ? 2 : 1;
+  for (std::size_t i = 0; i < in.levels_used; ++i) {
     const std::size_t of = i == 0 ? 0 : level;
     const std::optional<Speed> stated = stated_speed(facts, of);
     if (!stated) return std::nullopt;
-    flight.levels.at(i) = fly(facts, of, *stated, density, air, flight);
+    in.levels.at(i) = {facts.mode->drops->value[of], *stated};
   }
-  fill_delays(search, flight);
+  in.gap = throw_of(*search.job, head);
+  if (head.straightness) in.straightness = head.straightness->high;
+  if (head.speed_spread) in.speed_spread = head.speed_spread->high;
+  in.spread = in.speed_spread.value_or(search.job->parameters[P::speed_spread]);
+  in.flutter = served_high(search.job->throw_variation);
+  const Given<JetDirection>& jetting = search.job->request->line.jetting;
+  in.sideways = jetting && jetting->value == JetDirection::sideways;
+  in.at_nozzle = head.drop_speed_at && head.drop_speed_at->value == SpeedPoint::nozzle;
+  in.air = air_at(search.job->room.value);
+  in.density = density_of(search, need);
+  return in;
+}
+
+DropFlight fly(const FlightInputs& in) {
+  DropFlight flight;
+  fill_gaps(in.gap, flight);
+  flight.straightness = in.straightness;
+  flight.speed_spread = in.speed_spread;
+  flight.levels_used = in.levels_used;
+  for (std::size_t i = 0; i < in.levels_used; ++i) {
+    flight.levels.at(i) = fly_level(in, in.levels.at(i), flight);
+  }
+  fill_delays(in, flight);
   return flight;
+}
+
+const DropFlight& Flights::of(const FlightInputs& inputs) {
+  for (const auto& [known, flight] : known_) {
+    if (known == inputs) return flight;
+  }
+  known_.emplace_back(inputs, fly(inputs));
+  return known_.back().second;
+}
+
+std::optional<DropFlight> flight_of(const Search& search, const GroupNeed& need,
+                                    const ModeFacts& facts, std::size_t level) {
+  const std::optional<FlightInputs> inputs = flight_inputs(search, need, facts, level);
+  if (!inputs) return std::nullopt;
+  return fly(*inputs);
 }
 
 }  // namespace calc

@@ -1,6 +1,7 @@
 #include "calc/calculate.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "calc/calculate_inputs.h"
 #include "calc/checks.h"
@@ -116,9 +117,6 @@ Specification calculate(const Request& request, const Catalogue& catalogue,
   identify(request, catalogue, date, spec);
   const Job job = resolve(request, catalogue, date);
   const Selection selection = select(job, catalogue);
-  const Decision decision = decide(job, catalogue, selection);
-  spec.verdict = decision.verdict;
-  spec.conditions = decision.conditions;
   spec.required = job.required;
   spec.required->substrate_ceiling = selection.substrate_ceiling;
   spec.rejected = selection.rejected;
@@ -128,6 +126,10 @@ Specification calculate(const Request& request, const Catalogue& catalogue,
   if (!selection.chosen.empty()) add_chosen(job, catalogue, selection, spec);
   const bool passes = !spec.chosen.empty() && !spec.chosen.front().scan;
   if (passes) spec.speed_steps = speed_steps(request, catalogue, date);
+  Decision decision = decide(job, catalogue, selection, spec.assumptions);
+  spec.verdict = decision.verdict;
+  spec.conditions = std::move(decision.conditions);
+  spec.uncertainty = std::move(decision.uncertainty);
   place(request, spec.warnings);
   std::vector<Question> questions = job.questions;
   append(selection.questions, questions);

@@ -139,8 +139,8 @@ void of_substrate(Writer& w) {
     if (!wants_pretreatment(w.job, channel)) continue;
     std::optional<double> energy;
     if (channel.ink != nullptr && channel.ink->surface_tension) {
-      energy =
-          in_mn_per_m(channel.ink->surface_tension->high) + w.job.parameters[P::wetting_margin];
+      energy = in_mn_per_m(served_high(*channel.ink->surface_tension)) +
+               w.job.parameters[P::wetting_margin];
     }
     w.add("wetting", energy, "mN/m", material(w.job));
     break;

@@ -74,7 +74,7 @@ void resolve_speed(Job& job) {
   const Line& line = job.request->line;
   if (line.throughput_parts) job.parts_rate = line.throughput_parts->high;
   const std::optional<Value<Speed>> asked = speed_of_throughput(job);
-  job.speed = line.speed ? line.speed : asked;
+  job.speed = line.speed ? served(*line.speed) : asked;
   if (line.speed && asked) agree_on_speed(job, *asked);
   const std::optional<Length> width = passing_width(job);
   if (line.throughput_area) {
@@ -157,11 +157,11 @@ void resolve_line(Job& job) {
   const Mode mode = mode_of(job);
   job.single_pass = mode != Mode::scanning;
   job.scanning = mode != Mode::single;
-  job.throw_distance = line.throw_distance;
+  if (line.throw_distance) job.throw_distance = served(*line.throw_distance);
   job.throw_variation = line.throw_variation
                             ? *line.throw_variation
                             : assumed(millimetres(assume(job, P::throw_variation_mm)));
-  job.room = line.air_temperature ? *line.air_temperature
+  job.room = line.air_temperature ? served(*line.air_temperature)
                                   : assumed(Temperature::celsius(assume(job, P::room_c)));
   const Substrate& s = job.request->substrate;
   job.contact_angle = s.contact_angle;

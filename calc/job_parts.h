@@ -22,6 +22,12 @@ Value<T> derived(T value, T low, T high, Spread spread) {
   return {value, low, high, spread, Origin{OriginKind::derived, {}, 0, 0, {}}};
 }
 
+/// A value with the ends that must be served: an uncertainty about it is for the verdict alone.
+template <class T>
+Value<T> served(const Value<T>& value) {
+  return value.spread == Spread::uncertain ? exactly(value.value, value.origin) : value;
+}
+
 /// Default of the mean cover of a kind of colour.
 P mean_parameter(ColourKind kind);
 

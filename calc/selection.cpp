@@ -1,10 +1,8 @@
 #include "calc/selection.h"
 
 #include <algorithm>
-#include <stdexcept>
 
 #include "calc/lattice.h"
-#include "calc/placement.h"
 #include "calc/selection_parts.h"
 
 namespace calc {
@@ -219,93 +217,11 @@ class Run {
   std::vector<Option> alternatives_;
 };
 
-std::size_t head_index(const Catalogue& catalogue, const std::string& name) {
-  for (std::size_t i = 0; i < catalogue.heads.size(); ++i) {
-    if (catalogue.heads[i].name == name) return i;
-  }
-  throw std::logic_error("no such head: " + name);
-}
-
-std::size_t mode_index(const Head& head, const std::string& name) {
-  for (std::size_t i = 0; i < head.modes.size(); ++i) {
-    if (head.modes[i].name == name) return i;
-  }
-  throw std::logic_error("no such mode: " + name);
-}
-
-Shape shape_of(const Catalogue& catalogue, const Group& group) {
-  Shape s;
-  s.head = head_index(catalogue, group.head);
-  s.mode = mode_index(catalogue.heads[s.head], group.mode);
-  s.scanning = group.family == Family::scanning;
-  s.interleave = group.interleave;
-  s.stack = group.stack;
-  s.film_heads = group.film_heads;
-  s.carriage_heads = group.scan ? group.scan->heads_per_colour : 0;
-  s.motion_axis = s.scanning ? group.resolution_across : group.resolution_along;
-  return s;
-}
-
-/// Whether a gate is left to the carriage, whose groups fail or pass it together.
-bool of_carriage(const Arrangement& a, const Finding& f) {
-  return a.scan && f.code == "frequency" && f.subject == "throughput";
-}
-
-/// The failing gates of one group's fixed shape; its new figures go to `anew`.
-void regate(const Search& search, const GroupNeed& need, const Shape& shape,
-            std::vector<Reason>& out, std::vector<Candidate>& anew) {
-  const Head& head = search.catalogue->heads[shape.head];
-  Findings findings;
-  check_head(search, need, head, findings);
-  const auto facts = mode_facts(search, head, head.modes[shape.mode], findings);
-  Arrangement a;
-  if (facts) {
-    a = arrange(search, need, *facts, shape, findings);
-    a.jetting = jetting_of(search, need, head);
-    a.flight = flight_of(search, need, *facts, a.level);
-    if (a.scan || !shape.scanning) anew.push_back({a, to_group(search, need, *facts, a, false)});
-  }
-  for (const Finding& f : findings.failures) {
-    if (!of_carriage(a, f)) out.push_back(to_reason(f, need.group->name));
-  }
-}
-
-/// The gates on the whole station of groups worked out anew. It is priced only where a limit asks.
-std::vector<Finding> station_failures(const Search& search, const std::vector<Candidate>& anew) {
-  std::vector<const Candidate*> parts;
-  parts.reserve(anew.size());
-  for (const Candidate& c : anew) parts.push_back(&c);
-  const Stations stations(search);
-  const std::vector<Group> together = groups_of(parts, stations.arrangements(parts));
-  const bool carriage = anew.front().group.scan.has_value();
-  if (carriage || any_limit(search.job->request->limits) || any_stage_gate(*search.job)) {
-    return stations.gate(together, stations.sized(together), nullptr);
-  }
-  std::vector<Finding> failures;
-  placement_gate(*search.job, together, failures, nullptr);
-  return failures;
-}
-
 }  // namespace
 
 Selection select(const Job& job, const Catalogue& catalogue) {
   if (!job.missing.empty()) return {};
   return Run(job, catalogue).result();
-}
-
-std::vector<Reason> failing_gates(const Job& job, const Catalogue& catalogue,
-                                  const std::vector<Group>& groups) {
-  const Search search = prepare(job, catalogue);
-  std::vector<Reason> out;
-  std::vector<Candidate> anew;
-  for (const GroupNeed& need : search.groups) {
-    const auto same = std::find_if(groups.begin(), groups.end(),
-                                   [&](const Group& g) { return g.name == need.group->name; });
-    if (same != groups.end()) regate(search, need, shape_of(catalogue, *same), out, anew);
-  }
-  if (anew.size() != search.groups.size()) return out;
-  for (const Finding& f : station_failures(search, anew)) out.push_back(to_reason(f, {}));
-  return out;
 }
 
 }  // namespace calc

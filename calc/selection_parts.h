@@ -50,10 +50,14 @@ struct Sized {
   std::optional<StageFailure> cure, drying;
 };
 
+Sized sized_of(const Job& job, const std::vector<Group>& groups, const Sizing& sizing);
+
 /// Prices and gates one station (selection_stations.cpp).
 class Stations {
  public:
   explicit Stations(const Search& search);
+  /// With a book of the search's catalogue and currency, which must outlive it.
+  Stations(const Search& search, const PriceBook& book);
   ~Stations();
   Stations(const Stations&) = delete;
   Stations& operator=(const Stations&) = delete;
@@ -75,7 +79,8 @@ class Stations {
   std::vector<Arrangement> lengthen(std::vector<const Candidate*>& parts) const;
 
   const Search* search_;
-  std::unique_ptr<const PriceBook> book_;
+  std::unique_ptr<const PriceBook> own_;
+  const PriceBook* book_;
   std::unique_ptr<Sizing> scratch_;  ///< overwritten by every sized()
   // Only a store of what was worked out before: const calls give the same whatever it holds.
   mutable Advances advances_;
@@ -86,12 +91,6 @@ class Stations {
 /// The groups of a station's parts with these arrangements, without the places of their heads.
 std::vector<Group> groups_of(const std::vector<const Candidate*>& parts,
                              const std::vector<Arrangement>& arrangements);
-
-/// Whether any gate on the whole station needs its price, lead time or size.
-bool any_limit(const Limits& limits);
-
-/// Whether lamps or a dryer of the job may fail a gate.
-bool any_stage_gate(const Job& job);
 
 /// Every station worth looking at: all candidates of a single group; of several groups, each
 /// group's best by itself in every criterion, combined. All of one way of motion.

@@ -277,27 +277,16 @@ std::vector<Arrangement> Stations::lengthen(std::vector<const Candidate*>& parts
   }
 }
 
-bool any_limit(const Limits& limits) {
-  return limits.heads || limits.budget || limits.lead_time || limits.space;
-}
-
-bool any_stage_gate(const Job& job) {
-  return std::any_of(job.channels.begin(), job.channels.end(), [](const Channel& c) {
-    const bool cured = c.family == InkFamily::uv && c.ink != nullptr && c.ink->cure_dose;
-    return cured || c.family == InkFamily::aqueous;
-  });
-}
-
 Stations::Stations(const Search& search)
     : search_(&search),
-      book_(std::make_unique<const PriceBook>(*search.catalogue, search.job->currency)),
+      own_(std::make_unique<const PriceBook>(*search.catalogue, search.job->currency)),
+      book_(own_.get()),
       scratch_(std::make_unique<Sizing>()) {}
+Stations::Stations(const Search& search, const PriceBook& book)
+    : search_(&search), book_(&book), scratch_(std::make_unique<Sizing>()) {}
 Stations::~Stations() = default;
 
-Sized Stations::sized(const std::vector<Group>& groups) const {
-  const Job& job = *search_->job;
-  Sizing& sizing = *scratch_;
-  size_again(job, *book_, groups, sizing);
+Sized sized_of(const Job& job, const std::vector<Group>& groups, const Sizing& sizing) {
   Sized result;
   result.quote = {sizing.bill.priced, sizing.ownership, sizing.bill.unpriced,
                   sizing.bill.lead_days};
@@ -306,6 +295,11 @@ Sized Stations::sized(const std::vector<Group>& groups) const {
   if (!result.cure) result.cure = sizing.pinning.failure;
   result.drying = sizing.drying.failure;
   return result;
+}
+
+Sized Stations::sized(const std::vector<Group>& groups) const {
+  size_again(*search_->job, *book_, groups, *scratch_);
+  return sized_of(*search_->job, groups, *scratch_);
 }
 
 std::vector<Finding> Stations::gate(const std::vector<Group>& groups, const Sized& size,

@@ -391,6 +391,16 @@ struct Question {
   double weight = 0;  ///< how far the answer could move the result; ranks, not printed
 };
 
+/// A headline figure of the station (calc/headline.h), and how far it moves while one input alone
+/// runs over its range and the chosen arrangement stays.
+struct Uncertainty {
+  std::string figure, unit;
+  double value = 0, low = 0, high = 0;  ///< low, high: over every such input, each by itself
+  std::string mover;  ///< key of the input that moves it furthest; empty: none moves it
+  std::string mover_unit;
+  double mover_low = 0, mover_high = 0;  ///< its range, in mover_unit
+};
+
 /// A check before commitment, with its acceptance figure from the calculation.
 struct Check {
   std::string code;
@@ -417,6 +427,7 @@ struct Specification {
   std::vector<RejectedHead> rejected;
   std::vector<Assumption> assumptions;
   std::vector<Question> questions;
+  std::vector<Uncertainty> uncertainty;  ///< empty where nothing is chosen
   std::vector<Check> tests;
   std::vector<Notice> safety;
   std::vector<Step> trace;

@@ -188,7 +188,7 @@ std::optional<T> largest(const Job& job, const std::vector<ChannelLoad>& loads,
     const Channel& channel = job.channels[load.channel];
     if (channel.family != InkFamily::uv || channel.ink == nullptr) continue;
     const Given<T>& given = channel.ink->*member;
-    if (given && (!most || *most < given->high)) most = given->high;
+    if (given && (!most || *most < served_high(*given))) most = served_high(*given);
   }
   return most;
 }

@@ -70,7 +70,7 @@ bool wants_pretreatment(const Job& job, const Channel& channel) {
   const Given<SurfaceTension>& energy = job.request->substrate.surface_energy;
   if (!energy || channel.ink == nullptr || !channel.ink->surface_tension) return false;
   const SurfaceTension margin = millinewtons_per_metre(job.parameters[P::wetting_margin]);
-  return !at_least(energy->low, channel.ink->surface_tension->high + margin);
+  return !at_least(served_low(*energy), served_high(*channel.ink->surface_tension) + margin);
 }
 
 bool wants_vapour_exhaust(const Job& job, const Group& group) {

@@ -17,6 +17,7 @@ struct Throw {
   std::optional<double> slope{0};  ///< where the outermost drop lands [rad]; none: past the body
   bool curved = false;
   bool field_unknown = false;  ///< curved under the rows, whose depth the catalogue lacks
+  friend bool operator==(const Throw&, const Throw&) = default;
 };
 
 /// The throw of a head. A cylinder that turns bends under the depth of its rows, one that moves

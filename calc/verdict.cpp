@@ -1,8 +1,11 @@
 #include "calc/verdict.h"
 
 #include <algorithm>
+#include <initializer_list>
 #include <optional>
 
+#include "calc/judge.h"
+#include "calc/uncertainty.h"
 #include "calc/verdict_uncertain.h"
 
 namespace calc {
@@ -16,15 +19,6 @@ std::optional<P> row_of(const Assumption& assumption) {
   return std::nullopt;
 }
 
-/// The gates that the chosen groups fail when one assumption is moved and all else stays.
-std::vector<Reason> moved(const Job& job, const Catalogue& catalogue,
-                          const std::vector<Group>& chosen, P id, double to) {
-  Parameters parameters = job.parameters;
-  parameters.set(id, to);
-  const Job other = resolve(*job.request, catalogue, job.date, parameters);
-  return failing_gates(other, catalogue, chosen);
-}
-
 Notice edge(std::string field, double to, std::string unit, const Reason& reason) {
   Notice notice;
   notice.code = "assumption_edge";
@@ -36,45 +30,98 @@ Notice edge(std::string field, double to, std::string unit, const Reason& reason
   return notice;
 }
 
-void edges_of(const Job& job, const Catalogue& catalogue, const Selection& selection, P id,
-              std::vector<Notice>& out) {
-  const Parameter& row = parameter(id);
-  const double now = job.parameters[id];
-  for (const double to : {row.low, row.high}) {
-    if (!(to < now) && !(to > now)) continue;
-    const std::vector<Reason> failing = moved(job, catalogue, selection.chosen, id, to);
-    if (failing.empty()) continue;
-    const bool is_share = row.unit.empty() && row.high <= 1;
-    out.push_back(
-        edge(std::string(row.key), to, is_share ? "1" : unit_of(job, id), failing.front()));
-  }
-}
+/// Moves one input after the other while the chosen groups keep their shape.
+class Moves {
+ public:
+  Moves(const Job& job, const Catalogue& catalogue, const Selection& selection)
+      : job_(job),
+        catalogue_(catalogue),
+        judge_(catalogue, job.currency, selection.chosen),
+        spreads_(figures(job), job.currency) {}
 
-/// The same for what the request itself gives as uncertain.
-void uncertain_edges(const Job& job, const Catalogue& catalogue, const Selection& selection,
-                     std::vector<Notice>& out) {
-  for (const MovedInput& moved : moved_inputs(*job.request)) {
-    const Job other = resolve(moved.request, catalogue, job.date, job.parameters);
-    const std::vector<Reason> failing = failing_gates(other, catalogue, selection.chosen);
-    if (failing.empty()) continue;
-    out.push_back(edge(moved.field, moved.value, moved.unit, failing.front()));
-    out.back().where.push_back(moved.where);
+  void assumption(P id) {
+    const Parameter& row = parameter(id);
+    const double now = job_.parameters[id];
+    const bool is_share = row.unit.empty() && row.high <= 1;
+    const std::string unit = is_share ? "1" : unit_of(job_, id);
+    std::vector<Headlines> ends;
+    for (const double to : {row.low, row.high}) {
+      if (!(to < now) && !(to > now)) continue;
+      Parameters parameters = job_.parameters;
+      parameters.set(id, to);
+      ends.push_back(figures(resolve(*job_.request, catalogue_, job_.date, parameters)));
+      if (fails()) conditions_.push_back(edge(std::string(row.key), to, unit, reason_));
+    }
+    spreads_.add({std::string(row.key), unit, row.low, row.high}, ends);
   }
+
+  /// What the request itself gives as uncertain.
+  void uncertain_inputs() {
+    const std::vector<MovedInput> moved = moved_inputs(*job_.request);
+    for (std::size_t i = 0; i + 1 < moved.size(); i += 2) {
+      const std::vector<Headlines> ends{uncertain_end(moved[i]), uncertain_end(moved[i + 1])};
+      spreads_.add({moved[i].field, moved[i].unit, moved[i].value, moved[i + 1].value}, ends);
+    }
+  }
+
+  std::vector<Notice> take_conditions() { return std::move(conditions_); }
+  std::vector<Uncertainty> take_uncertainty() { return spreads_.take(); }
+
+ private:
+  Headlines figures(const Job& job) {
+    const Judged& judged = judge_.of(job);
+    fails_ = !judged.failing.empty();
+    if (fails_) reason_ = judged.failing.front();
+    return headlines(job, judged.groups, judged.sizing);
+  }
+
+  bool fails() const { return fails_; }
+
+  Headlines uncertain_end(const MovedInput& moved) {
+    const Headlines end = figures(resolve(moved.request, catalogue_, job_.date, job_.parameters));
+    if (fails()) {
+      conditions_.push_back(edge(moved.field, moved.value, moved.unit, reason_));
+      conditions_.back().where.push_back(moved.where);
+    }
+    return end;
+  }
+
+  const Job& job_;
+  const Catalogue& catalogue_;
+  Judge judge_;
+  bool fails_ = false;
+  Reason reason_;  ///< first of the last job's failures, if it has any
+  Spreads spreads_;
+  std::vector<Notice> conditions_;
+};
+
+/// Every default of the lists once, in their order.
+std::vector<P> rows_of(std::initializer_list<const std::vector<Assumption>*> lists) {
+  std::vector<P> rows;
+  for (const auto* list : lists) {
+    for (const Assumption& assumption : *list) {
+      const std::optional<P> id = row_of(assumption);
+      if (id && std::find(rows.begin(), rows.end(), *id) == rows.end()) rows.push_back(*id);
+    }
+  }
+  return rows;
 }
 
 }  // namespace
 
-Decision decide(const Job& job, const Catalogue& catalogue, const Selection& selection) {
-  if (!job.missing.empty()) return {Verdict::incomplete, {}};
-  if (selection.chosen.empty()) return {Verdict::infeasible, {}};
-  Decision decision{Verdict::feasible, selection.conditions};
-  for (const auto* list : {&job.assumptions, &selection.assumptions}) {
-    for (const Assumption& assumption : *list) {
-      const std::optional<P> id = row_of(assumption);
-      if (id) edges_of(job, catalogue, selection, *id, decision.conditions);
-    }
+Decision decide(const Job& job, const Catalogue& catalogue, const Selection& selection,
+                const std::vector<Assumption>& of_station) {
+  if (!job.missing.empty()) return {Verdict::incomplete, {}, {}};
+  if (selection.chosen.empty()) return {Verdict::infeasible, {}, {}};
+  Decision decision{Verdict::feasible, selection.conditions, {}};
+  Moves moves(job, catalogue, selection);
+  for (const P id : rows_of({&job.assumptions, &selection.assumptions, &of_station})) {
+    moves.assumption(id);
   }
-  uncertain_edges(job, catalogue, selection, decision.conditions);
+  moves.uncertain_inputs();
+  const std::vector<Notice> edges = moves.take_conditions();
+  decision.conditions.insert(decision.conditions.end(), edges.begin(), edges.end());
+  decision.uncertainty = moves.take_uncertainty();
   if (!decision.conditions.empty()) decision.verdict = Verdict::conditional;
   return decision;
 }

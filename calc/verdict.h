@@ -14,10 +14,13 @@ namespace calc {
 struct Decision {
   Verdict verdict = Verdict::incomplete;
   std::vector<Notice> conditions;
+  std::vector<Uncertainty> uncertainty;  ///< of every headline figure of what is chosen
 };
 
 /// incomplete: something is missing without which nothing can be answered. infeasible: nothing
-/// passed. conditional: there is a condition. Else feasible. `selection` is the job's own.
-Decision decide(const Job& job, const Catalogue& catalogue, const Selection& selection);
+/// passed. conditional: there is a condition. Else feasible. `selection` is the job's own;
+/// `of_station` are assumptions of the chosen station beyond those of job and selection.
+Decision decide(const Job& job, const Catalogue& catalogue, const Selection& selection,
+                const std::vector<Assumption>& of_station = {});
 
 }  // namespace calc

@@ -45,6 +45,7 @@ class Mover {
 constexpr Unit in_mm_unit{"mm", 1e3};
 constexpr Unit in_um_unit{"um", 1e6};
 constexpr Unit in_mn_unit{"mN/m", 1e3};
+constexpr Unit in_dose_unit{"mJ/cm2", 0.1};
 constexpr Unit in_celsius_unit{"degC", 1, -273.15};
 
 void move_ink(Mover& m, const Request& request, std::size_t i) {
@@ -52,6 +53,10 @@ void move_ink(Mover& m, const Request& request, std::size_t i) {
   m.move(
       at + "surface_tension",
       in_mn_unit, [i](auto& r) -> auto& { return r.inks[i].surface_tension; });
+  m.move(
+      at + "density", {"kg/m3"}, [i](auto& r) -> auto& { return r.inks[i].density; });
+  m.move(
+      at + "cure_dose", in_dose_unit, [i](auto& r) -> auto& { return r.inks[i].cure_dose; });
   m.move(
       at + "jetting_temperature",
       in_celsius_unit, [i](auto& r) -> auto& { return r.inks[i].jetting_temperature; });

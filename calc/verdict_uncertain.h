@@ -17,8 +17,8 @@ struct MovedInput {
   Request request;
 };
 
-/// Both ends of every field that is given as an uncertainty and that a gate reads, in the order of
-/// the field table.
+/// Low end, then high end of every field that is given as an uncertainty and that the calculation
+/// reads, in the order of the field table.
 std::vector<MovedInput> moved_inputs(const Request& request);
 
 }  // namespace calc

@@ -37,6 +37,7 @@ constexpr std::array<Section, section_names.size() - 1> sections{{
     {"parts", parts_section},
     {"heads", heads_section},
     {"flexibility", flexibility_section},
+    {"uncertainty", uncertainty_section},
     {"questions", questions_section},
     {"checks", checks_section},
     {"control", control_section},

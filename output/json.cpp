@@ -295,6 +295,7 @@ Json whole_json(const calc::Specification& specification, const JsonFacts& facts
   root["speed_steps"] = json_list(specification.speed_steps, speed_step_json);
   root["rejected"] = json_list(specification.rejected, rejected_json);
   root["assumptions"] = json_list(specification.assumptions, assumption_json);
+  root["uncertainty"] = json_list(specification.uncertainty, uncertainty_json);
   root["questions"] = json_list(specification.questions, question_json);
   root["tests"] = json_list(specification.tests, check_json);
   root["safety"] = json_list(specification.safety, notice_json);

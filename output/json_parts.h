@@ -53,6 +53,8 @@ Json placement_json(const calc::Specification& specification, const calc::Group&
 Json inks_json(const std::vector<calc::InkInHead>& inks);
 /// Sets drive, supply and encoder of a station.
 void set_drive(Json& root, const calc::Station& station);
+/// One headline figure with its range (json_uncertainty.cpp).
+Json uncertainty_json(const calc::Uncertainty& entry);
 /// One stage after the heads (json_stages.cpp).
 Json stage_json(const calc::Stage& stage);
 

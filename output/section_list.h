@@ -29,6 +29,7 @@ std::string safety_section(const Context& context);       ///< what can hurt som
 std::string parts_section(const Context& context);        ///< bill of materials, cost
 std::string heads_section(const Context& context);        ///< alternatives, rejected heads
 std::string flexibility_section(const Context& context);  ///< spare room, service
+std::string uncertainty_section(const Context& context);  ///< what moves the key figures
 std::string questions_section(const Context& context);    ///< what the customer is asked
 std::string checks_section(const Context& context);       ///< before commitment
 std::string control_section(const Context& context);      ///< revisions, prices, sign-off

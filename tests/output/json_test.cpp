@@ -90,11 +90,11 @@ std::vector<std::string> keys(const Json& object) {
 TEST_CASE("the keys of the public interface, in its order") {
   const std::vector<std::string> names = keys(parsed(full()));
   const std::vector<std::string> expected{
-      "schema",      "program", "request",  "catalogue",    "files",        "verdict",
-      "conditions",  "inputs",  "required", "chosen",       "ink",          "data_rate_bit_per_s",
-      "consumption", "stages",  "bom",      "bom_total",    "bom_unpriced", "currency",
-      "lead_time",   "cost",    "spares",   "alternatives", "rejected",     "assumptions",
-      "questions",   "tests",   "safety",   "trace"};
+      "schema",      "program",   "request",  "catalogue",    "files",        "verdict",
+      "conditions",  "inputs",    "required", "chosen",       "ink",          "data_rate_bit_per_s",
+      "consumption", "stages",    "bom",      "bom_total",    "bom_unpriced", "currency",
+      "lead_time",   "cost",      "spares",   "alternatives", "rejected",     "assumptions",
+      "uncertainty", "questions", "tests",    "safety",       "trace"};
   std::size_t place = 0;
   for (const std::string& name : names) {
     if (place < expected.size() && name == expected[place]) ++place;

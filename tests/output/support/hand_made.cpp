@@ -197,6 +197,8 @@ Case feasible() {
   flexible.driver_sources = 2;
   s.flexibility = {flexible};
   s.single_source_share = 0.42;
+  s.uncertainty = {{"heads_total", "", 30, 30, 30, {}, {}, 0, 0},
+                   {"ownership", "EUR", 250000, 210000, 330000, "line.hours_per_day", "h", 8, 24}};
   fill_answers(s);
   s.trace = trace();
   return c;
@@ -259,6 +261,7 @@ Case infeasible() {
   c.spec.alternatives.clear();
   c.spec.station.reset();
   c.spec.flexibility.clear();
+  c.spec.uncertainty.clear();
   c.spec.single_source_share.reset();
   c.spec.heads_total = 0;
   c.spec.tests.clear();

@@ -1,0 +1,54 @@
+/// All that the flight of a group's drops is worked out from, and a store of flights already known.
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <optional>
+#include <utility>
+#include <vector>
+
+#include "calc/air.h"
+#include "calc/arrangement.h"
+#include "calc/throw.h"
+
+namespace calc {
+
+/// A drop size with the speed the catalogue states of it.
+struct StatedDrop {
+  Volume drop;
+  Speed speed;
+  friend bool operator==(const StatedDrop&, const StatedDrop&) = default;
+};
+
+/// Equal inputs fly alike.
+struct FlightInputs {
+  Throw gap;
+  std::optional<double> straightness, speed_spread;  ///< as the catalogue has them
+  double spread = 0;                                 ///< of speeds, stated or assumed
+  Length flutter;                                    ///< of the throw
+  bool sideways = false;                             ///< whether the jets lie level
+  bool at_nozzle = false;                            ///< where the speed is stated; else 1 mm on
+  Air air;
+  Density density;
+  std::size_t levels_used = 1;
+  std::array<StatedDrop, 2> levels;  ///< smallest and largest in use
+  friend bool operator==(const FlightInputs&, const FlightInputs&) = default;
+};
+
+/// The inputs of a level of a mode; none where the catalogue gives no speed of the drops.
+std::optional<FlightInputs> flight_inputs(const Search& search, const GroupNeed& need,
+                                          const ModeFacts& facts, std::size_t level);
+
+/// The flight itself.
+DropFlight fly(const FlightInputs& inputs);
+
+/// fly() that works out each inputs once.
+class Flights {
+ public:
+  const DropFlight& of(const FlightInputs& inputs);
+
+ private:
+  std::vector<std::pair<FlightInputs, DropFlight>> known_;
+};
+
+}  // namespace calc

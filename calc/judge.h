@@ -1,0 +1,49 @@
+/// A fixed arrangement under other inputs: which gates it fails then, and what it comes to.
+/// Internal to verdict*.cpp and selection*.cpp.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "calc/flight_inputs.h"
+#include "calc/station_sizing.h"
+
+namespace calc {
+
+struct Candidate;
+
+/// What came of one job.
+struct Judged {
+  std::vector<Reason> failing;
+  std::vector<Group> groups;  ///< without the places of their heads; empty where the inputs no
+                              ///< longer tell what a group comes to
+  Sizing sizing;              ///< of these groups
+};
+
+/// Keeps the shape of groups (head, mode, interleave, stack, resolution) and works all else out
+/// anew for each job it is asked about. The jobs are those of one request in one currency, with
+/// some of its values moved; groups are of its channels.
+class Judge {
+ public:
+  /// Both must outlive it. Throws std::logic_error where the catalogue lacks a head or mode.
+  Judge(const Catalogue& catalogue, const std::string& currency, const std::vector<Group>& groups);
+  /// Holds until the next call.
+  const Judged& of(const Job& job);
+
+ private:
+  struct Part {
+    const std::string* group;
+    Shape shape;
+  };
+  void regate(const Search& search, const GroupNeed& need, std::size_t part,
+              std::vector<Candidate>& anew);
+  void gate_station(const Search& search, const std::vector<Candidate>& anew);
+
+  const Catalogue* catalogue_;
+  PriceBook book_;
+  std::vector<Part> parts_;
+  Flights flights_;
+  Judged judged_;
+};
+
+}  // namespace calc

@@ -1,0 +1,49 @@
+/// How far the headline figures move with what is assumed or given as uncertain.
+#include "output/compose_text.h"
+#include "output/format.h"
+#include "output/section_list.h"
+
+namespace output {
+namespace {
+
+constexpr int digits = 3;
+
+/// The step that has the figure as it is; none for those taken over several groups or channels.
+std::string step_of(const std::string& figure) {
+  if (figure == "running_per_year") return "station.running";
+  return "station." + figure;
+}
+
+std::string figure_text(const Context& c, const std::string& unit, double value) {
+  constexpr double minute = 60;
+  if (unit.empty()) return count_text(value);
+  if (unit == "1") return percent_down(value) + "\xC2\xA0%";
+  if (unit == "m/min") return speed_limit_text(c, calc::Speed::from_si(value / minute));
+  if (unit == c.spec.station->currency) return rough_amount(unit, value);
+  return c.measure(value, unit, digits);
+}
+
+std::string mover_text(const Context& c, const calc::Uncertainty& entry) {
+  if (entry.mover.empty()) return c.words("unmoved");
+  const std::string range = plain_range(c, entry.mover_low, entry.mover_high, entry.mover_unit);
+  return c.field(entry.mover) + (range.empty() ? "" : ": " + escaped(range));
+}
+
+}  // namespace
+
+std::string uncertainty_section(const Context& c) {
+  if (c.spec.uncertainty.empty() || !c.spec.station) return {};
+  Values values;
+  for (const calc::Uncertainty& entry : c.spec.uncertainty) {
+    Values& row = values.add("ROW");
+    row.set("KEY", c.step_keys({step_of(entry.figure)}));
+    row.set_markup("FIGURE", c.words("figure." + entry.figure));
+    row.set("VALUE", figure_text(c, entry.unit, entry.value));
+    row.set("LOW", figure_text(c, entry.unit, entry.low));
+    row.set("HIGH", figure_text(c, entry.unit, entry.high));
+    row.set_markup("MOVER", mover_text(c, entry));
+  }
+  return c.expand("uncertainty", values);
+}
+
+}  // namespace output
