@@ -124,7 +124,7 @@ std::string Context::measure(double value, std::string_view unit, int digits) co
 }
 
 std::string Context::in_column(double value, std::string_view unit, int digits) const {
-  const std::string text = number(value, digits);
+  std::string text = number(value, digits);
   if (!in_us_units() || !has_us_unit(unit)) return text;
   std::string other = in_us_unit(value, unit, digits);
   const std::size_t blank = other.find(no_break);  // a column is narrow: a line may end here
