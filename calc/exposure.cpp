@@ -71,9 +71,4 @@ int risk_group(Irradiance actinic, Irradiance uva) {
   return std::max(above(actinic, {0.001, 0.003, 0.03}), above(uva, {10, 33, 100}));
 }
 
-int emission_category(Irradiance actinic) {
-  if (at_most(actinic.si(), 0.1e-3)) return 0;
-  return at_most(actinic.si(), 1.0e-3) ? 1 : 2;
-}
-
 }  // namespace calc

@@ -69,8 +69,4 @@ double optical_density(Irradiance irradiance, Time time, Dose limit);
 /// over 1000/300/100 s give the same figures.
 int risk_group(Irradiance actinic, Irradiance uva);
 
-/// Category [0 to 2] of a machine's ultraviolet emission: weighted irradiance at most 0.1 mW/m2 is
-/// 0, at most 1.0 is 1. Source: EN 12198-1, by a secondary source.
-int emission_category(Irradiance actinic);
-
 }  // namespace calc

@@ -74,11 +74,6 @@ void pitches(TraceWriter& w, const Group& group, const std::string& g) {
       group.scan ? chosen("k", group.scan->interlace_steps, "") : chosen("k", group.interleave, "");
   w.formula(across, "R_n", "k*R_0", {step, w.step("R_0", g + ".native")},
             in_dpi(nozzle_axis(group)), "dpi", geometry);
-  if (group.scan) {
-    w.add(g + ".across", StepKind::choice, "R_m", "max(R_c)",
-          {chosen("R_c", in_dpi(motion_axis(group)), "dpi")}, in_dpi(motion_axis(group)), "dpi",
-          geometry);
-  }
   w.formula(g + ".pitch_n", "p_n", "25400/R_n", {w.step("R_n", across)}, in_um(p_n), "um",
             geometry);
   w.formula(g + ".pitch_m", "p_m", "25400/R_m", {chosen("R_m", in_dpi(motion_axis(group)), "dpi")},

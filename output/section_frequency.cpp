@@ -56,7 +56,7 @@ void add_scan(const Context& c, Values& values, const calc::Group& group, const 
   table.set("ANCHOR", "s-scan-" + g);
   add_row(c, table, "heads_per_colour", std::to_string(scan.heads_per_colour), "");
   add_row(c, table, "interlace_steps", std::to_string(scan.interlace_steps),
-          c.step_keys({g + ".across"}));
+          c.step_keys({g + ".along"}));
   add_row(c, table, "quality_passes", std::to_string(scan.quality_passes), "");
   add_row(c, table, "advance", length_text(c, scan.advance, 4), c.step_keys({g + ".advance"}));
   add_row(c, table, "strokes", count_text(scan.strokes), c.step_keys({g + ".strokes"}));

@@ -75,7 +75,7 @@ void add_resolution(const Context& c, Values& station) {
           : std::string();
   add_figure(station, c.words("front.resolution"),
              lattice_text(group.resolution_across, group.resolution_along), asked,
-             c.step_keys({"g1.across", "required.across"}));
+             c.step_keys({"g1.across", "g1.along", "required.across"}));
 }
 
 std::string asked_input(const Context& c, const std::string& key) {

@@ -221,7 +221,8 @@ TEST_CASE("the trace equals the search's figures bit for bit") {
       const calc::Group& group = spec.chosen[i];
       const std::string g = "g" + std::to_string(i + 1);
       equal(spec, g + ".native", calc::in_dpi(group.native));
-      equal(spec, g + ".across", calc::in_dpi(group.resolution_across));
+      equal(spec, g + (group.scan ? ".along" : ".across"),
+            calc::in_dpi(group.scan ? group.resolution_along : group.resolution_across));
       equal(spec, g + ".column", calc::in_khz(group.frequency_needed));
       equal(spec, g + ".per_nozzle", calc::in_khz(group.frequency_per_nozzle));
       equal(spec, g + ".usable", calc::in_khz(group.frequency_allowed));
