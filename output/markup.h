@@ -37,9 +37,10 @@
 /// inline, inside p, item, cell, note: <b> <i> <sub> <sup> <code> <a to="anchor id">
 ///
 /// `id` (on section, p, item, note, table, row, figure) makes an anchor and stands once; `also` (on
-/// row): further anchors of the row, blank separated. A run of white space is one blank. U+00A0, U+2009 and U+202F never break; the last two are drawn as a
-/// gap. U+00AD and U+200B allow a break. A label's y is its baseline; labels are kept within the
-/// figure's column. A page break right behind headings comes before them.
+/// row): further anchors of the row, blank separated. A run of white space is one blank. U+00A0,
+/// U+2009 and U+202F never break; the last two are drawn as a gap. U+00AD and U+200B allow a break.
+/// A label's y is its baseline; labels are kept within the figure's column. A page break right
+/// behind headings comes before them.
 #pragma once
 
 #include <map>
