@@ -15,7 +15,7 @@ from selenium import webdriver
 from selenium.webdriver.chrome.service import Service
 from selenium.webdriver.common.by import By
 from selenium.webdriver.common.keys import Keys
-from selenium.webdriver.support.ui import Select
+from selenium.webdriver.support.ui import Select, WebDriverWait
 
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 SAMPLES = ROOT / "sample_requests"
@@ -127,19 +127,24 @@ class Overview(unittest.TestCase):
         ranks = [order.index(self.figures[stem]["verdict"]) for stem in self.stems()]
         self.assertEqual(ranks, sorted(ranks))
 
+    def clear_filter(self, count):
+        """The page lists anew behind the event that clears the form."""
+        self.chromium.find_element(By.CSS_SELECTOR, "#filter button").click()
+        WebDriverWait(self.chromium, 10).until(lambda _: len(self.stems()) == count)
+
     def test_filter(self):
         for verdict in ("feasible", "conditional", "infeasible", "incomplete"):
             Select(self.field("verdict")).select_by_value(verdict)
             expected = [stem for stem, f in self.latest.items() if f["verdict"] == verdict]
             self.assertEqual(sorted(self.stems()), sorted(expected))
             self.assertGreater(len(expected), 0)
-        self.chromium.find_element(By.CSS_SELECTOR, "#filter button").click()
+        self.clear_filter(len(self.latest))
         head = next(f["chosen"]["groups"][0]["head"] for f in self.latest.values() if "chosen" in f)
         Select(self.field("head")).select_by_value(head)
         self.assertEqual(sorted(self.stems()), sorted(
             stem for stem, f in self.latest.items()
             if any(group["head"] == head for group in f.get("chosen", {}).get("groups", []))))
-        self.chromium.find_element(By.CSS_SELECTOR, "#filter button").click()
+        self.clear_filter(len(self.latest))
         self.field("capital").send_keys("50000")
         self.assertEqual(sorted(self.stems()), sorted(
             stem for stem, f in self.latest.items() if f.get("cost", {}).get("capital", 1e99) <= 50000))
@@ -147,8 +152,7 @@ class Overview(unittest.TestCase):
         self.assertEqual(sorted(self.stems()), sorted(
             stem for stem, f in self.latest.items() if f.get("cost", {}).get("capital", 1e99) <= 50000
             and f["lead_time"]["days"] <= 45))
-        self.chromium.find_element(By.CSS_SELECTOR, "#filter button").click()
-        self.assertEqual(len(self.stems()), len(self.latest))
+        self.clear_filter(len(self.latest))
         self.field("text").send_keys("CARD-f")
         self.assertEqual(self.stems(), ["CARD-FACES_rA_2026-11-26"])
 
@@ -246,8 +250,7 @@ class Overview(unittest.TestCase):
         self.assertFalse(more.is_displayed())
         self.field("text").send_keys("lids 10")
         self.assertEqual(len(self.stems()), 111)  # 10, 100 to 109, 1000 to 1099
-        self.chromium.find_element(By.CSS_SELECTOR, "#filter button").click()
-        self.assertEqual(len(self.stems()), 500)
+        self.clear_filter(500)
         self.script("window.dispatchEvent(new Event('beforeprint'))")
         self.assertEqual(len(self.stems()), 1100)
 

@@ -95,3 +95,13 @@ TEST_CASE("days between dates") {
   CHECK_FALSE(days_between("", "2026-11-25"));
   CHECK_FALSE(days_between("25.11.2026", "2026-11-25"));
 }
+
+TEST_CASE("what is no date is at no distance from one") {
+  for (const char* text :
+       {"202x-11-25", "2026-1x-25", "2026-11-2x", "2026-00-25", "0000-11-25", "2026-11-00",
+        "2026-11-31", "2026-02-29", "2026-11/25", "2026/11-25", "-026-11-25"}) {
+    CAPTURE(text);
+    CHECK_FALSE(days_between(text, "2026-11-25"));
+    CHECK_FALSE(days_between("2026-11-25", text));
+  }
+}
