@@ -32,7 +32,7 @@ class Judge {
 
  private:
   struct Part {
-    const std::string* group;
+    const std::string* group = nullptr;
     Shape shape;
   };
   void regate(const Search& search, const GroupNeed& need, std::size_t part,

@@ -88,7 +88,8 @@ void dose(const LampTrace& t) {
   std::vector<StepInput> inputs{t.shape(), t.irradiance(),
                                 from_parameter(t.w.job, "a", P::lamp_ageing), t.along()};
   if (t.scan == nullptr) {
-    inputs.push_back(chosen("n", *t.stage.rows / t.sets(), ""));
+    const int rows_of_set = *t.stage.rows / t.sets();
+    inputs.push_back(chosen("n", rows_of_set, ""));
     inputs.push_back(t.fastest());
     t.w.formula(id, "H_l", "n*k*E*a*w/v", inputs, *t.stage.dose_given_mj_per_cm2, "mJ/cm2",
                 dose_basis);

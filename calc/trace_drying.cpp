@@ -13,7 +13,7 @@ const Basis hyland{"ASHRAE Fundamentals 2017 chapter 1 (Hyland and Wexler)", Sou
 const Basis moist{"ASHRAE Fundamentals 2017 chapter 1", SourceTag::library,
                   "ideal gas, 101.325 kPa"};
 
-const std::string saturation_of(const std::string& kelvin) {
+std::string saturation_of(const std::string& kelvin) {
   return "exp(-5800.2206/" + kelvin + "+1.3914993-0.048640239*" + kelvin + "+4.1764768e-5*" +
          kelvin + "^2-1.4452093e-8*" + kelvin + "^3+6.5459673*ln(" + kelvin + "))";
 }

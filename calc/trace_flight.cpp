@@ -266,8 +266,8 @@ class Flight {
 
 }  // namespace
 
-void trace_flight(TraceWriter& writer, const Group& group, const std::string& prefix) {
-  if (group.flight) Flight(writer, group, prefix).all();
+void trace_flight(TraceWriter& writer, const Group& group, const std::string& g) {
+  if (group.flight) Flight(writer, group, g).all();
 }
 
 }  // namespace calc

@@ -200,6 +200,7 @@ void impact(TraceWriter& w, const Group& group, const ChannelDots& dots, const s
   for (const Channel& channel : w.job.channels) {
     if (channel.name == dots.channel) ink = channel.ink;
   }
+  if (ink == nullptr) return;
   const Value<double>& angle = *w.job.contact_angle;
   const DropFlight& flight = *group.flight;
   const Speed speed = flight.levels.at(flight.levels_used - 1).nominal->impact;

@@ -73,8 +73,12 @@ void mixed_limit(TraceWriter& w, const ChannelVapour& c, const Ink& ink, const s
   for (std::size_t i = 0; i < c.blend.parts.size(); ++i) {
     const BlendPart& part = c.blend.parts[i];
     const std::string x = numbered("x", i), m = numbered("M", i), l = numbered("L", i);
-    moles += (i == 0 ? "" : "+") + x + "/" + m;
-    over += (i == 0 ? "" : "+") + x + "/(" + m + "*" + l + ")";
+    if (i > 0) {
+      moles += '+';
+      over += '+';
+    }
+    moles.append(x).append("/").append(m);
+    over.append(x).append("/(").append(m).append("*").append(l).append(")");
     inputs.push_back({x, part.share, "", "given", "ink." + ink.name + ".solvent"});
     inputs.push_back(from_table(m, part.row->molar_g, "g/mol", *part.row));
     inputs.push_back(from_table(l, limit_of(*part.row), unit, *part.row));

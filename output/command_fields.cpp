@@ -80,6 +80,7 @@ std::string codes_text(const std::vector<CodeWords>& codes, const Options& optio
 
 std::string nearest_code(const std::vector<CodeWords>& codes, const std::string& name) {
   std::vector<std::string_view> names;
+  names.reserve(codes.size());
   for (const CodeWords& code : codes) names.push_back(code.code);
   return std::string(intake::nearest(name, names));
 }
