@@ -88,9 +88,9 @@ EarlierIssue earlier_of(const Json& object) {
 
 /// A number of the JSON, how it is called and in which unit it is read.
 struct Row {
-  const char* key;
-  const char* name;
-  const char* unit;
+  const char* key = "";
+  const char* name = "";
+  const char* unit = "";
   double factor = 1;
 };
 
