@@ -1,7 +1,6 @@
 #include "calc/cost.h"
 
 #include <charconv>
-#include <chrono>
 
 #include "calc/present_value.h"
 
@@ -16,17 +15,27 @@ std::optional<int> number(std::string_view text) {
   return value;
 }
 
-std::optional<std::chrono::sys_days> day_of(std::string_view date) {
+/// Days since 1 March of year 0, proleptic Gregorian: years begin in March, so that the leap day
+/// is the last one.
+int day_number(int year, int month, int day) {
+  const int y = month <= 2 ? year - 1 : year;
+  const int m = (month + 9) % 12;
+  return 365 * y + y / 4 - y / 100 + y / 400 + (153 * m + 2) / 5 + day - 1;
+}
+
+int days_in(int year, int month) {
+  const int next = month == 12 ? day_number(year + 1, 1, 1) : day_number(year, month + 1, 1);
+  return next - day_number(year, month, 1);
+}
+
+std::optional<int> day_number(std::string_view date) {
   if (date.size() != 10 || date[4] != '-' || date[7] != '-') return std::nullopt;
   const auto year = number(date.substr(0, 4));
   const auto month = number(date.substr(5, 2));
   const auto day = number(date.substr(8, 2));
-  if (!year || !month || !day || *year < 1 || *month < 1 || *day < 1) return std::nullopt;
-  const std::chrono::year_month_day found{std::chrono::year(*year),
-                                          std::chrono::month(static_cast<unsigned>(*month)),
-                                          std::chrono::day(static_cast<unsigned>(*day))};
-  if (!found.ok()) return std::nullopt;
-  return std::chrono::sys_days(found);
+  if (!year || !month || !day || *year < 1 || *month < 1 || *month > 12) return std::nullopt;
+  if (*day < 1 || *day > days_in(*year, *month)) return std::nullopt;
+  return day_number(*year, *month, *day);
 }
 
 }  // namespace
@@ -66,10 +75,10 @@ Cost cost(const Job& job, const std::vector<Group>& groups, const Sizing& sizing
 }
 
 std::optional<int> days_between(std::string_view from, std::string_view to) {
-  const auto first = day_of(from);
-  const auto last = day_of(to);
+  const auto first = day_number(from);
+  const auto last = day_number(to);
   if (!first || !last) return std::nullopt;
-  return static_cast<int>((*last - *first).count());
+  return *last - *first;
 }
 
 void price_warnings(const Job& job, const Row& row, std::vector<Notice>& to) {

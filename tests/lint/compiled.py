@@ -39,7 +39,9 @@ def syntax_command(entry):
 
 
 def run(command, directory):
-    return subprocess.run(command, cwd=directory, capture_output=True, text=True, check=False)
+    """Bytes that are no text, as a source with other encodings may hold, are shown as numbers."""
+    return subprocess.run(command, cwd=directory, capture_output=True, encoding="utf-8",
+                          errors="backslashreplace", check=False)
 
 
 def state_of(entry):
