@@ -40,15 +40,18 @@ std::vector<double> round_ticks(double low, double high, std::size_t most) {
     if (factor * decade >= rough * (1 - slack)) step = factor * decade;
   }
   std::vector<double> found;
-  const double first = std::ceil(low / step - slack);
-  const double last = std::floor(high / step + slack);
-  for (double i = first; i <= last; ++i) found.push_back(i * step + 0.0);
+  const auto first = std::llround(std::ceil(low / step - slack));
+  const auto last = std::llround(std::floor(high / step + slack));
+  for (auto i = first; i <= last; ++i) found.push_back(static_cast<double>(i) * step + 0.0);
   return found;
 }
 
 std::vector<double> decade_ticks(double low, double high) {
   std::vector<double> found;
-  for (double decade = std::pow(10.0, std::floor(std::log10(low))); decade <= high; decade *= 10) {
+  const auto first = std::lround(std::floor(std::log10(low)));
+  const auto last = std::lround(std::floor(std::log10(high)));
+  for (auto exponent = first; exponent <= last; ++exponent) {
+    const double decade = std::pow(10.0, static_cast<double>(exponent));
     for (const double factor : {1.0, 2.0, 5.0}) {
       const double value = factor * decade;
       if (value >= low * (1 - slack) && value <= high * (1 + slack)) found.push_back(value);

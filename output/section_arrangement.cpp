@@ -163,10 +163,8 @@ std::string stacking(const Context& c, const calc::Group& group) {
 }
 
 bool has_places(const Context& c) {
-  for (const calc::Group& group : c.spec.chosen) {
-    if (!group.places.empty()) return true;
-  }
-  return false;
+  return std::any_of(c.spec.chosen.begin(), c.spec.chosen.end(),
+                     [](const calc::Group& group) { return !group.places.empty(); });
 }
 
 }  // namespace

@@ -20,8 +20,9 @@ std::string changes_section(const Context& c) {
                                           {"REVISION", replaced.issue.revision},
                                           {"DATE", replaced.issue.date}}));
   values.set("DIGEST", replaced.issue.sha256);
-  Values* const table = groups.empty() ? nullptr : &values.add("TABLE");
+  Values* table = nullptr;
   for (const ChangeGroup& group : groups) {
+    if (table == nullptr) table = &values.add("TABLE");
     Values& part = table->add("GROUP");
     part.set_markup("TOPIC", c.words("change.topic." + group.topic));
     for (const Change& change : group.changes) {

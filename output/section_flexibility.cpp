@@ -41,6 +41,7 @@ std::string waveform_key(calc::WaveformAccess access) {
 std::string list_or_none(const Context& c, const std::vector<std::string>& names) {
   if (names.empty()) return c.words("none");
   std::vector<std::string> pieces;
+  pieces.reserve(names.size());
   for (const std::string& name : names) pieces.push_back(c.words_or("name." + name, name));
   return joined(c, pieces);
 }

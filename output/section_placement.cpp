@@ -109,7 +109,7 @@ void add_terms(const Context& c, Values& values, const calc::Budget& budget) {
   for (const calc::BudgetTerm& term : budget.terms) {
     Values& row = values.add("TERM");
     const std::string step = calc::budget_step(c.spec, budget) + "." + std::string(term.name);
-    row.set("KEY", c.row_keys({step.c_str()}));
+    row.set("KEY", c.row_keys({step}));
     row.set_markup("NAME", first ? budget_name(c, budget) + ", " + axis_name(c, budget) : "");
     row.set_markup("TERM", term_name(c, term));
     row.set_markup("KIND", c.words("kind." + std::string(calc::kind_word(term.kind))));

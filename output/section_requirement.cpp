@@ -13,13 +13,13 @@ namespace output {
 namespace {
 
 void add_shall(const Context& c, const calc::Input& input, Values& table, int number) {
-  const std::string pattern = c.pattern(input.key);
+  const std::string pattern = Context::pattern(input.key);
   Values& row = table.add("ROW");
   row.set("NUMBER", "R" + std::to_string(number));
   row.set("ANCHOR", "s-shall-" + anchor(input.key));
   row.set("KEY", place_key(input.origin));
-  row.set_markup("TEXT", c.words("shall." + pattern,
-                                 {{"VALUE", input_text(c, input)}, {"NAME", c.name(input.key)}}));
+  row.set_markup("TEXT", c.words("shall." + pattern, {{"VALUE", input_text(c, input)},
+                                                      {"NAME", Context::name(input.key)}}));
   row.set_markup("ANSWER", requirement_answer(c, input.key));
   row.set("MARGIN", requirement_margin(c, input.key));
   row.set_markup("VERIFY", c.words("verify." + pattern));
@@ -37,7 +37,7 @@ void add_requirements(const Context& c, Values& values) {
   int number = 0;
   for (const calc::Input& input : c.spec.inputs) {
     if (input.origin.kind != calc::OriginKind::given) continue;
-    if (!c.has_words("shall." + c.pattern(input.key))) continue;
+    if (!c.has_words("shall." + Context::pattern(input.key))) continue;
     if (table == nullptr) {
       table = &values.add("SHALL");
       add_nearest(c, *table);

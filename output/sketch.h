@@ -11,7 +11,7 @@ namespace output {
 struct Pen {
   std::string_view colour = "000000";
   double weight = 0.5;
-  std::string_view dash = "";
+  std::string_view dash;
 };
 
 struct Spot {
