@@ -140,7 +140,8 @@ Scale fitting_scale(double real_width, double real_height, double paper_width,
                     double paper_height) {
   constexpr std::array<double, 3> steps{5, 2, 1};
   const double most = std::min(paper_width / real_width, paper_height / real_height);
-  for (double decade = 1e6; decade > 1e-7; decade /= 10) {
+  for (int exponent = 6; exponent >= -6; --exponent) {
+    const double decade = std::pow(10.0, exponent);
     for (const double step : steps) {
       // Below 1:1 the series runs 1:2, 1:5, 1:10, so each factor is the inverse of a whole number.
       const double larger = step * decade;

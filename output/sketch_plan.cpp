@@ -70,6 +70,7 @@ double half_depth(const Outline& head) {
 /// Numbers the colours in the order the product meets them.
 void order_colours(std::vector<Outline>& heads) {
   std::vector<Outline*> rows;
+  rows.reserve(heads.size());
   for (Outline& head : heads) rows.push_back(&head);
   std::stable_sort(rows.begin(), rows.end(),
                    [](const Outline* a, const Outline* b) { return a->y < b->y; });
