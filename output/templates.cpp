@@ -230,9 +230,12 @@ void Templates::check_language(std::string_view language) const {
     if (is_page && language != base_language) continue;
     const auto own = found->second.scans.find(file);
     if (own == found->second.scans.end()) {
-      throw std::runtime_error(shown_folder + "/" + file + ":1: the template is missing");
+      std::string place = shown_folder;
+      place.append("/").append(file);
+      throw std::runtime_error(place.append(":1: the template is missing"));
     }
-    check_against(impl_->shown(name + "/" + file), own->second, scan);
+    std::string path = name;
+    check_against(impl_->shown(path.append("/").append(file)), own->second, scan);
   }
   check_against(found->second.words, english.words, shown_folder);
 }

@@ -86,7 +86,8 @@ void check_against(const Words& own, const Words& shipped, const std::string& fo
     const std::set<std::string> known = shipped.arguments(key);
     for (const std::string& argument : own.arguments(key)) {
       if (!known.contains(argument)) {
-        fail(file, line, "unknown argument {{" + argument + "}} of " + key);
+        std::string fault = "unknown argument {{";
+        fail(file, line, fault.append(argument).append("}} of ").append(key));
       }
     }
   }
