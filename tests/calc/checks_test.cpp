@@ -85,8 +85,8 @@ TEST_CASE("channels that ask the same share a check, others keep theirs") {
   Ink blue = c.request.inks.front();
   blue.name = "blue";
   c.request.inks.push_back(blue);  // moves the inks
-  c.job.channels[0].ink = &c.request.inks[0];
-  c.job.channels[1].ink = &c.request.inks[1];
+  c.job.channels[0].ink = c.request.inks.data();
+  c.job.channels[1].ink = c.request.inks.data() + 1;
   std::vector<Check> list = checks_of(c);
   CHECK(find(list, "compatibility").subject == "black, blue / H-1");
   const auto count = [&](const char* code) {
