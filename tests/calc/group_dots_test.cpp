@@ -21,7 +21,8 @@ constexpr const char* son = "[P] Son et al. 2008, as computed by impact_spread";
 constexpr const char* cap = "[C] van Dam and Le Clerc 2004";
 
 /// Drops on a surface that takes in nothing, their dot known by the contact angle alone.
-Specification at_angle(double degrees, std::vector<double> drops, int levels, double per_inch) {
+Specification at_angle(double degrees, const std::vector<double>& drops, int levels,
+                       double per_inch) {
   Request r = made::plain_request();
   r.substrate.dot_diameter.reset();
   r.substrate.dot_volume.reset();
@@ -33,6 +34,7 @@ Specification at_angle(double degrees, std::vector<double> drops, int levels, do
   Catalogue c = made::catalogue_of({made::plain_head("A")});
   HeadMode& mode = c.heads.front().modes.front();
   std::vector<Volume> volumes;
+  volumes.reserve(drops.size());
   for (const double pl : drops) volumes.push_back(picolitres(pl));
   mode.frequency = given(std::vector<Frequency>(volumes.size(), kilohertz(20)));
   mode.drops = given(std::move(volumes));

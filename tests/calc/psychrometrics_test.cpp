@@ -77,7 +77,8 @@ TEST_CASE("air of 40 degC and 20 degC wet bulb") {
 }
 
 TEST_CASE("the dew point of saturated air is its temperature") {
-  for (double celsius = 1; celsius < 100; celsius += 7) {
+  for (int degree = 1; degree < 100; degree += 7) {
+    const double celsius = degree;
     CHECK(dew_point(humidity(celsius))->in_celsius() == doctest::Approx(celsius).epsilon(1e-9));
   }
   CHECK(dew_point(0.030)->in_celsius() == doctest::Approx(31.6).epsilon(0.01));  // worked [C]
