@@ -162,8 +162,8 @@ TEST_CASE("inks of one note share it, at the figure that asks for most care") {
   c.request.inks.push_back(c.request.inks.front());
   c.request.inks.back().name = "blue";
   c.job.channels.push_back(c.job.channels.front());
-  c.job.channels[0].ink = &c.request.inks[0];
-  c.job.channels[1].ink = &c.request.inks[1];
+  c.job.channels[0].ink = c.request.inks.data();
+  c.job.channels[1].ink = c.request.inks.data() + 1;
   c.job.channels[1].name = "blue";
   const auto count = [&](const char* code) {
     const std::vector<Notice> notes = notes_of(c);

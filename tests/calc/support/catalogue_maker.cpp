@@ -62,6 +62,7 @@ HeadMode some_mode(Numbers& n, const std::string& name) {
   m.row_pitch = given(dpi(n.pick(std::array{50.0, 75.0, 90.0, 150.0, 300.0})));
   const int rows = n.pick(std::array{1, 2, 4, 8});
   std::vector<double> offsets;
+  offsets.reserve(static_cast<std::size_t>(rows));
   for (int i = 0; i < rows; ++i) offsets.push_back(static_cast<double>(i) / rows);
   if (n.one_in(9)) offsets.back() += 0.07;
   m.row_offsets = given(offsets);
