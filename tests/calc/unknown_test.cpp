@@ -46,7 +46,7 @@ struct Gap {
   Change before = [](Request&, Catalogue&) {};
 };
 
-const Gap gaps[]{
+const std::vector<Gap> gaps{
     {"life of a head", P::head_life_h,
      [](Request&, Catalogue& c) {
        head(c).life.reset();

@@ -166,7 +166,8 @@ TEST_CASE("mixtures and estimates of the explosive limit") {
 
 TEST_CASE("air grows with the vapour and falls with the limit and the share allowed") {
   double before = 0;
-  for (double kg = 0.1; kg < 20; kg *= 1.7) {
+  for (int power = 0; power < 10; ++power) {
+    const double kg = 0.1 * std::pow(1.7, power);
     const VolumeFlow vapour = vapour_volume(kg_per_h(kg), grams(72.1));
     const double air = explosion_air(vapour, 0.014, 0.25).si();
     CHECK(air > before);
