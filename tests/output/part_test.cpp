@@ -7,8 +7,6 @@
 
 namespace {
 
-using output::Part;
-
 TEST_CASE("a part is written K/N") {
   const auto part = output::part_from("3/8");
   REQUIRE(part.has_value());

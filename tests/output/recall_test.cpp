@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <string>
+#include <vector>
 
 #include "tests/output/support/desk.h"
 
@@ -68,11 +69,11 @@ TEST_CASE("stamps as late as the work data are not trusted") {
 
 TEST_CASE("whatever was touched is seen, with work data as without") {
   struct Scene {
-    const char* name;
-    void (*touch)(Desk&);
-    const char* says;
+    const char* name = "";
+    void (*touch)(Desk&) = nullptr;
+    const char* says = "";
   };
-  const Scene scenes[]{
+  const std::vector<Scene> scenes{
       {"nothing", [](Desk&) {}, "unchanged"},
       {"a remark", [](Desk& d) { d.files["in/a.ini"] += "; seen\n"; }, "unchanged"},
       {"the title", [](Desk& d) { d.files["in/a.ini"] += "notes = x\n"; }, "refused"},

@@ -2,6 +2,7 @@
 /// nothing half-written stays, the exit status is right, and the next run completes the folder.
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <array>
 #include <cerrno>
 #include <string>
@@ -50,10 +51,9 @@ void copy(const Desk& from, Desk& to) {
 }
 
 bool has_temporaries(const Desk& desk) {
-  for (const auto& [name, bytes] : desk.files) {
-    if (output::is_temporary(output::name_of(name))) return true;
-  }
-  return false;
+  return std::any_of(desk.files.begin(), desk.files.end(), [](const auto& file) {
+    return output::is_temporary(output::name_of(file.first));
+  });
 }
 
 TEST_CASE("every call fails once at every place of a run") {
