@@ -26,8 +26,8 @@ struct PageStyle {
 };
 
 /// Pages, anchors and bookmarks. `unprintable` collects each character no face can draw (it is
-/// printed as [U+XXXX]), so that the caller can warn. Throws MarkupError on a table whose rows
-/// do not fit its columns or a link without its anchor.
+/// printed as its code point, [U+2603]), so that the caller can warn. Throws MarkupError on a table
+/// whose rows do not fit its columns or a link without its anchor.
 DisplayList lay_out(const Node& document, const Fonts& fonts, const PageStyle& style,
                     std::vector<char32_t>& unprintable);
 

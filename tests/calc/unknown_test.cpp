@@ -38,6 +38,17 @@ void print_aqueous(Request& r, Catalogue&) {
   r.substrate.absorbency = given(Absorbency::high);
 }
 
+/// The mass of the web known, its heat capacity not.
+void weigh_web(Request& r, Catalogue&) {
+  r.substrate.area_mass = given(AreaMass::from_si(0.2));
+  r.substrate.heat_capacity.reset();
+}
+
+void warm_web(Request& r, Catalogue& c) {
+  weigh_web(r, c);
+  r.substrate.heat_capacity = given(Quantity<2, 0, -2, -1>::from_si(1300));
+}
+
 /// A field and the default that stands in for it.
 struct Gap {
   const char* name = "";
@@ -81,25 +92,8 @@ const std::vector<Gap> gaps{
        c.dryers.front().drying_rate = given(MassFlux::from_si(20 / 3600.0));
      },
      print_aqueous},
-    {"heat capacity", P::web_heat_capacity,
-     [](Request& r, Catalogue&) {
-       r.substrate.area_mass = given(AreaMass::from_si(0.2));
-       r.substrate.heat_capacity.reset();
-     },
-     [](Request& r, Catalogue&) {
-       r.substrate.area_mass = given(AreaMass::from_si(0.2));
-       r.substrate.heat_capacity = given(Quantity<2, 0, -2, -1>::from_si(1300));
-     }},
-    {"heat capacity under a dryer", P::web_heat_capacity,
-     [](Request& r, Catalogue&) {
-       r.substrate.area_mass = given(AreaMass::from_si(0.2));
-       r.substrate.heat_capacity.reset();
-     },
-     [](Request& r, Catalogue&) {
-       r.substrate.area_mass = given(AreaMass::from_si(0.2));
-       r.substrate.heat_capacity = given(Quantity<2, 0, -2, -1>::from_si(1300));
-     },
-     print_aqueous},
+    {"heat capacity", P::web_heat_capacity, weigh_web, warm_web},
+    {"heat capacity under a dryer", P::web_heat_capacity, weigh_web, warm_web, print_aqueous},
 };
 
 }  // namespace

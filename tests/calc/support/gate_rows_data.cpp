@@ -13,6 +13,18 @@ using made::given;
 Head& head(Catalogue& catalogue) { return catalogue.heads.front(); }
 HeadMode& mode(Catalogue& catalogue) { return head(catalogue).modes.front(); }
 
+namespace {
+
+void scan_two_colours(Request& r) {
+  r.line.mode = given(Mode::scanning);
+  r.line.speed = given(metres_per_second(0.003));
+  r.image.length = given(millimetres(500));
+  r.colours.push_back(r.colours.front());
+  r.colours.back().name = "second";
+}
+
+}  // namespace
+
 const std::vector<CodeRow>& reasons() {
   static const std::vector<CodeRow> rows{
       {"head_data", [](Request&, Catalogue& c) { mode(c).drops.reset(); }},
@@ -237,11 +249,7 @@ const std::vector<CodeRow>& conditions() {
        }},
       {"stroke_order",
        [](Request& r, Catalogue&) {
-         r.line.mode = given(Mode::scanning);
-         r.line.speed = given(metres_per_second(0.003));
-         r.image.length = given(millimetres(500));
-         r.colours.push_back(r.colours.front());
-         r.colours.back().name = "second";
+         scan_two_colours(r);
          r.colours.back().kind = given(ColourKind::white);
        }},
       {"assumption_edge",
@@ -312,14 +320,7 @@ const std::vector<CodeRow>& warnings() {
          mode(c).drop_speed = given(std::vector<Speed>(3, metres_per_second(9)));
          mode(c).drops = given(std::vector<Volume>{picolitres(9), picolitres(10), picolitres(11)});
        }},
-      {"stroke_hue",
-       [](Request& r, Catalogue&) {
-         r.line.mode = given(Mode::scanning);
-         r.line.speed = given(metres_per_second(0.003));
-         r.image.length = given(millimetres(500));
-         r.colours.push_back(r.colours.front());
-         r.colours.back().name = "second";
-       }},
+      {"stroke_hue", [](Request& r, Catalogue&) { scan_two_colours(r); }},
       {"speed_below_throughput",
        [](Request& r, Catalogue&) { r.line.throughput_area = given(AreaRate::from_si(10)); }},
       {"throughput_below_speed",
