@@ -115,16 +115,40 @@ std::size_t source_number(const Sources& list, const calc::Step& step) {
 /// The names a row goes by beside its first: what sets them apart, or whole.
 void add_others(Values& row, const TraceRow& merged) {
   std::string anchors;
-  for (const std::string& id : merged.others) {
-    anchors += (anchors.empty() ? "" : " ") + anchor(id);
+  for (const calc::Step* other : merged.others) {
+    anchors += (anchors.empty() ? "" : " ") + anchor(other->id);
   }
   row.set("ANCHORS", anchors);
   if (merged.others.empty()) return;
-  std::vector<std::string> names = differing_parts(merged.step->id, merged.others);
-  const bool apart = !names.empty();
-  if (!apart) names = merged.others;
-  Values& others = row.add(apart ? "ALSO_FOR" : "ALSO");
-  for (const std::string& name : names) others.add("NAME").set("TEXT", name);
+  const std::vector<std::string> parts = differing_parts(merged.step->id, merged.others);
+  Values& others = row.add(parts.empty() ? "ALSO" : "ALSO_FOR");
+  for (std::size_t i = 0; i < merged.others.size(); ++i) {
+    others.add("NAME").set("TEXT", parts.empty() ? merged.others[i]->id : parts[i]);
+  }
+}
+
+/// Where an input comes from in all steps of the row; equal steps are one place.
+std::string origins(const Context& c, const Targets& known, const TraceRow& merged,
+                    std::size_t index) {
+  const calc::StepInput& input = merged.step->inputs[index];
+  std::string all = origin(c, known, input);
+  std::set<std::string_view> said{input.ref};
+  for (const calc::Step* other : merged.others) {
+    const calc::StepInput& own = other->inputs[index];
+    if (c.has_step(own.ref) || !said.insert(own.ref).second) continue;
+    all += ", " + origin(c, known, own);
+  }
+  return all;
+}
+
+/// What the steps of the row assume at that place of their lists, in words.
+std::string assumed(const Context& c, const TraceRow& merged, std::size_t index) {
+  std::vector<std::string> keys{merged.step->assumptions[index]};
+  for (const calc::Step* other : merged.others) {
+    const std::string& key = other->assumptions[index];
+    if (std::find(keys.begin(), keys.end(), key) == keys.end()) keys.push_back(key);
+  }
+  return fields_text(c, keys);
 }
 
 void add_row(const Context& c, const Targets& known, const Sources& list, Values& values,
@@ -148,15 +172,16 @@ void add_row(const Context& c, const Targets& known, const Sources& list, Values
   row.set("VALIDITY", step.validity);
   if (!step.inputs.empty()) {
     Values& inputs = row.add("INPUTS");
-    for (const calc::StepInput& input : step.inputs) {
+    for (std::size_t i = 0; i < step.inputs.size(); ++i) {
+      const calc::StepInput& input = step.inputs[i];
       Values& one = inputs.add("INPUT");
       one.set("SYMBOL", input.symbol);
       one.set("VALUE", with_unit(input.value, input.unit, trace_digits));
-      one.set_markup("ORIGIN", origin(c, known, input));
+      one.set_markup("ORIGIN", origins(c, known, merged, i));
     }
   }
-  for (const std::string& assumption : step.assumptions) {
-    row.add("ASSUMES").set_markup("TEXT", c.field(assumption));
+  for (std::size_t i = 0; i < step.assumptions.size(); ++i) {
+    row.add("ASSUMES").set_markup("TEXT", assumed(c, merged, i));
   }
 }
 

@@ -30,6 +30,16 @@ class Likeness {
   std::string text_;
 };
 
+/// A key of the request without the name of the channel, where the step's id has that name too.
+std::string of_any_channel(const std::string& key, const std::string& id) {
+  constexpr std::string_view section = "colour.";
+  const std::size_t point = key.rfind('.');
+  if (!key.starts_with(section) || point < section.size()) return key;
+  const std::string name = key.substr(section.size(), point - section.size());
+  if (id.find("." + name + ".") == std::string::npos) return key;
+  return std::string(section) + "*" + key.substr(point);
+}
+
 /// Rows by the ids and the likeness of the steps so far.
 class Rows {
  public:
@@ -39,7 +49,7 @@ class Rows {
     if (fresh) {
       rows_.push_back({&step, {}});
     } else {
-      rows_[place->second].others.push_back(step.id);
+      rows_[place->second].others.push_back(&step);
     }
   }
   std::vector<TraceRow> finish() { return std::move(rows_); }
@@ -58,10 +68,11 @@ class Rows {
       all.add(input.value);
       for (const std::string* text : {&input.symbol, &input.unit, &input.origin}) all.add(*text);
       const auto row = by_id_.find(input.ref);
-      all.add(row == by_id_.end() ? input.ref : rows_[row->second].step->id);
+      all.add(row == by_id_.end() ? of_any_channel(input.ref, step.id)
+                                  : rows_[row->second].step->id);
     }
     all.add("");
-    for (const std::string& assumption : step.assumptions) all.add(assumption);
+    for (const std::string& key : step.assumptions) all.add(of_any_channel(key, step.id));
     return all.take();
   }
 
@@ -102,12 +113,12 @@ std::vector<TraceRow> trace_rows(const std::vector<calc::Step>& trace) {
 }
 
 std::vector<std::string> differing_parts(const std::string& first,
-                                         const std::vector<std::string>& others) {
+                                         const std::vector<const calc::Step*>& others) {
   const std::vector<std::string_view> own = parts_of(first);
   std::vector<std::string> found;
   std::size_t place = own.size();
-  for (const std::string& other : others) {
-    const std::vector<std::string_view> parts = parts_of(other);
+  for (const calc::Step* other : others) {
+    const std::vector<std::string_view> parts = parts_of(other->id);
     const std::size_t at = place_of_difference(own, parts);
     if (at == own.size() || (place != own.size() && at != place)) return {};
     place = at;
