@@ -15,10 +15,11 @@
 namespace output {
 namespace {
 
-unsigned core_count(const Options& options) {
+/// One more than the cores: while one document waits for the disk, all cores have work.
+unsigned job_count(const Options& options) {
   constexpr unsigned most = 256;
   if (options.jobs != 0) return options.jobs;
-  return std::clamp(std::thread::hardware_concurrency(), 1U, most);
+  return std::clamp(std::thread::hardware_concurrency() + 1, 2U, most);
 }
 
 /// Whether the catalogue that is to serve every request can be read: without it nothing is issued.
@@ -89,7 +90,7 @@ OwnTemplates own_templates(Os& os, const Options& options) {
 Exit issue_all(Os& os, const Options& options, const Walk& paths, Catalogues& catalogues,
                JobMaker& maker, Archive& archive, const Templates& templates) {
   const Fonts fonts(read_cjk_face(os));
-  const unsigned cores = core_count(options);
+  const unsigned cores = job_count(options);
   os.limit_pools(cores);
   std::vector<std::string> folders;
   if (options.previous) folders.push_back(*options.previous);

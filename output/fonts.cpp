@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "output/embedded.h"
+#include "output/hb_pointers.h"
 
 namespace output {
 namespace {
@@ -21,18 +22,6 @@ constexpr std::uint16_t absent = 0xFFFF;
 /// Two-byte codes of the PDF's fonts reach no further.
 constexpr std::size_t plane_size = 0x10000;
 
-/// Owns a HarfBuzz object; each kind has its own destroy function.
-template <auto destroy>
-struct Destroy {
-  template <class T>
-  void operator()(T* object) const {
-    destroy(object);
-  }
-};
-using BlobPointer = std::unique_ptr<hb_blob_t, Destroy<hb_blob_destroy>>;
-using FacePointer = std::unique_ptr<hb_face_t, Destroy<hb_face_destroy>>;
-using FontPointer = std::unique_ptr<hb_font_t, Destroy<hb_font_destroy>>;
-using SetPointer = std::unique_ptr<hb_set_t, Destroy<hb_set_destroy>>;
 using InputPointer = std::unique_ptr<hb_subset_input_t, Destroy<hb_subset_input_destroy>>;
 
 /// Scripts that need neither shaping, reordering nor a direction of their own.
@@ -77,12 +66,6 @@ bool stands_alone(char32_t character) {
                     (character >= 0xA960 && character <= 0xA97F) ||
                     (character >= 0xD7B0 && character <= 0xD7FF);
   return !jamo;
-}
-
-/// Font units as thousandths of an em, to the nearest.
-int per_mille(std::int64_t units, std::int64_t per_em) {
-  const std::int64_t half = units < 0 ? -per_em / 2 : per_em / 2;
-  return static_cast<int>((units * 1000 + half) / per_em);
 }
 
 std::string_view embedded_name(Face face) {
@@ -132,9 +115,7 @@ class LoadedFace {
  public:
   void load(std::string_view bytes) {
     bytes_ = bytes;
-    const BlobPointer blob(hb_blob_create(bytes.data(), static_cast<unsigned>(bytes.size()),
-                                          HB_MEMORY_MODE_READONLY, nullptr, nullptr));
-    face_.reset(hb_face_create(blob.get(), 0));
+    face_ = open_face(bytes);
     if (!has_table(face_.get(), HB_TAG('g', 'l', 'y', 'f')) ||
         !has_table(face_.get(), HB_TAG('c', 'm', 'a', 'p'))) {
       throw std::invalid_argument("not a TrueType font with glyf outlines and a cmap");

@@ -33,9 +33,11 @@ Json notice_json(const calc::Notice& notice) {
 }
 
 Json input_json(const calc::Input& input) {
-  Json object{{"key", input.key}};
-  object["value"] = input.text.empty() ? json_number(input.value) : Json(input.text);
-  object["unit"] = input.unit;
+  Json object = JsonObject()
+                    .with("key", input.key)
+                    .with("value", input.text.empty() ? json_number(input.value) : Json(input.text))
+                    .with("unit", input.unit)
+                    .made();
   if (input.spread != calc::Spread::none) {
     object["low"] = json_number(input.low);
     object["high"] = json_number(input.high);
@@ -79,18 +81,20 @@ Json consumption_json(const calc::Consumption& use) {
 }
 
 Json bom_json(const calc::BomLine& line) {
-  return {{"item", line.item},
-          {"part_number", line.part_number},
-          {"designation", line.designation},
-          {"technical_data", line.technical_data},
-          {"quantity", json_number(line.quantity)},
-          {"unit", line.unit},
-          {"unit_price", json_money_or_null(line.unit_price)},
-          {"extended_price", json_money_or_null(line.extended_price)},
-          {"lead_time_days", json_number_or_null(line.lead_time_days)},
-          {"source", line.source},
-          {"serves", line.serves},
-          {"reference", line.reference}};
+  return JsonObject()
+      .with("item", line.item)
+      .with("part_number", line.part_number)
+      .with("designation", line.designation)
+      .with("technical_data", line.technical_data)
+      .with("quantity", json_number(line.quantity))
+      .with("unit", line.unit)
+      .with("unit_price", json_money_or_null(line.unit_price))
+      .with("extended_price", json_money_or_null(line.extended_price))
+      .with("lead_time_days", json_number_or_null(line.lead_time_days))
+      .with("source", line.source)
+      .with("serves", line.serves)
+      .with("reference", line.reference)
+      .made();
 }
 
 /// What the yearly sums stand without, which makes them lower bounds.
@@ -209,25 +213,29 @@ Json check_json(const calc::Check& check) {
 }
 
 Json step_input_json(const calc::StepInput& input) {
-  return {{"symbol", input.symbol},
-          {"value", json_exact(input.value)},
-          {"unit", input.unit},
-          {"origin", input.origin},
-          {"ref", input.ref}};
+  return JsonObject()
+      .with("symbol", input.symbol)
+      .with("value", json_exact(input.value))
+      .with("unit", input.unit)
+      .with("origin", input.origin)
+      .with("ref", input.ref)
+      .made();
 }
 
 Json step_json(const calc::Step& step) {
-  return {{"id", step.id},
-          {"kind", json_word(step.kind)},
-          {"symbol", step.symbol},
-          {"formula", step.formula},
-          {"inputs", json_list(step.inputs, step_input_json)},
-          {"value", json_exact(step.value)},
-          {"unit", step.unit},
-          {"source", step.source},
-          {"tag", json_word(step.tag)},
-          {"validity", step.validity},
-          {"assumptions", step.assumptions}};
+  return JsonObject()
+      .with("id", step.id)
+      .with("kind", json_word(step.kind))
+      .with("symbol", step.symbol)
+      .with("formula", step.formula)
+      .with("inputs", json_list(step.inputs, step_input_json))
+      .with("value", json_exact(step.value))
+      .with("unit", step.unit)
+      .with("source", step.source)
+      .with("tag", json_word(step.tag))
+      .with("validity", step.validity)
+      .with("assumptions", step.assumptions)
+      .made();
 }
 
 void set_head(Json& root, const calc::Specification& specification, const JsonFacts& facts) {

@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 #include <optional>
 #include <string>
+#include <utility>
 
 #include "calc/specification.h"
 #include "output/json.h"
@@ -31,10 +32,27 @@ void json_set_dpi(Json& object, const char* key, const std::optional<calc::Resol
 /// An array of what `make` makes of each element.
 template <class Range, class Make>
 Json json_list(const Range& range, Make make) {
-  Json array = Json::array();
+  Json::array_t array;
+  array.reserve(range.size());
   for (const auto& element : range) array.push_back(make(element));
   return array;
 }
+
+/// Makes an object member by member, of keys that differ. For what a file has hundreds of: it takes
+/// a third of the time of a braced list, which copies.
+class JsonObject {
+ public:
+  JsonObject() { members_.reserve(12); }
+  template <class T>
+  JsonObject& with(const char* key, T&& value) {
+    members_.emplace_back(key, std::forward<T>(value));
+    return *this;
+  }
+  Json made() { return std::move(members_); }
+
+ private:
+  Json::object_t members_;
+};
 
 /// The whole file as one value.
 Json whole_json(const calc::Specification& specification, const JsonFacts& facts);

@@ -107,8 +107,8 @@ bool is_reference(std::string_view rest) {
 
 /// pugixml lets a bare ampersand and an unknown entity pass; well-formed XML has neither.
 void check_references(std::string_view xml) {
-  for (std::size_t at = xml.find_first_of("&<"); at != std::string_view::npos;
-       at = xml.find_first_of("&<", at + 1)) {
+  for (std::size_t at = 0; at < xml.size(); ++at) {
+    if (xml[at] != '&' && xml[at] != '<') continue;
     const std::string_view rest = xml.substr(at);
     if (rest.starts_with("<!--")) {
       at = std::min(xml.find("-->", at), xml.size() - 1);
@@ -125,8 +125,10 @@ class Reader {
  public:
   explicit Reader(std::string_view xml) : xml_(xml) {}
 
-  Node element(const pugi::xml_node& from, int depth, int sections) const {
-    const Rule& rule = rule_of(from);
+  Node root(const pugi::xml_node& from) const { return element(from, rule_of(from), 1, 0); }
+
+ private:
+  Node element(const pugi::xml_node& from, const Rule& rule, int depth, int sections) const {
     if (depth > deepest) fail(xml_, from.offset_debug(), "elements nest too deep");
     if (sections > deepest_section) {
       fail(xml_, from.offset_debug(), "sections nest at most three deep");
@@ -140,7 +142,6 @@ class Reader {
     return node;
   }
 
- private:
   const Rule& rule_of(const pugi::xml_node& from) const {
     const std::string_view name = from.name();
     const auto* const found =
@@ -169,13 +170,13 @@ class Reader {
       take_text(child, rule, node);
       return;
     }
-    const std::string_view name = child.name();
     const Rule& own = rule_of(child);
     if (!lists(rule.children, own.name)) {
       fail(xml_, child.offset_debug(),
-           "element <" + std::string(name) + "> may not stand in <" + node.name + ">");
+           "element <" + std::string(own.name) + "> may not stand in <" + node.name + ">");
     }
-    node.children.push_back(element(child, depth + 1, sections + (name == "section" ? 1 : 0)));
+    node.children.push_back(
+        element(child, own, depth + 1, sections + (own.name == "section" ? 1 : 0)));
   }
 
   void take_text(const pugi::xml_node& child, const Rule& rule, Node& node) const {
@@ -214,7 +215,7 @@ Node parse_markup(std::string_view xml) {
   for (pugi::xml_node other = root.next_sibling(); other; other = other.next_sibling()) {
     fail(xml, other.offset_debug(), "more than one root");
   }
-  return Reader(xml).element(root, 1, 0);
+  return Reader(xml).root(root);
 }
 
 }  // namespace output

@@ -124,7 +124,7 @@ class Parser {
     add_date(build);
     build
         ->add_option("-j,--jobs", options_.jobs,
-                     "documents made at the same time; default: all cores")
+                     "documents made at the same time; default: one more than the cores")
         ->check(CLI::Range(1, 256).description(""))
         ->type_name("N");
     build

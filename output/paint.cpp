@@ -16,14 +16,15 @@
 namespace output {
 namespace {
 
-PdfFonts embed_fonts(const Pdf& pdf, const Fonts& fonts, const UsedCharacters& used) {
-  pdf.ok(HPDF_UseUTFEncodings(pdf.doc()));
-  PdfFonts embedded{};
+/// The fonts of all faces in use as the one dictionary that every page shares.
+HPDF_Dict embed_fonts(const Pdf& pdf, const Fonts& fonts, const UsedCharacters& used) {
+  HPDF_Dict all = pdf.registered(pdf.dictionary());
   for (std::size_t face = 0; face < used.size(); ++face) {
     if (used.at(face).empty()) continue;
-    embedded.at(face) = embed_font(pdf, fonts, static_cast<Face>(face), used.at(face));
+    const auto own = static_cast<Face>(face);
+    pdf.add(all, font_name(own).c_str(), embed_font(pdf, fonts, own, used.at(face)));
   }
-  return embedded;
+  return all;
 }
 
 /// The pages painted, and the places on them.
@@ -33,12 +34,13 @@ class Document {
     for (const Anchor& anchor : list.anchors) anchors_.emplace(anchor.name, &anchor);
   }
 
-  void add_pages(const PdfFonts& fonts) {
+  void add_pages(HPDF_Dict fonts) {
     for (const Page& page : list_.pages) {
       HPDF_Page made = pdf_.made(HPDF_AddPage(pdf_.doc()));
       pdf_.ok(HPDF_Page_SetWidth(made, static_cast<HPDF_REAL>(page.width)));
       pdf_.ok(HPDF_Page_SetHeight(made, static_cast<HPDF_REAL>(page.height)));
-      PageWriter writer(pdf_, made, page.height, fonts);
+      add_resource(made, "Font", fonts);
+      PageWriter writer(pdf_, made, page.height);
       for (const Item& item : page.items) std::visit(writer, item);
       writer.finish();
       pages_.push_back(made);
@@ -46,6 +48,8 @@ class Document {
   }
 
   void add_links() {
+    no_border_ = pdf_.registered(pdf_.array());
+    for (int i = 0; i < 3; ++i) pdf_.append_number(no_border_, 0);
     for (std::size_t i = 0; i < pages_.size(); ++i) {
       HPDF_Array annotations = nullptr;
       for (const Item& item : list_.pages[i].items) {
@@ -91,27 +95,38 @@ class Document {
     return place;
   }
 
-  HPDF_Dict annotation(const Link& link, double height) const {
+  void add_resource(HPDF_Page page, const char* key, void* resource) const {
+    auto* resources = HPDF_Dict_GetItem(page, "Resources", HPDF_OCLASS_DICT);
+    pdf_.add(static_cast<HPDF_Dict>(pdf_.made(resources)), key, resource);
+  }
+
+  /// The place of an anchor as an object that all links to it share.
+  HPDF_Array shared_destination(const std::string& name) {
+    HPDF_Array& place = places_[name];
+    if (place == nullptr) place = pdf_.registered(destination(name));
+    return place;
+  }
+
+  HPDF_Dict annotation(const Link& link, double height) {
     constexpr int printed = 4;  // the one flag PDF/A demands of an annotation
-    HPDF_Dict made = pdf_.dictionary();
-    pdf_.ok(HPDF_Xref_Add(pdf_.xref(), made));
+    HPDF_Dict made = pdf_.registered(pdf_.dictionary());
     pdf_.add_name(made, "Type", "Annot");
     pdf_.add_name(made, "Subtype", "Link");
     const HPDF_Box box = {
         static_cast<HPDF_REAL>(link.x), static_cast<HPDF_REAL>(height - link.y - link.height),
         static_cast<HPDF_REAL>(link.x + link.width), static_cast<HPDF_REAL>(height - link.y)};
     pdf_.add(made, "Rect", pdf_.made(HPDF_Box_Array_New(pdf_.memory(), box)));
-    HPDF_Array border = pdf_.array();
-    for (int i = 0; i < 3; ++i) pdf_.append_number(border, 0);
-    pdf_.add(made, "Border", border);
+    pdf_.add(made, "Border", no_border_);
     pdf_.add_number(made, "F", printed);
-    pdf_.add(made, "Dest", destination(link.anchor));
+    pdf_.add(made, "Dest", shared_destination(link.anchor));
     return made;
   }
 
   const Pdf& pdf_;
   const DisplayList& list_;
   std::map<std::string, const Anchor*, std::less<>> anchors_;
+  std::map<std::string, HPDF_Array, std::less<>> places_;
+  HPDF_Array no_border_ = nullptr;
   std::vector<HPDF_Page> pages_;
 };
 
@@ -133,7 +148,7 @@ std::string paint(const DisplayList& list, const Fonts& fonts) {
   const Pdf pdf;
   // All other streams are packed by the painter.
   pdf.ok(HPDF_SetCompressionMode(pdf.doc(), HPDF_COMP_IMAGE));
-  const PdfFonts embedded_fonts = embed_fonts(pdf, fonts, used);
+  const HPDF_Dict embedded_fonts = embed_fonts(pdf, fonts, used);
   Document document(pdf, list);
   document.add_pages(embedded_fonts);
   document.add_links();

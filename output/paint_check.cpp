@@ -55,7 +55,8 @@ class Checker {
             "type size out of range");
     require(run.text.size() <= longest_text, "text run too long");
     auto& marks = marked(run.face);
-    for (const char32_t character : decode_utf8(run.text)) {
+    for (std::string_view rest = run.text; !rest.empty();) {
+      const char32_t character = take_valid_character(rest);
       if (character < marks.size() && marks.test(character)) continue;
       require(character >= 0x20 && (character < 0x7F || character > 0x9F),
               "control character in text");

@@ -62,7 +62,8 @@ void Content::put_code_byte(std::uint8_t byte) {
 
 Content& Content::text(std::string_view utf8) {
   bytes_ += '(';
-  for (const char32_t character : decode_utf8(utf8)) {
+  while (!utf8.empty()) {
+    const char32_t character = take_valid_character(utf8);
     put_code_byte(static_cast<std::uint8_t>(character >> 8U));
     put_code_byte(static_cast<std::uint8_t>(character & 0xFFU));
   }

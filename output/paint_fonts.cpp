@@ -1,85 +1,31 @@
 #include "output/paint_fonts.h"
 
-#include <algorithm>
-#include <array>
 #include <cstdint>
-#include <cstring>
-#include <iterator>
-#include <stdexcept>
 #include <string>
 
+#include "output/font_program.h"
 #include "output/paint_text.h"
 
 namespace output {
 namespace {
 
-constexpr HPDF_INT16 italic_angle = -12;  // [degrees], of the italic face compiled in
-constexpr HPDF_UINT16 stem_regular = 80;  // [1/1000 em], libharu's own estimate for any face
-constexpr HPDF_UINT16 stem_bold = 140;    // [1/1000 em], for viewers that draw without the face
+constexpr int italic_angle = -12;  // [degrees], of the italic face compiled in
+constexpr int stem_regular = 80;   // [1/1000 em], a common estimate: the files do not state it
+constexpr int stem_bold = 140;     // [1/1000 em], for viewers that draw without the face
+
+// Flags of a font descriptor (ISO 32000-1, table 123).
+constexpr int fixed_pitch = 1 << 0, nonsymbolic = 1 << 5, italic = 1 << 6, force_bold = 1 << 18;
 
 /// Six letters that differ when the characters differ (FNV-1a), as ISO 32000-1, 9.6.4 asks.
-std::array<char, HPDF_TTF_FONT_TAG_LEN + 1> subset_tag(std::u32string_view characters) {
+std::string subset_tag(std::u32string_view characters) {
   std::uint64_t hash = 0xCBF29CE484222325U;
   for (const char32_t character : characters) hash = (hash ^ character) * 0x100000001B3U;
-  std::array<char, HPDF_TTF_FONT_TAG_LEN + 1> tag{};
-  for (std::size_t i = 0; i < HPDF_TTF_FONT_TAG_LEN; ++i, hash /= 26) {
-    tag.at(i) = static_cast<char>('A' + static_cast<char>(hash % 26));
+  std::string tag(6, 'A');
+  for (char& letter : tag) {
+    letter = static_cast<char>('A' + static_cast<char>(hash % 26));
+    hash /= 26;
   }
   return tag;
-}
-
-/// Names the subset: tag and PostScript name. libharu adds the style behind a comma, which already
-/// is part of that name.
-void name_subset(HPDF_FontDef definition, std::u32string_view characters) {
-  auto tag = subset_tag(characters);
-  HPDF_TTFontDef_SetTagName(definition, tag.data());
-  auto* attributes = static_cast<HPDF_TTFontDefAttr>(definition->attr);
-  auto* const end = std::end(attributes->base_font);
-  std::fill(std::find(std::begin(attributes->base_font), end, ','), end, '\0');
-}
-
-void describe(HPDF_FontDef definition, Face face) {
-  const bool bold = face == Face::text_bold || face == Face::symbol_bold;
-  definition->stemv = bold ? stem_bold : stem_regular;
-  if (bold) definition->flags |= HPDF_FONT_FOURCE_BOLD;
-  if (face == Face::mono) definition->flags |= HPDF_FONT_FIXED_WIDTH;
-  if (face == Face::text_italic) {
-    definition->flags |= HPDF_FONT_ITALIC;
-    definition->italic_angle = italic_angle;
-  }
-}
-
-HPDF_FontDef load_definition(const Pdf& pdf, std::string_view file) {
-  HPDF_Stream stream =
-      pdf.made(HPDF_MemStream_New(pdf.memory(), static_cast<HPDF_UINT>(file.size())));
-  pdf.ok(HPDF_Stream_Write(stream, as_bytes(file), static_cast<HPDF_UINT>(file.size())));
-  HPDF_FontDef definition = pdf.made(HPDF_TTFontDef_Load(pdf.memory(), stream, HPDF_TRUE));
-  pdf.ok(HPDF_List_Add(pdf.doc()->fontdef_list, definition));
-  auto* attributes = static_cast<HPDF_TTFontDefAttr>(definition->attr);
-  // libharu follows composite glyphs one level down only. The file holds nothing but what is
-  // needed, so everything in it is kept.
-  std::fill_n(attributes->glyph_tbl.flgs, attributes->num_glyphs, HPDF_BYTE{1});
-  return definition;
-}
-
-/// libharu's font over the definition. Its tables for all of Unicode cost 4 ms and are replaced
-/// afterwards: an encoder that knows one code only while the font is made (none is a fault) keeps
-/// them small.
-HPDF_Font make_font(const Pdf& pdf, HPDF_FontDef definition) {
-  HPDF_Encoder encoder = pdf.made(HPDF_GetEncoder(pdf.doc(), "UTF-8"));
-  auto* attributes = static_cast<HPDF_CMapEncoderAttr>(encoder->attr);
-  std::memset(static_cast<void*>(attributes->cid_map), 0, sizeof attributes->cid_map);
-  attributes->cid_map[0][1] = 1;
-  const HPDF_Encoder_ToUnicode_Func to_unicode = encoder->to_unicode_fn;
-  encoder->to_unicode_fn = &HPDF_CMapEncoder_ToUnicode;
-  HPDF_Font font = HPDF_GetFont(pdf.doc(), definition->base_font, "UTF-8");
-  encoder->to_unicode_fn = to_unicode;
-  attributes->cid_map[0][1] = 0;  // the encoder keeps its reading state here
-  pdf.made(font);
-  if (static_cast<HPDF_FontAttr>(font->attr)->fontdef != definition) {
-    throw std::runtime_error("two faces of one name in a document");
-  }
-  return font;
 }
 
 /// Widths in runs of consecutive characters: [first [width ...] ...].
@@ -98,13 +44,11 @@ HPDF_Array widths(const Pdf& pdf, const Fonts& fonts, Face face, std::u32string_
 }
 
 /// Two bytes a code from 0 to the last character: the number of its glyph in the subset.
-std::string glyph_map(HPDF_FontDef definition, std::u32string_view characters) {
+std::string glyph_map(const FontProgram& program, std::u32string_view characters) {
   std::string map(2 * (static_cast<std::size_t>(characters.back()) + 1), '\0');
-  for (const char32_t character : characters) {
-    const auto code = static_cast<HPDF_UINT16>(character);
-    const HPDF_UINT16 glyph = HPDF_TTFontDef_GetGlyphid(definition, code);
-    if (glyph == 0) throw std::runtime_error("character lost from a subset");
-    const std::size_t place = 2 * static_cast<std::size_t>(code);
+  for (std::size_t i = 0; i < characters.size(); ++i) {
+    const std::uint16_t glyph = program.glyphs[i];
+    const std::size_t place = 2 * static_cast<std::size_t>(characters[i]);
     map[place] = static_cast<char>(static_cast<std::uint8_t>(glyph >> 8U));
     map[place + 1] = static_cast<char>(static_cast<std::uint8_t>(glyph & 0xFFU));
   }
@@ -140,62 +84,70 @@ std::string unicode_map(std::u32string_view characters) {
   return map + "endcmap\nCMapName currentdict /CMap defineresource pop\nend\nend\n";
 }
 
-/// Replaces the content of a stream libharu began.
-void rewrite(const Pdf& pdf, HPDF_Dict stream, std::string_view bytes) {
-  HPDF_MemStream_FreeData(stream->stream);
-  pdf.write_packed(stream, bytes);
+bool is_bold(Face face) { return face == Face::text_bold || face == Face::symbol_bold; }
+
+int descriptor_flags(Face face) {
+  int flags = nonsymbolic;
+  if (is_bold(face)) flags |= force_bold;
+  if (face == Face::mono) flags |= fixed_pitch;
+  if (face == Face::text_italic) flags |= italic;
+  return flags;
 }
 
-/// Compresses the content of a stream libharu wrote plainly.
-void pack(const Pdf& pdf, HPDF_Dict stream) {
-  std::string bytes;
-  for (HPDF_UINT i = 0; i < HPDF_MemStream_GetBufCount(stream->stream); ++i) {
-    HPDF_UINT size = 0;
-    const HPDF_BYTE* part = HPDF_MemStream_GetBufPtr(stream->stream, i, &size);
-    bytes.append(part, part + size);
-  }
-  rewrite(pdf, stream, bytes);
+HPDF_Dict descriptor(const Pdf& pdf, Face face, const FontProgram& program, const std::string& name,
+                     std::string_view file, std::u32string_view characters) {
+  HPDF_Dict made = pdf.registered(pdf.dictionary());
+  pdf.add_name(made, "Type", "FontDescriptor");
+  pdf.add_name(made, "FontName", name.c_str());
+  pdf.add_number(made, "Flags", descriptor_flags(face));
+  HPDF_Array box = pdf.array();
+  for (const int edge : program.box) pdf.append_number(box, edge);
+  pdf.add(made, "FontBBox", box);
+  pdf.add_number(made, "ItalicAngle", face == Face::text_italic ? italic_angle : 0);
+  pdf.add_number(made, "Ascent", program.ascent);
+  pdf.add_number(made, "Descent", program.descent);
+  pdf.add_number(made, "CapHeight", program.capital);
+  pdf.add_number(made, "StemV", is_bold(face) ? stem_bold : stem_regular);
+  HPDF_Dict bytes = pdf.stream(file, true);
+  pdf.add_number(bytes, "Length1", static_cast<int>(file.size()));
+  pdf.add(made, "FontFile2", bytes);
+  pdf.add(made, "CIDSet", pdf.stream(code_set(characters), true));
+  return made;
 }
 
-/// Puts a stream at the key: libharu's own when it made one, else a new one.
-void put_stream(const Pdf& pdf, HPDF_Dict owner, const char* key, HPDF_Dict existing,
-                std::string_view bytes) {
-  if (existing != nullptr) {
-    rewrite(pdf, existing, bytes);
-  } else {
-    pdf.add(owner, key, pdf.stream(bytes, true));
-  }
-}
-
-/// The collection for codes without an order of their own is Adobe-Identity. libharu names the
-/// predefined CMap in its place, which is no collection.
-void correct_collection(const Pdf& pdf, HPDF_Dict owner) {
-  auto* info = HPDF_Dict_GetItem(owner, "CIDSystemInfo", HPDF_OCLASS_DICT);
-  pdf.add_text(static_cast<HPDF_Dict>(pdf.made(info)), "Ordering", "Identity");
+/// The collection for codes without an order of their own.
+HPDF_Dict collection(const Pdf& pdf) {
+  HPDF_Dict made = pdf.dictionary();
+  pdf.add_text(made, "Registry", "Adobe");
+  pdf.add_text(made, "Ordering", "Identity");
+  pdf.add_number(made, "Supplement", 0);
+  return made;
 }
 
 }  // namespace
 
-HPDF_Font embed_font(const Pdf& pdf, const Fonts& fonts, Face face,
+HPDF_Dict embed_font(const Pdf& pdf, const Fonts& fonts, Face face,
                      std::u32string_view characters) {
-  HPDF_FontDef definition = load_definition(pdf, fonts.subset(face, characters));
-  name_subset(definition, characters);
-  describe(definition, face);
-  HPDF_Font font = make_font(pdf, definition);
-  auto* attributes = static_cast<HPDF_FontAttr>(font->attr);
-  HPDF_Dict descendant = attributes->descendant_font;
-  correct_collection(pdf, descendant);
+  const std::string file = fonts.subset(face, characters);
+  const FontProgram program = read_font_program(file, characters);
+  const std::string name = subset_tag(characters) + '+' + program.name;
+  HPDF_Dict descendant = pdf.registered(pdf.dictionary());
+  pdf.add_name(descendant, "Type", "Font");
+  pdf.add_name(descendant, "Subtype", "CIDFontType2");
+  pdf.add_name(descendant, "BaseFont", name.c_str());
+  pdf.add(descendant, "CIDSystemInfo", collection(pdf));
+  pdf.add(descendant, "FontDescriptor", descriptor(pdf, face, program, name, file, characters));
   pdf.add(descendant, "W", widths(pdf, fonts, face, characters));
-  put_stream(pdf, descendant, "CIDToGIDMap", attributes->map_stream,
-             glyph_map(definition, characters));
-  put_stream(pdf, font, "ToUnicode", attributes->cmap_stream, unicode_map(characters));
-  // Builds descriptor and font file now; libharu calls it again when saving, to no effect.
-  pdf.ok(font->before_write_fn(font));
-  HPDF_Dict descriptor = pdf.made(definition->descriptor);
-  void* file = HPDF_Dict_GetItem(descriptor, "FontFile2", HPDF_OCLASS_DICT);
-  pack(pdf, static_cast<HPDF_Dict>(pdf.made(file)));
-  pdf.add_number(descriptor, "CapHeight", definition->cap_height);
-  pdf.add(descriptor, "CIDSet", pdf.stream(code_set(characters), true));
+  pdf.add(descendant, "CIDToGIDMap", pdf.stream(glyph_map(program, characters), true));
+  HPDF_Array descendants = pdf.array();
+  pdf.append(descendants, descendant);
+  HPDF_Dict font = pdf.registered(pdf.dictionary());
+  pdf.add_name(font, "Type", "Font");
+  pdf.add_name(font, "Subtype", "Type0");
+  pdf.add_name(font, "BaseFont", name.c_str());
+  pdf.add_name(font, "Encoding", "Identity-H");
+  pdf.add(font, "DescendantFonts", descendants);
+  pdf.add(font, "ToUnicode", pdf.stream(unicode_map(characters), true));
   return font;
 }
 

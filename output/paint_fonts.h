@@ -8,10 +8,10 @@
 
 namespace output {
 
-/// The face embedded as a subset that draws these characters, which are its character codes
+/// The face embedded as a font whose subset draws these characters, which are its character codes
 /// too; complete with widths, glyph map, CIDSet and a map back to Unicode for exactly these
 /// characters. Precondition: `characters` ascending, not empty, all in the face. Throws
 /// std::runtime_error on libharu's faults.
-HPDF_Font embed_font(const Pdf& pdf, const Fonts& fonts, Face face, std::u32string_view characters);
+HPDF_Dict embed_font(const Pdf& pdf, const Fonts& fonts, Face face, std::u32string_view characters);
 
 }  // namespace output

@@ -5,23 +5,21 @@
 
 namespace output {
 
-PageWriter::PageWriter(const Pdf& pdf, HPDF_Page page, double height, const PdfFonts& fonts)
-    : pdf_(pdf), page_(page), height_(height), fonts_(fonts) {}
+std::string font_name(Face face) { return "F" + std::to_string(static_cast<int>(face)); }
+
+PageWriter::PageWriter(const Pdf& pdf, HPDF_Page page, double height)
+    : pdf_(pdf), page_(page), height_(height) {}
 
 void PageWriter::operator()(const TextRun& run) {
   if (run.text.empty()) return;
   begin_text();
   fill_colour(run.colour);
-  HPDF_Font font = fonts_.at(static_cast<std::size_t>(run.face));
-  if (font != font_ || run.size != size_) {
-    content_.name(pdf_.made(HPDF_Page_GetLocalFontName(page_, font)));
-    content_.number(run.size).operate("Tf");
-    font_ = font;
+  if (run.face != face_ || run.size != size_) {
+    content_.name(font_name(run.face)).number(run.size).operate("Tf");
+    face_ = run.face;
     size_ = run.size;
   }
-  const double angle = run.rotation * std::numbers::pi / 180;
-  const double cosine = std::cos(angle), sine = std::sin(angle);
-  content_.fine_number(cosine).fine_number(sine).fine_number(-sine).fine_number(cosine);
+  turn(run.rotation);
   place(run.x, run.y);
   content_.operate("Tm");
   content_.text(run.text).operate("Tj");
@@ -60,6 +58,17 @@ void PageWriter::finish() {
   auto* const attributes = static_cast<HPDF_PageAttr>(page_->attr);
   pdf_.write_packed(attributes->contents, content_.bytes());
   pdf_.check();
+}
+
+/// The first four operands of the matrix that turns text by so many degrees.
+void PageWriter::turn(double rotation) {
+  if (rotation == 0) {
+    content_.number(1).number(0).number(0).number(1);
+    return;
+  }
+  const double angle = rotation * std::numbers::pi / 180;
+  const double cosine = std::cos(angle), sine = std::sin(angle);
+  content_.fine_number(cosine).fine_number(sine).fine_number(-sine).fine_number(cosine);
 }
 
 void PageWriter::begin_text() {

@@ -1,8 +1,9 @@
 /// The items of one page as operators of its content stream.
 #pragma once
 
-#include <array>
 #include <optional>
+#include <string>
+#include <vector>
 
 #include "output/display_list.h"
 #include "output/paint_content.h"
@@ -10,14 +11,14 @@
 
 namespace output {
 
-/// The document's font for each face; null for a face that draws nothing.
-using PdfFonts = std::array<HPDF_Font, face_count>;
+/// Name of a face's font among the resources of every page.
+std::string font_name(Face face);
 
 /// Writes items in their order; graphics state is set only where it changes. Precondition: the
 /// items passed check_list(). Throws std::runtime_error on libharu's faults.
 class PageWriter {
  public:
-  PageWriter(const Pdf& pdf, HPDF_Page page, double height, const PdfFonts& fonts);
+  PageWriter(const Pdf& pdf, HPDF_Page page, double height);
 
   void operator()(const TextRun& run);
   void operator()(const Path& path);
@@ -32,6 +33,7 @@ class PageWriter {
   void end_text();
   void fill_colour(const Colour& colour);
   void place(double x, double y);
+  void turn(double rotation);
   void operate_colour(const Colour& colour, std::string_view operation);
   void use_stroke(const Stroke& stroke);
   void trace(const std::vector<PathStep>& steps);
@@ -39,10 +41,9 @@ class PageWriter {
   const Pdf& pdf_;
   HPDF_Page page_;
   double height_;
-  const PdfFonts& fonts_;
   Content content_;
   bool in_text_ = false;
-  HPDF_Font font_ = nullptr;
+  std::optional<Face> face_;
   double size_ = 0;
   std::optional<Colour> fill_, stroke_colour_;
   double stroke_width_ = -1;

@@ -39,6 +39,12 @@ class Pdf {
 
   HPDF_Dict dictionary() const;
   HPDF_Array array() const;
+  /// The same array or dictionary as an object of its own, which others may share.
+  template <class T>
+  T registered(T object) const {
+    ok(HPDF_Xref_Add(xref(), object));
+    return object;
+  }
   /// A stream of these bytes, registered as an object of its own.
   HPDF_Dict stream(std::string_view bytes, bool compressed) const;
   /// A string object for UTF-8 text, by text_string().

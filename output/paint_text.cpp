@@ -31,24 +31,26 @@ void append_utf16(std::string& bytes, char32_t unit) {
 
 }  // namespace
 
-std::u32string decode_utf8(std::string_view text) {
+char32_t take_valid_character(std::string_view& text) {
   constexpr std::array<char32_t, 5> least{0, 0, 0x80, 0x800, 0x10000};
+  const Lead lead = read_lead(static_cast<std::uint8_t>(text.front()));
+  if (lead.length > text.size()) malformed();
+  char32_t character = lead.bits;
+  for (const char part : text.substr(1, lead.length - 1)) {
+    const auto byte = static_cast<std::uint8_t>(part);
+    if ((byte & 0xC0U) != 0x80U) malformed();
+    character = (character << 6U) | (byte & 0x3FU);
+  }
+  const bool surrogate = character >= 0xD800 && character <= 0xDFFF;
+  if (character < least.at(lead.length) || character > 0x10FFFF || surrogate) malformed();
+  text.remove_prefix(lead.length);
+  return character;
+}
+
+std::u32string decode_utf8(std::string_view text) {
   std::u32string characters;
   characters.reserve(text.size());
-  for (std::size_t i = 0; i < text.size();) {
-    const Lead lead = read_lead(static_cast<std::uint8_t>(text[i]));
-    if (i + lead.length > text.size()) malformed();
-    char32_t character = lead.bits;
-    for (std::size_t k = 1; k < lead.length; ++k) {
-      const auto byte = static_cast<std::uint8_t>(text[i + k]);
-      if ((byte & 0xC0U) != 0x80U) malformed();
-      character = (character << 6U) | (byte & 0x3FU);
-    }
-    const bool surrogate = character >= 0xD800 && character <= 0xDFFF;
-    if (character < least.at(lead.length) || character > 0x10FFFF || surrogate) malformed();
-    characters += character;
-    i += lead.length;
-  }
+  while (!text.empty()) characters += take_valid_character(text);
   return characters;
 }
 

@@ -6,8 +6,11 @@
 
 namespace output {
 
-/// The characters of UTF-8 text. Throws std::invalid_argument on a malformed, overlong or
-/// surrogate sequence.
+/// Takes the first character off UTF-8 text. Throws std::invalid_argument on a malformed, overlong
+/// or surrogate sequence. Precondition: the text is not empty.
+char32_t take_valid_character(std::string_view& text);
+
+/// The characters of UTF-8 text. Throws std::invalid_argument as take_valid_character.
 std::u32string decode_utf8(std::string_view text);
 
 /// The bytes of a PDF text string: the text itself when it is all printable ASCII, else UTF-16BE

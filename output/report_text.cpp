@@ -88,8 +88,9 @@ std::string without_markup(std::string_view markup) {
   std::string text;
   for (std::size_t i = 0; i < markup.size(); ++i) {
     const char c = markup[i];
-    const std::size_t end = c == '<' ? markup.find('>', i) : markup.find(';', i);
-    if ((c != '<' && c != '&') || end == std::string_view::npos) {
+    const bool marked = c == '<' || c == '&';
+    const std::size_t end = marked ? markup.find(c == '<' ? '>' : ';', i) : std::string_view::npos;
+    if (end == std::string_view::npos) {
       text += c;
       continue;
     }

@@ -30,11 +30,11 @@ def write_copies(folder):
     return requests
 
 
-def run(program, source, output, jobs):
+def run(program, source, output):
     """Wall seconds, core seconds and peak kilobytes of one build."""
     before = resource.getrusage(resource.RUSAGE_CHILDREN)
     begin = time.perf_counter()
-    subprocess.run([program, "build", source, "-o", output, "-j", str(jobs), "--date", "2026-11-25"],
+    subprocess.run([program, "build", source, "-o", output, "--date", "2026-11-25"],
                    check=True, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
     wall = time.perf_counter() - begin
     after = resource.getrusage(resource.RUSAGE_CHILDREN)
@@ -64,7 +64,7 @@ def main():
         requests = write_copies(folder / "in")
         sources = sorted((folder / "in").glob("0*"))[:9]
         first = [first_pdf(program, source, folder / source.stem) for source in sources]
-        wall, cores, peak = run(program, folder / "in", folder / "out", 2)
+        wall, cores, peak = run(program, folder / "in", folder / "out")
         issued = len(list((folder / "out").glob("*.pdf")))
     if issued != requests:
         sys.exit(f"{issued} documents of {requests} requests")
