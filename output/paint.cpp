@@ -148,9 +148,9 @@ std::string paint(const DisplayList& list, const Fonts& fonts) {
   const Pdf pdf;
   // All other streams are packed by the painter.
   pdf.ok(HPDF_SetCompressionMode(pdf.doc(), HPDF_COMP_IMAGE));
-  const HPDF_Dict embedded_fonts = embed_fonts(pdf, fonts, used);
+  HPDF_Dict fonts_of_pages = embed_fonts(pdf, fonts, used);
   Document document(pdf, list);
-  document.add_pages(embedded_fonts);
+  document.add_pages(fonts_of_pages);
   document.add_links();
   document.add_bookmarks();
   add_archive_data(pdf, list.info, embedded("srgb.icc"));
