@@ -121,12 +121,15 @@ void Archive::put(const std::string& stem, IssueFile file, std::string_view byte
   shelf.checked = false;
 }
 
+void Archive::put_extra(const std::string& name, std::string_view bytes) {
+  if (!bytes.empty()) write_whole(os_, path(name), bytes);
+}
+
 void Archive::store(const Issued& issued) {
   const std::array<std::string_view, 3> bytes{issued.bom_csv, issued.json, issued.pdf};
   unlist(issued.stem);
-  if (!issued.summary_pdf.empty()) {
-    write_whole(os_, path(issued.stem + ".summary.pdf"), issued.summary_pdf);
-  }
+  put_extra(issued.stem + std::string(summary_ending), issued.summary_pdf);
+  put_extra(issued.stem + std::string(letter_ending), issued.letter);
   KnownIssue known;
   for (const IssueFile file : writing_order) {
     if (file == json_file) os_.flush_folder(folder_);
@@ -153,10 +156,18 @@ void Archive::supersede(const std::string& stem) {
     write_whole(os_, join_path(to, issue_file_name(kept, file)),
                 os_.read_file(path(issue_file_name(stem, file))));
   }
+  std::vector<std::string> going{issue_file_name(stem, json_file)};
+  for (const std::string_view ending : {summary_ending, letter_ending}) {
+    const std::string name = stem + std::string(ending);
+    if (!os_.look(path(name))) continue;
+    write_whole(os_, join_path(to, kept + std::string(ending)), os_.read_file(path(name)));
+    going.push_back(name);
+  }
   os_.flush_folder(to);
   unlist(stem);
-  const std::string name = path(issue_file_name(stem, json_file));
-  if (!os_.remove_file(name)) throw OsError("remove", name, EACCES);
+  for (const std::string& name : going) {
+    if (!os_.remove_file(path(name))) throw OsError("remove", path(name), EACCES);
+  }
   const std::lock_guard guard(mutex_);
   Shelf& shelf = shelves_[stem];
   shelf.there.at(json_file) = false;

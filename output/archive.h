@@ -41,11 +41,11 @@ class Archive {
   /// for an issue never seen, which `find` would read.
   std::optional<Digest> remembered(const std::string& stem);
 
-  /// Writes the three files, a summary where there is one, the JSON last: only with it the stem
-  /// counts as issued.
+  /// Writes summary and letter where there are any, then the three files, the JSON last: only with
+  /// it the stem counts as issued.
   void store(const Issued& issued);
-  /// Copies the three files of an issued stem to superseded/<stem>.<first 8 of the JSON's digest>.*
-  /// and takes its JSON away, so that the stem is free.
+  /// Copies the files of an issued stem to superseded/<stem>.<first 8 of the JSON's digest>.* and
+  /// takes its JSON, summary and letter away, so that the stem is free.
   void supersede(const std::string& stem);
   /// Brings SHA256SUMS up to date, whole stems that no run has listed included; a part leaves that
   /// to `index`. Returns the stems whose files are not those their JSON speaks of: such a stem gets
@@ -89,6 +89,7 @@ class Archive {
   Shelf shelf(const std::string& stem) const;
 
   void put(const std::string& stem, IssueFile file, std::string_view bytes);
+  void put_extra(const std::string& name, std::string_view bytes);
   Stamp stamp_of(const std::string& name);
   void unlist(const std::string& stem);
   void unlist_beside_others(const std::string& stem);

@@ -19,6 +19,10 @@ inline constexpr std::array<std::string_view, 3> issue_endings{".bom.csv", ".jso
 enum IssueFile : std::size_t { bom_csv_file, json_file, pdf_file };
 inline constexpr std::array<IssueFile, 3> issue_files{bom_csv_file, json_file, pdf_file};
 
+/// The endings of what is made beside an issue on demand. Nothing lists it or rests on it.
+inline constexpr std::string_view summary_ending = ".summary.pdf";
+inline constexpr std::string_view letter_ending = ".letter.txt";
+
 /// Which file of which issue a name means; nullopt for a name that is none of ours.
 struct IssueFileName {
   std::string_view stem;

@@ -200,7 +200,7 @@ bool Issuer::keeps_earlier_date(Outcome& outcome, const BatchJob& job,
   outcome.stem = stem;
   outcome.verdict = then.verdict;
   outcome.status = Status::unchanged;
-  add_summary(outcome, then, job, environment);
+  add_extras(outcome, then, job, environment);
   return true;
 }
 
@@ -211,6 +211,7 @@ std::optional<Issued> Issuer::make(Outcome& outcome, const BatchJob& job, bool& 
                                 fonts_,
                                 job.source->name,
                                 extras_.summary,
+                                extras_.letters,
                                 extras_.frames};
   if (keeps_earlier_date(outcome, job, environment)) return std::nullopt;
   calc::Specification specification = specify(job.request(), environment, outcome.date);
@@ -219,7 +220,7 @@ std::optional<Issued> Issuer::make(Outcome& outcome, const BatchJob& job, bool& 
       outcome.stem, [&] { return content_of(specification, templates_.own_digest()); });
   if (found == Archive::Found::same) {
     outcome.status = Status::unchanged;
-    add_summary(outcome, specification, job, environment);
+    add_extras(outcome, specification, job, environment);
     return std::nullopt;
   }
   supersedes = found == Archive::Found::other;
@@ -242,12 +243,20 @@ std::optional<IssuedText> Issuer::replaced(Outcome& outcome) const {
   return std::nullopt;
 }
 
-void Issuer::add_summary(Outcome& outcome, const calc::Specification& specification,
-                         const BatchJob& job, const Environment& environment) const {
-  const std::string path = archive_.path(outcome.stem + ".summary.pdf");
-  if (!extras_.summary || os_.look(path)) return;
+void Issuer::add_extras(Outcome& outcome, const calc::Specification& specification,
+                        const BatchJob& job, const Environment& environment) const {
+  const std::string summary = archive_.path(outcome.stem + std::string(summary_ending));
+  const std::string letter = archive_.path(outcome.stem + std::string(letter_ending));
+  const bool wants_summary = extras_.summary && !os_.look(summary);
+  const bool wants_letter = extras_.letters && !os_.look(letter);
+  if (!wants_summary && !wants_letter) return;
   const Matter matter = matter_of(specification, job.request(), replaced(outcome));
-  write_whole(os_, path, render_summary(specification, job.request(), environment, matter));
+  if (wants_summary) {
+    write_whole(os_, summary, render_summary(specification, job.request(), environment, matter));
+  }
+  const std::string text =
+      wants_letter ? letter_of(specification, job.request(), environment, matter) : std::string();
+  if (!text.empty()) write_whole(os_, letter, text);
 }
 
 void Issuer::issue_into(Outcome& outcome, const BatchJob& job) const {

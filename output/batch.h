@@ -83,7 +83,7 @@ class JobMaker {
 
 /// What is made beside the three files.
 struct Extras {
-  bool summary = false, frames = false;
+  bool summary = false, letters = false, frames = false;
 };
 
 /// Issues jobs into an archive; any number of threads at the same time.
@@ -106,9 +106,9 @@ class Issuer {
   bool keeps_earlier_date(Outcome& outcome, const BatchJob& job,
                           const Environment& environment) const;
   std::optional<IssuedText> replaced(Outcome& outcome) const;
-  /// Makes the summary of an issue that stands, where it is asked for and not there.
-  void add_summary(Outcome& outcome, const calc::Specification& specification, const BatchJob& job,
-                   const Environment& environment) const;
+  /// Makes summary and letter of an issue that stands, where they are asked for and not there.
+  void add_extras(Outcome& outcome, const calc::Specification& specification, const BatchJob& job,
+                  const Environment& environment) const;
   void refuse(Outcome& outcome, const BatchJob& job) const;
 
   Os& os_;

@@ -15,11 +15,10 @@
 namespace output {
 namespace {
 
-/// One more than the cores: while one document waits for the disk, all cores have work.
-unsigned job_count(const Options& options) {
+unsigned core_count(const Options& options) {
   constexpr unsigned most = 256;
   if (options.jobs != 0) return options.jobs;
-  return std::clamp(std::thread::hardware_concurrency() + 1, 2U, most);
+  return std::clamp(std::thread::hardware_concurrency(), 1U, most);
 }
 
 /// Whether the catalogue that is to serve every request can be read: without it nothing is issued.
@@ -90,16 +89,17 @@ OwnTemplates own_templates(Os& os, const Options& options) {
 Exit issue_all(Os& os, const Options& options, const Walk& paths, Catalogues& catalogues,
                JobMaker& maker, Archive& archive, const Templates& templates) {
   const Fonts fonts(read_cjk_face(os));
-  const unsigned cores = job_count(options);
+  const unsigned cores = core_count(options);
   os.limit_pools(cores);
   std::vector<std::string> folders;
   if (options.previous) folders.push_back(*options.previous);
   folders.push_back(options.folder);
   const EarlierIssues earlier(os, folders);
   const Issuer issuer(os, archive, templates, fonts, options.force, cores, &earlier,
-                      {options.summary, options.frames.has_value()});
+                      {options.summary, options.letters, options.frames.has_value()});
   Recall recall(os, archive, catalogues, maker,
-                templates.own_digest() + (options.summary ? " summary" : ""));
+                templates.own_digest() + (options.summary ? " summary" : "") +
+                    (options.letters ? " letters" : ""));
   Printer printer(os, options, log_path(archive));
   std::string frames;
   // Threads that wait for the disk share its flushes, so there are more of them than cores.

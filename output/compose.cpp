@@ -157,4 +157,13 @@ std::string compose_summary(const calc::Specification& spec, const calc::Request
   return context.expand("summary", values);
 }
 
+std::string compose_letter(const calc::Specification& spec, const calc::Request& request,
+                           const Templates& templates, const Matter& matter) {
+  const Context context(spec, request, templates, matter);
+  const DecimalSign sign(decimal_sign(context));
+  Values values;
+  set_head(context, values);
+  return letter_text(context, values);
+}
+
 }  // namespace output

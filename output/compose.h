@@ -20,4 +20,9 @@ std::string compose(const calc::Specification& specification, const calc::Reques
 std::string compose_summary(const calc::Specification& specification, const calc::Request& request,
                             const Templates& templates, const Matter& matter = {});
 
+/// A letter to the customer with the open questions, most weighty first, as plain text of lines at
+/// most 78 characters long; empty when nothing is open.
+std::string compose_letter(const calc::Specification& specification, const calc::Request& request,
+                           const Templates& templates, const Matter& matter = {});
+
 }  // namespace output

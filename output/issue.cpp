@@ -199,6 +199,11 @@ std::string render_summary(const calc::Specification& specification,
       environment.fonts);
 }
 
+std::string letter_of(const calc::Specification& specification, const intake::ReadRequest& request,
+                      const Environment& environment, const Matter& matter) {
+  return compose_letter(specification, request.request, environment.templates, matter);
+}
+
 Issued render(calc::Specification specification, const intake::ReadRequest& request,
               const Environment& environment, const std::optional<IssuedText>& earlier) {
   Issued issued;
@@ -211,6 +216,9 @@ Issued render(calc::Specification specification, const intake::ReadRequest& requ
   if (environment.with_frames) issued.frames = frames_json(pages, issued.stem);
   if (environment.with_summary) {
     issued.summary_pdf = render_summary(specification, request, environment, matter);
+  }
+  if (environment.with_letter) {
+    issued.letter = letter_of(specification, request, environment, matter);
   }
   issued.bom_csv = write_bom_csv(specification);
   JsonFacts facts = facts_of(request);

@@ -21,6 +21,7 @@ struct Environment {
   const Fonts& fonts;
   std::string source = {};    ///< name of the request's file in the figures; empty: its last part
   bool with_summary = false;  ///< page one as a file of its own too
+  bool with_letter = false;   ///< the open questions as a letter too
   bool with_frames = false;   ///< the display list too
 };
 
@@ -29,7 +30,7 @@ struct Issued {
   std::string stem;  ///< <id>_r<revision>_<date>
   std::string pdf, bom_csv, json;
   IssuedJson facts;                     ///< what the JSON says
-  std::string summary_pdf{}, frames{};  ///< where the environment asks for them
+  std::string summary_pdf{}, letter{}, frames{};  ///< where the environment asks for them
   intake::Diagnostics findings;  ///< warnings of the calculation and the page, with their places
 };
 
@@ -55,6 +56,9 @@ Matter matter_of(const calc::Specification& specification, const intake::ReadReq
 std::string render_summary(const calc::Specification& specification,
                            const intake::ReadRequest& request, const Environment& environment,
                            const Matter& matter);
+/// A letter to the customer with the open questions, in plain text; empty without one.
+std::string letter_of(const calc::Specification& specification, const intake::ReadRequest& request,
+                      const Environment& environment, const Matter& matter);
 /// The JSON of a specification that is not issued: without its files.
 std::string figures_of(const calc::Specification& specification,
                        const intake::ReadRequest& request);

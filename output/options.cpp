@@ -124,7 +124,7 @@ class Parser {
     add_date(build);
     build
         ->add_option("-j,--jobs", options_.jobs,
-                     "documents made at the same time; default: one more than the cores")
+                     "documents made at the same time; default: all cores")
         ->check(CLI::Range(1, 256).description(""))
         ->type_name("N");
     build
@@ -139,6 +139,9 @@ class Parser {
         ->type_name("DIR");
     build->add_flag("--summary", options_.summary,
                     described("page one as a file of its own too, <stem>.summary.pdf"));
+    build->add_flag("--letters", options_.letters,
+                    described("a letter to the customer with the open questions too, "
+                              "<stem>.letter.txt"));
     build
         ->add_option("--dump-frames", options_.frames,
                      described("what stands where on each page of the documents issued, as JSON "

@@ -20,7 +20,7 @@ struct Options {
   std::optional<std::string> catalogue, date;
   std::optional<std::string> templates;  ///< folder of the user's own
   std::optional<std::string> frames;     ///< file for the display lists
-  bool summary = false;
+  bool summary = false, letters = false;
   std::optional<std::string> previous;  ///< folder of earlier issues beside the output folder
   unsigned jobs = 0;                    ///< 0: as many as there are cores
   bool force = false, json = false, codes = false;

@@ -48,6 +48,11 @@ std::string input_anchor(const std::string& key);
 using AlikeQuestions = std::vector<const calc::Question*>;
 /// Questions in their order, those of one code together.
 std::vector<AlikeQuestions> grouped_questions(const Context& context);
+/// What is taken until they are answered, as markup.
+std::string question_assumed(const Context& context, const AlikeQuestions& alike);
+/// The letter with the open questions, in plain text; empty without one. `head` has the markers of
+/// every document's head and gets the rest.
+std::string letter_text(const Context& context, Values& head);
 /// The unpriced lines of the bill by their designations, each once, as markup.
 std::vector<std::string> unpriced_items(const Context& context, const calc::Station& station);
 /// Whether a printhead is among them.

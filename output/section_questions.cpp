@@ -31,27 +31,6 @@ std::string names_of(const Context& c, const AlikeQuestions& alike) {
   return names_text(c, names);
 }
 
-/// What is taken meanwhile; values that differ with the names they are taken for.
-std::string assumed(const Context& c, const AlikeQuestions& alike) {
-  std::vector<std::pair<std::string, AlikeQuestions>> values;
-  for (const calc::Question* question : alike) {
-    std::string text = assumed_once(c, *question);
-    const auto found = std::find_if(values.begin(), values.end(),
-                                    [&](const auto& entry) { return entry.first == text; });
-    if (found != values.end()) {
-      found->second.push_back(question);
-    } else {
-      values.emplace_back(std::move(text), AlikeQuestions{question});
-    }
-  }
-  if (values.size() == 1) return values.front().first;
-  std::string all;
-  for (const auto& [text, questions] : values) {
-    all += (all.empty() ? "" : "; ") + names_of(c, questions) + ": " + text;
-  }
-  return all;
-}
-
 /// Adds to the first group whose front is alike, else as a new group.
 template <class Item, class Alike>
 void add_to_group(std::vector<std::vector<const Item*>>& groups, const Item& item, Alike alike) {
@@ -74,6 +53,27 @@ std::string check_acceptance(const Context& c, const calc::Check& check) {
   return c.has_words(key)
              ? c.words(key, {{"VALUE", limit}, {"NUMBER", number(*check.acceptance, 3)}})
              : escaped(limit);
+}
+
+/// Values that differ stand with the names they are taken for.
+std::string question_assumed(const Context& c, const AlikeQuestions& alike) {
+  std::vector<std::pair<std::string, AlikeQuestions>> values;
+  for (const calc::Question* question : alike) {
+    std::string text = assumed_once(c, *question);
+    const auto found = std::find_if(values.begin(), values.end(),
+                                    [&](const auto& entry) { return entry.first == text; });
+    if (found != values.end()) {
+      found->second.push_back(question);
+    } else {
+      values.emplace_back(std::move(text), AlikeQuestions{question});
+    }
+  }
+  if (values.size() == 1) return values.front().first;
+  std::string all;
+  for (const auto& [text, questions] : values) {
+    all += (all.empty() ? "" : "; ") + names_of(c, questions) + ": " + text;
+  }
+  return all;
 }
 
 std::string question_text(const Context& c, const AlikeQuestions& alike) {
@@ -100,7 +100,7 @@ std::string questions_section(const Context& c) {
     Values& row = values.add("ROW");
     row.set("NUMBER", std::to_string(i + 1));
     row.set_markup("TEXT", question_text(c, groups[i]));
-    row.set_markup("ASSUMED", assumed(c, groups[i]));
+    row.set_markup("ASSUMED", question_assumed(c, groups[i]));
     row.set_markup("EFFECT", effect.empty() ? std::string() : c.effect(effect));
   }
   return c.expand("questions", values);

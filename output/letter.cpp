@@ -1,0 +1,52 @@
+/// The letter to the customer: what is still open, in plain text.
+#include <algorithm>
+
+#include "output/compose_text.h"
+#include "output/format.h"
+#include "output/report_text.h"
+#include "output/section_list.h"
+
+namespace output {
+namespace {
+
+constexpr std::size_t letter_width = 78;
+
+void add_questions(const Context& c, Values& values, const std::vector<AlikeQuestions>& groups) {
+  for (std::size_t i = 0; i < groups.size(); ++i) {
+    const std::string& effect = groups[i].front()->effect;
+    Values& row = values.add("ROW");
+    row.set("NUMBER", std::to_string(i + 1));
+    row.set_markup("TEXT", question_text(c, groups[i]));
+    row.set_markup("ASSUMED", question_assumed(c, groups[i]));
+    if (!effect.empty()) row.add("MOVES").set_markup("EFFECT", c.effect(effect));
+  }
+}
+
+/// Each line of the markup wrapped to the blanks it begins with; before <p> stands an empty line.
+std::string lines_of(std::string_view markup) {
+  std::string text;
+  while (!markup.empty()) {
+    const std::size_t end = std::min(markup.find('\n'), markup.size());
+    const std::string_view line = markup.substr(0, end);
+    markup.remove_prefix(std::min(end + 1, markup.size()));
+    const std::string plain = terminal_safe(without_markup(line));
+    const std::size_t indent = plain.find_first_not_of(' ');
+    if (indent == std::string::npos) continue;
+    if (line.starts_with("<p>") && !text.empty()) text += '\n';
+    text += wrapped(plain, indent, letter_width);
+  }
+  return text;
+}
+
+}  // namespace
+
+std::string letter_text(const Context& c, Values& head) {
+  const std::vector<AlikeQuestions> groups = grouped_questions(c);
+  if (groups.empty()) return {};
+  if (c.request.customer.organisation || c.request.customer.contact) head.add("TO");
+  if (!c.house("creator").empty() || !c.house("owner").empty()) head.add("FROM");
+  add_questions(c, head, groups);
+  return lines_of(c.expand("letter", head));
+}
+
+}  // namespace output
