@@ -53,6 +53,34 @@ std::string capitals(std::string_view text) {
   return upper;
 }
 
+/// What stands between semicolons.
+std::vector<std::string_view> pieces_of(std::string_view text) {
+  constexpr std::string_view between = "; ";
+  std::vector<std::string_view> pieces;
+  for (std::size_t from = 0; from < text.size();) {
+    const std::size_t to = std::min(text.find(between, from), text.size());
+    pieces.push_back(text.substr(from, to - from));
+    from = to + between.size();
+  }
+  return pieces;
+}
+
+/// The key of the words of a piece: it in small letters, an underscore for whatever is neither
+/// letter nor digit.
+std::string said_key(std::string_view text) {
+  std::string key = "said.";
+  for (const char c : text) {
+    const bool big = c >= 'A' && c <= 'Z';
+    if (big || (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9')) {
+      key += big ? static_cast<char>(c - 'A' + 'a') : c;
+    } else if (key.back() != '_') {
+      key += '_';
+    }
+  }
+  if (key.back() == '_') key.pop_back();
+  return key;
+}
+
 /// The key of a field's words: the names of repeated sections become NAME.
 /// "ink.black.viscosity" -> "ink.NAME.viscosity" with "black".
 std::pair<std::string, std::string> split_name(const std::string& key) {
@@ -120,7 +148,30 @@ bool Context::in_us_units() const {
 }
 
 std::string Context::measure(double value, std::string_view unit, int digits) const {
-  return with_units(value, unit, digits, in_us_units());
+  return with_units(value, this->unit(unit), digits, in_us_units());
+}
+
+std::string Context::unit(std::string_view unit) const {
+  const std::string key = "unit." + std::string(unit);
+  return has_words(key) ? words(key) : std::string(unit);
+}
+
+std::string Context::plain(double value, std::string_view unit, int digits) const {
+  return with_unit(value, this->unit(unit), digits);
+}
+
+std::string Context::said(std::string_view text) const {
+  std::string worded;
+  for (const std::string_view piece : pieces_of(text)) {
+    worded += (worded.empty() ? "" : "; ") + words_or(said_key(piece), piece);
+  }
+  return worded;
+}
+
+std::vector<std::string> Context::said_keys(std::string_view text) {
+  std::vector<std::string> keys;
+  for (const std::string_view piece : pieces_of(text)) keys.push_back(said_key(piece));
+  return keys;
 }
 
 std::string Context::in_column(double value, std::string_view unit, int digits) const {
@@ -176,7 +227,8 @@ std::string Context::reason_of(const calc::Reason& reason, const std::string& gr
   values.set("LIMIT", text(reason.limit));
   values.set("SHORTFALL", argument_text(*this, std::abs(reason.limit - reason.value), reason.unit,
                                         least_digits));
-  values.set_markup("SUBJECT", words_or("name." + reason.subject, reason.subject));
+  values.set_markup("SUBJECT", has_words("name." + reason.subject) ? words("name." + reason.subject)
+                                                                   : said(reason.subject));
   values.set_markup("GROUP", groups);
   return templates.words(language_, variant("reason." + reason.code, reason.subject), values);
 }

@@ -63,6 +63,15 @@ class Context {
   /// A number for a column whose head names the unit; United States units behind it where the
   /// request wants them.
   std::string in_column(double value, std::string_view unit, int digits = 3) const;
+  /// A unit that is a word ("dots") in the language, any other as it is.
+  std::string unit(std::string_view unit) const;
+  /// A number with its unit, never in United States units.
+  std::string plain(double value, std::string_view unit, int digits = 3) const;
+  /// A source or range of validity of the calculation as markup, each piece between semicolons that
+  /// has words in the language's; titles of books and standards have none.
+  std::string said(std::string_view text) const;
+  /// The keys of the words of its pieces.
+  static std::vector<std::string> said_keys(std::string_view text);
   bool in_us_units() const;
   /// A request or catalogue key in words, the name of a repeated section in it.
   std::string field(const std::string& key) const;

@@ -100,7 +100,10 @@ std::string channels_text(const Context& context, const std::vector<std::string>
 }
 
 std::string input_text(const Context& context, const calc::Input& input) {
-  if (!input.text.empty()) return pretty_text(input.text);
+  if (!input.text.empty()) {
+    const std::string word = "read." + Context::pattern(input.key) + "." + input.text;
+    return context.has_words(word) ? context.words(word) : pretty_text(input.text);
+  }
   const bool derived = input.origin.kind == calc::OriginKind::derived;
   const bool us = context.in_us_units() && has_us_unit(input.unit);
   const int digits = derived || us ? converted_digits : as_given_digits;

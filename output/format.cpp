@@ -246,12 +246,28 @@ std::string shortened(std::string_view text, std::size_t most) {
   return std::string(text.substr(0, cut)) + std::string(ellipsis);
 }
 
+namespace {
+
+/// Where the factor of a unit that begins at `start` ends; the point of an exponent is within it.
+std::size_t factor_end(std::string_view unit, std::size_t start) {
+  const auto digit = [&](std::size_t at) {
+    return at < unit.size() && unit[at] >= '0' && unit[at] <= '9';
+  };
+  std::size_t end = unit.find_first_of("./ ", start);
+  while (end < unit.size() && unit[end] == '.' && end > 0 && digit(end - 1) && digit(end + 1)) {
+    end = unit.find_first_of("./ ", end + 1);
+  }
+  return std::min(end, unit.size());
+}
+
+}  // namespace
+
 std::string pretty_unit(std::string_view unit) {
   if (unit == "1/1000") return "\xE2\x80\xB0";
   std::string text;
   std::size_t start = 0;
   while (start <= unit.size()) {
-    const std::size_t end = std::min(unit.find_first_of("./ ", start), unit.size());
+    const std::size_t end = factor_end(unit, start);
     text += proper_factor(unit.substr(start, end - start));
     if (end == unit.size()) break;
     text += unit[end] == '.'   ? std::string("\xC2\xB7")

@@ -91,6 +91,7 @@ DisplayList lay_out(const Node& document, const Fonts& fonts, const PageStyle& s
   const TitleBlock upright(context, document);
   set_title(context, document);
   set_blocks(context, context.text_column(), document);
+  keep_tails(context.story);
   const Plan plan =
       make_plan(context.story, {style.margin_top, context.body_bottom, context.landscape_bottom},
                 key_pitch(context));

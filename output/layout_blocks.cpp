@@ -41,6 +41,8 @@ void set_block(LayoutContext& context, const Column& column, const Node& node, b
   }
   context.flow.clear();
   if (node.name == "p") {
+    std::vector<Slice>& before = context.story.slices;
+    if (flag_of(node, "after") && !before.empty()) before.back().keep = true;
     context.leave(paragraph_room);
     set_paragraph(context, column, node.children, body_style(context),
                   {node.get("id"), node.get("key"), {}, 0, introduces});

@@ -158,7 +158,22 @@ class Planner {
   std::vector<int> late_keys_;
 };
 
+constexpr double least_tail = 72;  // pt, an inch: a page with less on it reads as a mistake
+
 }  // namespace
+
+void keep_tails(Story& story) {
+  std::vector<Slice>& slices = story.slices;
+  for (std::size_t end = slices.size(); end > 0; --end) {
+    const bool ends = end == slices.size() || slices[end].new_page;
+    if (!ends) continue;
+    double tail = slices[end - 1].height;
+    for (std::size_t i = end - 1; i > 0 && !slices[i].new_page && tail < least_tail; --i) {
+      slices[i - 1].keep = true;
+      tail += slices[i].before + slices[i - 1].height;
+    }
+  }
+}
 
 Plan make_plan(const Story& story, const PageRoom& room, double key_pitch) {
   return Planner(story, room, key_pitch).run();

@@ -31,6 +31,10 @@ struct PageRoom {
   double top = 0, bottom = 0, landscape_bottom = 0;
 };
 
+/// Makes the last inch before a page break that is asked for, and at the end, stand together, so
+/// that no page has less on it because the one before is full.
+void keep_tails(Story& story);
+
 /// Distributes the story over pages: slices that keep with the next
 /// stand together, a page that begins within a table begins with its head, keys of a block that
 /// would run into those of the next push them down, and a wide slice stands below all keys before

@@ -29,7 +29,7 @@ constexpr std::array<Rule, 27> rules{{
     {"contents", Content::blocks, " title depth ", " "},
     {"section", Content::blocks, " title id wide landscape ",
      " section p list note table figure newpage "},
-    {"p", Content::mixed, " key id ", " b i sub sup code a "},
+    {"p", Content::mixed, " key id after ", " b i sub sup code a "},
     {"list", Content::blocks, " ordered ", " item "},
     {"item", Content::mixed, " key id ", " b i sub sup code a p list "},
     {"note", Content::mixed, " kind title key id ", " b i sub sup code a p list "},

@@ -15,7 +15,8 @@
 ///     landscape, at level 1, sets it on pages of its own that are turned on their side
 /// <p key>  paragraph. `key` (also on item, row, note, figure): keys set in the margin column at
 ///     the height of the block's first line, blank separated; a key equal to an anchor id is a link
-///     to it; in a wide table or figure they follow the last cell or the caption in small type
+///     to it; in a wide table or figure they follow the last cell or the caption in small type;
+///     after="yes" on a paragraph keeps it on the page of what stands before it (a note to a table)
 /// <list ordered="yes"> of <item>, whose content is inline, or p and list
 /// <note kind="info|caution|warning" title key>  framed; content inline, or p and list
 /// <table columns="l:30 r:15 d:20 l:*" caption wide="yes" dense="yes" lines="yes"> of

@@ -110,7 +110,7 @@ void add_windows(const Context& c, Values& values, const std::vector<Alike>& row
     row.set_markup("RANGE", range_text(c, windows[i]));
     row.set_markup("INSIDE", held(c, rows, i, true));
     row.set_markup("OUTSIDE", held(c, rows, i, false));
-    row.set("SOURCE", windows[i].source + "; " + windows[i].note);
+    row.set_markup("SOURCE", c.said(windows[i].source + "; " + windows[i].note));
     row.set_markup("TAG", c.words(windows[i].tag == "P" ? "tag.printed" : "tag.memory"));
   }
 }

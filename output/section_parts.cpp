@@ -26,6 +26,17 @@ std::string part_of_bill(const calc::BomLine& line) {
   return line.kind == "commissioning" || line.kind == "training" ? "bill.services" : std::string();
 }
 
+/// A piece of technical data whose first words, as many as have a text, are put into it.
+std::string data_piece(const Context& c, const std::string& piece) {
+  for (std::size_t end = piece.size(); end != std::string::npos && end > 0;
+       end = piece.rfind(' ', end - 1)) {
+    std::string key = "data." + piece.substr(0, end);
+    std::replace(key.begin(), key.end(), ' ', '_');
+    if (c.has_words(key)) return c.words(key) + escaped(piece.substr(end));
+  }
+  return escaped(piece);
+}
+
 /// What a line serves, as far as the request asks for it.
 std::vector<std::string> served(const Context& c, const calc::BomLine& line) {
   std::vector<std::string> keys;
@@ -33,6 +44,19 @@ std::vector<std::string> served(const Context& c, const calc::BomLine& line) {
     if (!key.starts_with("limits.") || c.input(key) != nullptr) keys.push_back(key);
   }
   return keys;
+}
+
+/// "row pitch 150 npi; nozzles 640" in words: its pieces begin with a field of the catalogue.
+std::string technical_data(const Context& c, const calc::BomLine& line) {
+  const std::string text = pretty_text(line.technical_data);
+  if (line.source.empty()) return escaped(text);
+  std::string worded;
+  for (std::size_t from = 0; from < text.size();) {
+    const std::size_t to = std::min(text.find("; ", from), text.size());
+    worded += (from > 0 ? "; " : "") + data_piece(c, text.substr(from, to - from));
+    from = to + 2;
+  }
+  return worded;
 }
 
 void add_line(const Context& c, Values& values, const calc::BomLine& line,
@@ -47,7 +71,7 @@ void add_line(const Context& c, Values& values, const calc::BomLine& line,
   row.set_markup("PRICE", price(c, line.unit_price));
   row.set_markup("EXTENDED", price(c, line.extended_price));
   row.set("LEAD", line.lead_time_days ? number(*line.lead_time_days, 3) : "");
-  if (!line.technical_data.empty()) row.add("DATA").set("TEXT", pretty_text(line.technical_data));
+  if (!line.technical_data.empty()) row.add("DATA").set_markup("TEXT", technical_data(c, line));
   if (!heading.empty()) row.add("PART_OF_BILL").set_markup("TEXT", c.words(heading));
   row.set("REFERENCE", line.reference);
   row.set_markup("SERVES", fields_text(c, served(c, line)));

@@ -43,6 +43,13 @@ void add_to_group(std::vector<std::vector<const Item*>>& groups, const Item& ite
   }
 }
 
+/// How many nozzles the head of that name has in the mode it is used in; empty for no such head.
+std::string nozzles_of(const Context& c, const std::string& head) {
+  const auto group = std::find_if(c.spec.chosen.begin(), c.spec.chosen.end(),
+                                  [&](const calc::Group& g) { return g.head == head; });
+  return group == c.spec.chosen.end() ? std::string() : std::to_string(group->nozzles);
+}
+
 }  // namespace
 
 std::string check_acceptance(const Context& c, const calc::Check& check) {
@@ -50,9 +57,10 @@ std::string check_acceptance(const Context& c, const calc::Check& check) {
   const std::string limit = check.unit == "1" ? with_unit(*check.acceptance * 100, "%", 3)
                                               : c.measure(*check.acceptance, check.unit, 3);
   const std::string key = "check." + check.code + ".acceptance";
-  return c.has_words(key)
-             ? c.words(key, {{"VALUE", limit}, {"NUMBER", number(*check.acceptance, 3)}})
-             : escaped(limit);
+  return c.has_words(key) ? c.words(key, {{"VALUE", limit},
+                                          {"NUMBER", number(*check.acceptance, 3)},
+                                          {"COUNT", nozzles_of(c, check.subject)}})
+                          : escaped(limit);
 }
 
 /// Values that differ stand with the names they are taken for.
@@ -111,7 +119,7 @@ std::string checks_section(const Context& c) {
   std::vector<std::vector<const calc::Check*>> groups;
   for (const calc::Check& check : c.spec.tests) {
     add_to_group(groups, check, [](const calc::Check& a, const calc::Check& b) {
-      return a.code == b.code && a.acceptance == b.acceptance;
+      return a.code == b.code && a.acceptance == b.acceptance && a.unit == b.unit;
     });
   }
   Values values;

@@ -102,7 +102,7 @@ void add_assumptions(const Context& c, Values& values) {
     if (unsourced) {
       row.add("UNSOURCED");
     } else if (!assumption.source.empty()) {
-      row.add("SOURCED").set("SOURCE", assumption.source);
+      row.add("SOURCED").set_markup("SOURCE", c.said(assumption.source));
     }
   }
   if (marked) table.add("FOOTNOTE");
@@ -129,7 +129,7 @@ std::string plain_range(const Context& c, const std::optional<double>& low,
   if (!low || !high || !(*low < *high)) return {};
   const std::string to = " " + c.words("to") + " ";
   if (is_share(*high, unit)) return number(*low * 100, 3) + to + plain_value(c, *high, *high, unit);
-  return range_with_units(*low, *high, unit, 4, c.in_us_units(), to);
+  return range_with_units(*low, *high, c.unit(unit), 4, c.in_us_units(), to);
 }
 
 std::string requirement_section(const Context& c) {

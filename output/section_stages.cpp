@@ -129,7 +129,11 @@ void add_sources(const Context& c, Values& values, const calc::Airing& airing) {
     const char* key = use.source.empty() ? "solvent_unknown"
                       : use.seen         ? "solvent_source"
                                          : "solvent_unseen";
-    add_text(c, values, key, {{"NAME", use.solvent}, {"SOURCE", use.source}});
+    Values arguments;
+    arguments.set("NAME", use.solvent);
+    arguments.set_markup("SOURCE", c.said(use.source));
+    const std::string sentence = std::string("stage_text.") + key;
+    values.add("TEXT").set_markup("SENTENCE", c.templates.words(c.language(), sentence, arguments));
   }
 }
 

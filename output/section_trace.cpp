@@ -164,19 +164,19 @@ void add_row(const Context& c, const Targets& known, const Sources& list, Values
   row.set_markup("CONDITION", c.has_words(kind_key(step.kind) + ".condition")
                                   ? c.words(kind_key(step.kind) + ".condition")
                                   : std::string());
-  row.set("VALUE", with_unit(step.value, step.unit, trace_digits));
+  row.set("VALUE", c.plain(step.value, step.unit, trace_digits));
   const std::string source = "S" + std::to_string(source_number(list, step));
   row.set("SOURCE", source);
   row.set("SOURCE_ANCHOR", "s-source-" + source);
   row.set_markup("TAG", c.words(tag_key(step.tag)));
-  row.set("VALIDITY", step.validity);
+  row.set_markup("VALIDITY", c.said(step.validity));
   if (!step.inputs.empty()) {
     Values& inputs = row.add("INPUTS");
     for (std::size_t i = 0; i < step.inputs.size(); ++i) {
       const calc::StepInput& input = step.inputs[i];
       Values& one = inputs.add("INPUT");
       one.set("SYMBOL", input.symbol);
-      one.set("VALUE", with_unit(input.value, input.unit, trace_digits));
+      one.set("VALUE", c.plain(input.value, input.unit, trace_digits));
       one.set_markup("ORIGIN", origins(c, known, merged, i));
     }
   }
@@ -244,7 +244,7 @@ std::string sources_section(const Context& c) {
     Values& row = values.add("ROW");
     row.set("ANCHOR", "s-source-S" + std::to_string(i + 1));
     row.set("NUMBER", "S" + std::to_string(i + 1));
-    row.set("TEXT", list[i].first);
+    row.set_markup("TEXT", c.said(list[i].first));
     row.set_markup("TAG", c.words(tag_key(list[i].second)));
   }
   add_catalogue(c, values);

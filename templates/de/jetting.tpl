@@ -18,9 +18,9 @@
 <p>Tropfen, die langsamer sind als die Mindestgeschwindigkeit (We = 4), verlassen die Düse nicht. K gilt für den größten Tropfen beim Aufprall im nominellen Düsenabstand; über 50 spritzen Tropfen auf einer glatten, trockenen Fläche.</p>
 {{#WINDOWS}}
 <table columns="l:25 l:19 l:24 l:24 l:*" caption="Veröffentlichte Fenster für Z, unter Scherung, wo die Viskosität dort bekannt ist">
-<head><cell>Fenster</cell><cell>Z</cell><cell>Eingehalten</cell><cell>Nicht eingehalten</cell><cell>Quelle und Bemerkung (englisch)</cell></head>
+<head><cell>Fenster</cell><cell>Z</cell><cell>Eingehalten</cell><cell>Nicht eingehalten</cell><cell>Quelle und Bemerkung</cell></head>
 {{#ROW}}
-<row><cell>{{NAME}}</cell><cell>{{RANGE:none}}</cell><cell>{{INSIDE:none}}</cell><cell>{{OUTSIDE:none}}</cell><cell>{{SOURCE}} ({{TAG:none}})</cell></row>
+<row><cell>{{NAME}}</cell><cell>{{RANGE:none}}</cell><cell>{{INSIDE:none}}</cell><cell>{{OUTSIDE:none}}</cell><cell>{{SOURCE:none}} ({{TAG:none}})</cell></row>
 {{/ROW}}
 </table>
 {{/WINDOWS}}

@@ -4,7 +4,7 @@
 <head><cell>Pos.</cell><cell>Menge</cell><cell>Einh.</cell><cell>Teilenummer</cell><cell>Benennung und technische Daten</cell><cell>Referenz</cell><cell>Für</cell><cell>Einzelpreis</cell><cell>Preis</cell><cell>Lieferzeit, d</cell></head>
 {{#ROW}}
 {{#PART_OF_BILL}}<row keep="yes"><cell/><cell/><cell/><cell/><cell span="6"><b>{{TEXT:none}}</b></cell></row>{{/PART_OF_BILL}}
-<row id="{{ANCHOR}}"><cell>{{ITEM}}</cell><cell>{{QUANTITY}}</cell><cell>{{UNIT:none}}</cell><cell>{{PART}}</cell><cell><b>{{DESIGNATION:none}}</b>{{#DATA}}; {{TEXT}}{{/DATA}}</cell><cell>{{REFERENCE}}</cell><cell>{{SERVES:none}}</cell><cell>{{PRICE:none}}</cell><cell>{{EXTENDED:none}}</cell><cell>{{LEAD}}</cell></row>
+<row id="{{ANCHOR}}"><cell>{{ITEM}}</cell><cell>{{QUANTITY}}</cell><cell>{{UNIT:none}}</cell><cell>{{PART}}</cell><cell><b>{{DESIGNATION:none}}</b>{{#DATA}}; {{TEXT:none}}{{/DATA}}</cell><cell>{{REFERENCE}}</cell><cell>{{SERVES:none}}</cell><cell>{{PRICE:none}}</cell><cell>{{EXTENDED:none}}</cell><cell>{{LEAD}}</cell></row>
 {{/ROW}}
 <row total="yes"><cell span="8">{{TOTAL_LABEL:none}}</cell><cell>{{TOTAL}}</cell><cell>{{LEAD}}</cell></row>
 </table>

@@ -35,10 +35,10 @@
 <table columns="l:* l:25 l:29 l:43">
 <head><cell>Annahme</cell><cell>Wert</cell><cell>Bereich</cell><cell>Wirkt auf; Quelle</cell></head>
 {{#ROW}}
-<row id="{{ANCHOR}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell><cell>{{RANGE}}</cell><cell>{{EFFECT:none}}{{#UNSOURCED}}&#160;†{{/UNSOURCED}}{{#SOURCED}}; {{SOURCE}}{{/SOURCED}}</cell></row>
+<row id="{{ANCHOR}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell><cell>{{RANGE}}</cell><cell>{{EFFECT:none}}{{#UNSOURCED}}&#160;†{{/UNSOURCED}}{{#SOURCED}}; {{SOURCE:none}}{{/SOURCED}}</cell></row>
 {{/ROW}}
 </table>
-{{#FOOTNOTE}}<p>† Übliche Praxis, ohne Quelle.</p>{{/FOOTNOTE}}
+{{#FOOTNOTE}}<p after="yes">† Übliche Praxis, ohne Quelle.</p>{{/FOOTNOTE}}
 </section>
 {{/ASSUMED}}
 </section>

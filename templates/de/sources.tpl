@@ -1,9 +1,9 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Quellen" id="s-sources">
 <table columns="l:10 l:* l:45">
-<head><cell>Nr.</cell><cell>Quelle (im englischen Wortlaut)</cell><cell>Art des Nachweises</cell></head>
+<head><cell>Nr.</cell><cell>Quelle</cell><cell>Art des Nachweises</cell></head>
 {{#ROW}}
-<row id="{{ANCHOR}}"><cell>{{NUMBER}}</cell><cell>{{TEXT}}</cell><cell>{{TAG:none}}</cell></row>
+<row id="{{ANCHOR}}"><cell>{{NUMBER}}</cell><cell>{{TEXT:none}}</cell><cell>{{TAG:none}}</cell></row>
 {{/ROW}}
 </table>
 {{#CATALOGUE}}

@@ -20,7 +20,7 @@
 <table columns="l:25 l:19 l:24 l:24 l:*" caption="Published windows for Z, at shear where that is known">
 <head><cell>Window</cell><cell>Z</cell><cell>Holds</cell><cell>Does not hold</cell><cell>Source and note</cell></head>
 {{#ROW}}
-<row><cell>{{NAME}}</cell><cell>{{RANGE:none}}</cell><cell>{{INSIDE:none}}</cell><cell>{{OUTSIDE:none}}</cell><cell>{{SOURCE}} ({{TAG:none}})</cell></row>
+<row><cell>{{NAME}}</cell><cell>{{RANGE:none}}</cell><cell>{{INSIDE:none}}</cell><cell>{{OUTSIDE:none}}</cell><cell>{{SOURCE:none}} ({{TAG:none}})</cell></row>
 {{/ROW}}
 </table>
 {{/WINDOWS}}

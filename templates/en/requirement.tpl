@@ -35,10 +35,10 @@
 <table columns="l:* l:25 l:29 l:43">
 <head><cell>Assumption</cell><cell>Value</cell><cell>Range</cell><cell>Effect on; source</cell></head>
 {{#ROW}}
-<row id="{{ANCHOR}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell><cell>{{RANGE}}</cell><cell>{{EFFECT:none}}{{#UNSOURCED}}&#160;†{{/UNSOURCED}}{{#SOURCED}}; {{SOURCE}}{{/SOURCED}}</cell></row>
+<row id="{{ANCHOR}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell><cell>{{RANGE}}</cell><cell>{{EFFECT:none}}{{#UNSOURCED}}&#160;†{{/UNSOURCED}}{{#SOURCED}}; {{SOURCE:none}}{{/SOURCED}}</cell></row>
 {{/ROW}}
 </table>
-{{#FOOTNOTE}}<p>† Common practice, without a source.</p>{{/FOOTNOTE}}
+{{#FOOTNOTE}}<p after="yes">† Common practice, without a source.</p>{{/FOOTNOTE}}
 </section>
 {{/ASSUMED}}
 </section>

@@ -3,7 +3,7 @@
 <table columns="l:10 l:* l:45">
 <head><cell>No.</cell><cell>Source</cell><cell>How it was seen</cell></head>
 {{#ROW}}
-<row id="{{ANCHOR}}"><cell>{{NUMBER}}</cell><cell>{{TEXT}}</cell><cell>{{TAG:none}}</cell></row>
+<row id="{{ANCHOR}}"><cell>{{NUMBER}}</cell><cell>{{TEXT:none}}</cell><cell>{{TAG:none}}</cell></row>
 {{/ROW}}
 </table>
 {{#CATALOGUE}}

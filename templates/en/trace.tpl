@@ -4,7 +4,7 @@
 <table columns="l:36 l:* r:27" wide="yes">
 <head><cell>Step</cell><cell>Formula and inputs; source; valid for</cell><cell>Result</cell></head>
 {{#ROW}}
-<row id="{{ANCHOR}}" also="{{ANCHORS}}"><cell>{{ID}}{{#ALSO_FOR}}, also for {{#NAME}}{{TEXT}}{{#NAME_separator}}, {{/NAME_separator}}{{/NAME}}{{/ALSO_FOR}}{{#ALSO}}, also {{#NAME}}{{TEXT}}{{#NAME_separator}}, {{/NAME_separator}}{{/NAME}}{{/ALSO}}</cell><cell><code>{{SYMBOL}}</code> {{RELATION:none}} <code>{{FORMULA}}</code>{{CONDITION:none}}{{#INPUTS}}, with {{#INPUT}}<code>{{SYMBOL}}</code> = {{VALUE}} ({{ORIGIN:none}}){{#INPUT_separator}}; {{/INPUT_separator}}{{/INPUT}}{{/INPUTS}}. <a to="{{SOURCE_ANCHOR}}">{{SOURCE}}</a> ({{TAG:none}}); valid for: {{VALIDITY}}{{#ASSUMES}}; assumes {{TEXT:none}}{{/ASSUMES}}</cell><cell><b>{{VALUE}}</b></cell></row>
+<row id="{{ANCHOR}}" also="{{ANCHORS}}"><cell>{{ID}}{{#ALSO_FOR}}, also for {{#NAME}}{{TEXT}}{{#NAME_separator}}, {{/NAME_separator}}{{/NAME}}{{/ALSO_FOR}}{{#ALSO}}, also {{#NAME}}{{TEXT}}{{#NAME_separator}}, {{/NAME_separator}}{{/NAME}}{{/ALSO}}</cell><cell><code>{{SYMBOL}}</code> {{RELATION:none}} <code>{{FORMULA}}</code>{{CONDITION:none}}{{#INPUTS}}, with {{#INPUT}}<code>{{SYMBOL}}</code> = {{VALUE}} ({{ORIGIN:none}}){{#INPUT_separator}}; {{/INPUT_separator}}{{/INPUT}}{{/INPUTS}}. <a to="{{SOURCE_ANCHOR}}">{{SOURCE}}</a> ({{TAG:none}}); valid for: {{VALIDITY:none}}{{#ASSUMES}}; assumes {{TEXT:none}}{{/ASSUMES}}</cell><cell><b>{{VALUE}}</b></cell></row>
 {{/ROW}}
 </table>
 </section>

@@ -76,6 +76,7 @@ TEST_CASE("units are written after ISO 80000-1") {
   CHECK(output::pretty_unit("mL/m2") == "mL/m\xC2\xB2");
   CHECK(output::pretty_unit("kg/(m2.h)") == "kg/(m\xC2\xB2\xC2\xB7h)");
   CHECK(output::pretty_unit("dpi") == "dpi");
+  CHECK(output::pretty_unit("(s/m)^0.687") == "(s/m)^0.687");
   CHECK(output::pretty_unit("1/1000") == "\xE2\x80\xB0");
   CHECK(output::with_unit(25, "%") == "25" + nbsp + "%");
   CHECK(output::with_unit(30, "deg") == "30\xC2\xB0");
