@@ -372,6 +372,37 @@ struct RejectedHead {
   std::vector<Reason> reasons;
 };
 
+/// Heads of one group in an arrangement that is only named.
+struct HeadsOf {
+  std::string group, head, mode;
+  Family family = Family::straight;
+  int heads_total = 0;
+};
+
+/// The smallest change of one number of the request after which something fits.
+struct NearestMiss {
+  std::string field, unit;
+  double from = 0, to = 0;  ///< in `unit`; `to` rounded to the side that fits
+  double relative = 0;      ///< to over from, less 1
+  std::vector<HeadsOf> arrangement;
+};
+
+/// passes: the chosen heads as they stand fit. recommended: they are also still the ones chosen.
+/// any: some arrangement of the catalogue fits.
+enum class EdgeKind { passes, recommended, any };
+
+/// How far one number of the request may move, all else as it is.
+struct Edge {
+  std::string quantity, unit;  ///< key of the request
+  EdgeKind kind = EdgeKind::passes;
+  bool up = true;
+  double now = 0;               ///< in `unit`, as the next two
+  std::optional<double> value;  ///< the last that fits; absent: fits as far as was looked
+  std::optional<double> printed;
+  std::string beyond;                ///< passes: the gate that fails there
+  std::vector<HeadsOf> arrangement;  ///< what is chosen there; empty: nothing fits, or not known
+};
+
 struct Assumption {
   std::string field;
   double value = 0;
@@ -431,6 +462,9 @@ struct Specification {
   std::vector<Check> tests;
   std::vector<Notice> safety;
   std::vector<Step> trace;
+  std::optional<NearestMiss> nearest_miss;    ///< only when infeasible, and one change helps
+  std::vector<std::string> musts_in_the_way;  ///< when infeasible: without which it would fit
+  std::vector<Edge> edges;                    ///< of the chosen arrangement
 };
 
 }  // namespace calc
