@@ -27,6 +27,17 @@ struct Selection {
 
 Selection select(const Job& job, const Catalogue& catalogue);
 
+/// What the search comes to, without reasons, notes and places of heads.
+struct Choice {
+  std::vector<Group> groups;  ///< empty: nothing passed
+  /// Per head of the catalogue: whether it serves some group, and whether another throw or
+  /// viscosity might let it.
+  std::vector<char> candidates, hopefuls;
+  double over = 1;  ///< when nothing passed: by which ratio the least failing misses; 1: not known
+};
+/// `only`, where not null, marks the heads to be looked at.
+Choice choose(const Job& job, const Catalogue& catalogue, const std::vector<char>* only = nullptr);
+
 /// The gates an arrangement of fixed shape fails under a job: for "what if this assumption moves".
 /// The groups' shape (head, mode, interleave, stack, resolution) is kept, all else is computed
 /// anew.

@@ -34,7 +34,8 @@ HeadTry try_head(const Search& search, const GroupNeed& need, std::size_t head, 
 
 /// tries[group][head] of one way of motion.
 using Field = std::vector<std::vector<HeadTry>>;
-Field try_all(const Search& search, bool scanning);
+/// `only`, where not null, marks the heads to try; the others neither pass nor fail.
+Field try_all(const Search& search, bool scanning, const std::vector<char>* only = nullptr);
 
 /// A station: one candidate per group.
 struct Option {

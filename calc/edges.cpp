@@ -1,0 +1,202 @@
+#include "calc/edges.h"
+
+#include <algorithm>
+#include <cmath>
+#include <tuple>
+#include <utility>
+
+#include "calc/compare.h"
+#include "calc/judge.h"
+#include "calc/narrow.h"
+#include "calc/vary.h"
+
+namespace calc {
+namespace {
+
+constexpr int least_digits = 3, most_digits = 9;
+constexpr int most_rounds = 6;  ///< of rivals that come up only on the way
+
+/// The heads of a station and how they stand, but for the lines along the motion, which they jet as
+/// asked.
+auto hardware(const Group& g) {
+  return std::tuple(g.head, g.mode, g.interleave, g.stack, g.film_heads, g.heads_total);
+}
+
+bool same_hardware(const std::vector<Group>& a, const std::vector<Group>& b) {
+  return std::equal(a.begin(), a.end(), b.begin(), b.end(),
+                    [](const Group& x, const Group& y) { return hardware(x) == hardware(y); });
+}
+
+/// By which ratio the worst gate is missed; 1 where one of them has no measure.
+Trial trial_of(const std::vector<Reason>& failing) {
+  Trial t{failing.empty(), 1};
+  for (const Reason& r : failing) {
+    if (r.value <= 0 || r.limit <= 0) return {false, 1};
+    t.over = std::max(t.over, r.at_least ? r.limit / r.value : r.value / r.limit);
+  }
+  return t;
+}
+
+/// The gate that is missed most, the first of equals.
+const Reason& worst(const std::vector<Reason>& failing) {
+  return *std::max_element(failing.begin(), failing.end(), [](const Reason& a, const Reason& b) {
+    return trial_of({a}).over < trial_of({b}).over;
+  });
+}
+
+std::string gate_of(const Reason& reason) {
+  return reason.subject == "width" && reason.unit == "mm" ? "width" : reason.code;
+}
+
+class Finder {
+ public:
+  Finder(const Job& job, const Catalogue& catalogue, const Selection& selection)
+      : job_(&job),
+        catalogue_(&catalogue),
+        chosen_(&selection.chosen),
+        vary_(job, catalogue),
+        judge_(catalogue, job.currency, selection.chosen, Judge::Heads::built) {
+    const Choice now = choose(job, catalogue);
+    rivals_ = now.candidates;
+    // A head kept from a bad band of frequencies may come back when the line runs faster.
+    for (std::size_t i = 0; i < rivals_.size(); ++i) {
+      if (catalogue.heads[i].avoid) rivals_[i] = 1;
+    }
+    wider_ = rivals_;
+    add(now.hopefuls, wider_);
+  }
+
+  std::vector<Edge> run() {
+    for (const Movable& m : movables(*job_->request)) {
+      if (m.ease != Ease::more) look(m, true);
+      if (m.ease != Ease::less) look(m, false);
+    }
+    return std::move(edges_);
+  }
+
+ private:
+  void look(const Movable& m, bool up) {
+    const double far = up ? farthest_edge : 1 / farthest_edge;
+    const auto built = [&](double factor) { return judge_.of(vary_.at(m, factor)).failing; };
+    vary_.only(rivals_of(m));
+    Edge edge{m.field, m.unit, EdgeKind::passes, up, m.now, {}, {}, {}, {}};
+    const std::vector<Reason> at_far = built(far);
+    Bracket turn{far, far};
+    Choice beyond;
+    if (!at_far.empty()) {
+      turn =
+          narrow(1, far, trial_of(at_far), [&](double factor) { return trial_of(built(factor)); });
+      edge.beyond = gate_of(worst(built(turn.fail)));
+      beyond = vary_.some(m, turn.fail);
+      edge.arrangement = in_short(beyond.groups);
+      put(m, turn.pass, edge);
+    }
+    edges_.push_back(edge);
+    if (m.lever != Lever::viscosity) recommended(m, turn, at_far.empty() ? nullptr : &beyond);
+    any(m, turn, far, at_far.empty() ? nullptr : &beyond);
+  }
+
+  /// Sets value and printed of an edge that was found at a factor.
+  static void put(const Movable& m, double factor, Edge& edge) {
+    edge.value = m.now * factor;
+    if (m.whole) edge.value = edge.up ? floor_tolerant(*edge.value) : ceil_tolerant(*edge.value);
+    edge.printed = m.now;
+    if (m.whole) edge.printed = edge.value;
+    for (int digits = least_digits; digits <= most_digits && !m.whole; ++digits) {
+      const double r =
+          edge.up ? rounded_down(*edge.value, digits) : rounded_up(*edge.value, digits);
+      if (edge.up ? r < m.now : r > m.now) continue;
+      edge.printed = r;
+      return;
+    }
+  }
+
+  /// Within what passes; `beyond` is what is chosen behind that edge, null where there is none.
+  void recommended(const Movable& m, const Bracket& passes, const Choice* beyond) {
+    Edge edge = edges_.back();
+    edge.kind = EdgeKind::recommended;
+    edge.beyond.clear();
+    const Choice inside = vary_.some(m, passes.pass);
+    if (same_hardware(inside.groups, *chosen_)) {
+      edge.arrangement = beyond != nullptr ? in_short(beyond->groups) : std::vector<HeadsOf>();
+      edges_.push_back(edge);
+      return;
+    }
+    const std::vector<char>& all = rivals_of(m);
+    Choice winner = inside;
+    Bracket turn{1, passes.pass};
+    std::vector<char> duel = marks(*chosen_);
+    for (int round = 0; round < most_rounds; ++round) {
+      add(marks(winner.groups), duel);
+      vary_.only(duel);
+      turn = narrow(1, turn.fail, {}, [&](double factor) {
+        return Trial{same_hardware(vary_.some(m, factor).groups, *chosen_)};
+      });
+      vary_.only(all);
+      const Choice before = vary_.some(m, turn.pass);
+      winner = vary_.some(m, turn.fail);
+      if (same_hardware(before.groups, *chosen_)) break;
+      winner = before;
+      turn.fail = turn.pass;
+    }
+    edge.arrangement = in_short(winner.groups);
+    put(m, turn.pass, edge);
+    edges_.push_back(edge);
+  }
+
+  /// From the edge of the chosen heads outwards.
+  void any(const Movable& m, const Bracket& passes, double far, const Choice* beyond) {
+    Edge edge{m.field, m.unit, EdgeKind::any, edges_.back().up, m.now, {}, {}, {}, {}};
+    if (beyond != nullptr && beyond->groups.empty()) {
+      put(m, passes.pass, edge);
+      edge.arrangement = in_short(vary_.some(m, passes.pass).groups);
+    } else if (beyond != nullptr) {
+      if (m.ease != Ease::either) vary_.only(beyond->candidates);
+      const auto something = [&](double factor) {
+        const Choice c = vary_.some(m, factor);
+        return Trial{!c.groups.empty(), c.over};
+      };
+      const Trial at_far = something(far);
+      if (at_far.pass) return edges_.push_back(edge);
+      const Bracket turn = narrow(passes.fail, far, at_far, something);
+      put(m, turn.pass, edge);
+      edge.arrangement = in_short(vary_.some(m, turn.pass).groups);
+    }
+    edges_.push_back(edge);
+  }
+
+  /// What is easier for some is harder for others where both ways may help.
+  const std::vector<char>& rivals_of(const Movable& m) const {
+    return m.ease == Ease::either ? wider_ : rivals_;
+  }
+
+  std::vector<char> marks(const std::vector<Group>& groups) const {
+    std::vector<char> marks(rivals_.size(), 0);
+    for (const Group& g : groups) {
+      for (std::size_t i = 0; i < marks.size(); ++i) {
+        if (catalogue_->heads[i].name == g.head) marks[i] = 1;
+      }
+    }
+    return marks;
+  }
+  static void add(const std::vector<char>& from, std::vector<char>& to) {
+    for (std::size_t i = 0; i < to.size(); ++i) to[i] = static_cast<char>(to[i] | from[i]);
+  }
+
+  const Job* job_;
+  const Catalogue* catalogue_;
+  const std::vector<Group>* chosen_;
+  Vary vary_;
+  Judge judge_;
+  std::vector<char> rivals_;  ///< heads that serve some group as asked
+  std::vector<char> wider_;   ///< and those that only throw or viscosity keep out
+  std::vector<Edge> edges_;
+};
+
+}  // namespace
+
+std::vector<Edge> edges(const Job& job, const Catalogue& catalogue, const Selection& selection) {
+  return Finder(job, catalogue, selection).run();
+}
+
+}  // namespace calc

@@ -1,0 +1,103 @@
+/// How far each number of the request may move, and what would have to give way when nothing fits.
+#include <algorithm>
+
+#include "calc/edges.h"
+#include "output/compose_text.h"
+#include "output/format.h"
+#include "output/section_list.h"
+
+namespace output {
+namespace {
+
+constexpr int given_digits = 9, converted_digits = 4;
+
+/// As far as the calculation looks.
+double far_of(const calc::Edge& edge) {
+  return edge.up ? edge.now * calc::farthest_edge : edge.now / calc::farthest_edge;
+}
+
+std::string value_text(const Context& c, double value, const std::string& unit) {
+  if (unit.empty()) return escaped(number(value, given_digits));
+  const bool us = c.in_us_units() && has_us_unit(unit);
+  return escaped(c.measure(value, unit, us ? converted_digits : given_digits));
+}
+
+/// "8 × HK-44C and 2 × HK-600W".
+std::string heads_text(const Context& c, const std::vector<calc::HeadsOf>& heads) {
+  std::vector<std::string> pieces;
+  for (const calc::HeadsOf& h : heads) {
+    pieces.push_back(
+        c.words("room.heads", {{"COUNT", std::to_string(h.heads_total)}, {"HEAD", h.head}}));
+  }
+  return joined(c, pieces);
+}
+
+/// The edge, or that there is none as far as was looked.
+std::string edge_text(const Context& c, const calc::Edge& edge) {
+  if (edge.printed) return value_text(c, *edge.printed, edge.unit);
+  Values values;
+  values.set_markup("VALUE", value_text(c, far_of(edge), edge.unit));
+  return c.templates.words(c.language(), edge.up ? "room.over" : "room.under", values);
+}
+
+const calc::Edge* find(const std::vector<calc::Edge>& all, const calc::Edge& like,
+                       calc::EdgeKind kind) {
+  const auto found = std::find_if(all.begin(), all.end(), [&](const calc::Edge& e) {
+    return e.quantity == like.quantity && e.up == like.up && e.unit == like.unit && e.kind == kind;
+  });
+  return found == all.end() ? nullptr : &*found;
+}
+
+void add_row(const Context& c, Values& values, const calc::Edge& passes) {
+  const calc::Edge* const rec = find(c.spec.edges, passes, calc::EdgeKind::recommended);
+  const calc::Edge* const any = find(c.spec.edges, passes, calc::EdgeKind::any);
+  if (any == nullptr) return;
+  Values name;
+  name.set_markup("FIELD", c.field(passes.quantity));
+  Values& row = values.add("ROW");
+  row.set("KEY", c.place_of(passes.quantity));
+  row.set_markup("NAME",
+                 c.templates.words(c.language(), passes.up ? "room.up" : "room.down", name));
+  row.set_markup("NOW", value_text(c, passes.now, passes.unit));
+  row.set_markup("PASSES", edge_text(c, passes));
+  row.set_markup("GATE", passes.beyond.empty() ? std::string() : c.words("gate." + passes.beyond));
+  row.set_markup("RECOMMENDED", rec != nullptr ? edge_text(c, *rec) : std::string());
+  const calc::Edge& last = rec != nullptr ? *rec : passes;
+  const bool nothing = last.value && last.arrangement.empty();
+  row.set_markup("BEYOND", nothing ? c.words("room.nothing") : heads_text(c, last.arrangement));
+  row.set_markup("ANY", edge_text(c, *any));
+}
+
+}  // namespace
+
+std::string edges_section(const Context& c) {
+  if (c.spec.edges.empty()) return {};
+  Values values;
+  for (const calc::Edge& edge : c.spec.edges) {
+    if (edge.kind == calc::EdgeKind::passes) add_row(c, values, edge);
+  }
+  return c.expand("edges", values);
+}
+
+std::string nearest_miss_text(const Context& c) {
+  if (!c.spec.nearest_miss) return c.words("front.no_miss");
+  const calc::NearestMiss& miss = *c.spec.nearest_miss;
+  const std::string change = with_unit(miss.relative * 100, "%", 2);
+  Values values;
+  values.set_markup("FIELD", c.field(miss.field));
+  values.set_markup("TO", value_text(c, miss.to, miss.unit));
+  values.set_markup("FROM", value_text(c, miss.from, miss.unit));
+  values.set("CHANGE", miss.relative > 0 ? "+" + change : change);
+  values.set_markup("HEADS", heads_text(c, miss.arrangement));
+  const bool curve = Context::pattern(miss.field) == "ink.NAME.viscosity";
+  return c.templates.words(c.language(), curve ? "front.miss.viscosity" : "front.miss", values);
+}
+
+std::string musts_text(const Context& c) {
+  if (c.spec.musts_in_the_way.empty()) return {};
+  Values values;
+  values.set_markup("FIELDS", fields_text(c, c.spec.musts_in_the_way));
+  return c.templates.words(c.language(), "front.musts", values);
+}
+
+}  // namespace output
