@@ -27,6 +27,13 @@ bool same_hardware(const std::vector<Group>& a, const std::vector<Group>& b) {
                     [](const Group& x, const Group& y) { return hardware(x) == hardware(y); });
 }
 
+/// What the customer may turn to later. Of the rest the answer says by itself how much it leaves.
+bool has_edge(Lever lever) {
+  return lever == Lever::speed || lever == Lever::throughput_parts ||
+         lever == Lever::throughput_area || lever == Lever::width || lever == Lever::resolution ||
+         lever == Lever::throw_distance;
+}
+
 /// By which ratio the worst gate is missed; 1 where one of them has no measure.
 Trial trial_of(const std::vector<Reason>& failing) {
   Trial t{failing.empty(), 1};
@@ -56,18 +63,18 @@ class Finder {
         chosen_(&selection.chosen),
         vary_(job, catalogue),
         judge_(catalogue, job.currency, selection.chosen, Judge::Heads::built) {
-    const Choice now = choose(job, catalogue);
-    rivals_ = now.candidates;
+    rivals_ = selection.candidates;
     // A head kept from a bad band of frequencies may come back when the line runs faster.
     for (std::size_t i = 0; i < rivals_.size(); ++i) {
       if (catalogue.heads[i].avoid) rivals_[i] = 1;
     }
     wider_ = rivals_;
-    add(now.hopefuls, wider_);
+    add(selection.hopefuls, wider_);
   }
 
   std::vector<Edge> run() {
     for (const Movable& m : movables(*job_->request)) {
+      if (!has_edge(m.lever)) continue;
       if (m.ease != Ease::more) look(m, true);
       if (m.ease != Ease::less) look(m, false);
     }
@@ -92,8 +99,7 @@ class Finder {
       put(m, turn.pass, edge);
     }
     edges_.push_back(edge);
-    if (m.lever != Lever::viscosity) recommended(m, turn, at_far.empty() ? nullptr : &beyond);
-    any(m, turn, far, at_far.empty() ? nullptr : &beyond);
+    recommended(m, turn, at_far.empty() ? nullptr : &beyond);
   }
 
   /// Sets value and printed of an edge that was found at a factor.
@@ -141,27 +147,6 @@ class Finder {
     }
     edge.arrangement = in_short(winner.groups);
     put(m, turn.pass, edge);
-    edges_.push_back(edge);
-  }
-
-  /// From the edge of the chosen heads outwards.
-  void any(const Movable& m, const Bracket& passes, double far, const Choice* beyond) {
-    Edge edge{m.field, m.unit, EdgeKind::any, edges_.back().up, m.now, {}, {}, {}, {}};
-    if (beyond != nullptr && beyond->groups.empty()) {
-      put(m, passes.pass, edge);
-      edge.arrangement = in_short(vary_.some(m, passes.pass).groups);
-    } else if (beyond != nullptr) {
-      if (m.ease != Ease::either) vary_.only(beyond->candidates);
-      const auto something = [&](double factor) {
-        const Choice c = vary_.some(m, factor);
-        return Trial{!c.groups.empty(), c.over};
-      };
-      const Trial at_far = something(far);
-      if (at_far.pass) return edges_.push_back(edge);
-      const Bracket turn = narrow(passes.fail, far, at_far, something);
-      put(m, turn.pass, edge);
-      edge.arrangement = in_short(vary_.some(m, turn.pass).groups);
-    }
     edges_.push_back(edge);
   }
 

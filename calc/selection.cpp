@@ -42,16 +42,7 @@ class Run {
   Choice choice() const {
     Choice c;
     if (chosen_) c.groups = groups(*chosen_, false);
-    c.candidates.assign(search_.catalogue->heads.size(), 0);
-    c.hopefuls = c.candidates;
-    for (const Field& field : fields_) {
-      for (const auto& tries : field) {
-        for (std::size_t h = 0; h < tries.size(); ++h) {
-          if (!tries[h].accepted.empty()) c.candidates[h] = 1;
-          if (!tries[h].failures.empty() && only_of_fit(tries[h].failures)) c.hopefuls[h] = 1;
-        }
-      }
-    }
+    c.candidates = marked([](const HeadTry& t) { return !t.accepted.empty(); });
     if (!chosen_) c.over = least_miss();
     return c;
   }
@@ -66,10 +57,37 @@ class Run {
     }
     for (const Option& a : alternatives_) s.alternatives.push_back(groups(a));
     reject(s);
+    s.candidates = marked([](const HeadTry& t) { return !t.accepted.empty(); });
+    s.hopefuls = marked(
+        [](const HeadTry& t) { return !t.failures.empty() && only_of_fit(t.failures); });
+    s.hopeless = marked([](const HeadTry& t) { return !of_kind(t.failures); });
+    for (char& mark : s.hopeless) mark = static_cast<char>(mark == 0);
     return s;
   }
 
  private:
+  /// Marks the heads of which a try for some group in some way of motion is so.
+  template <class Is>
+  std::vector<char> marked(Is is) const {
+    std::vector<char> marks(search_.catalogue->heads.size(), 0);
+    for (const Field& field : fields_) {
+      for (const auto& tries : field) {
+        for (std::size_t h = 0; h < tries.size(); ++h) {
+          if (is(tries[h])) marks[h] = 1;
+        }
+      }
+    }
+    return marks;
+  }
+
+  /// Whether one of the failures is of what a head is made for, which no number mends.
+  static bool of_kind(const std::vector<Finding>& failures) {
+    return std::any_of(failures.begin(), failures.end(), [](const Finding& f) {
+      return f.code == "ink_family" || f.code == "ink_substrate" || f.code == "serviceable" ||
+             f.code == "waveform" || f.code == "driver_sources";
+    });
+  }
+
   static bool only_of_fit(const std::vector<Finding>& failures) {
     return std::all_of(failures.begin(), failures.end(), [](const Finding& f) {
       return f.code == "throw" || f.code == "viscosity" || f.code == "slope";

@@ -17,6 +17,9 @@ struct Selection {
   std::vector<RejectedHead> rejected;            ///< every head not chosen, with all reasons; those
                                        ///< of the alternatives too, with what they lost by
   std::vector<Notice> conditions;  ///< of the chosen arrangement
+  /// Per head of the catalogue: whether it serves some group; whether another throw or viscosity
+  /// might let it; whether no number of the request could.
+  std::vector<char> candidates, hopefuls, hopeless;
   std::string nearest_head;
   std::vector<Notice> warnings;         ///< beside figures of the chosen arrangement
   std::vector<Assumption> assumptions;  ///< used in it, beyond the job's own
@@ -30,9 +33,7 @@ Selection select(const Job& job, const Catalogue& catalogue);
 /// What the search comes to, without reasons, notes and places of heads.
 struct Choice {
   std::vector<Group> groups;  ///< empty: nothing passed
-  /// Per head of the catalogue: whether it serves some group, and whether another throw or
-  /// viscosity might let it.
-  std::vector<char> candidates, hopefuls;
+  std::vector<char> candidates;  ///< per head of the catalogue: whether it serves some group
   double over = 1;  ///< when nothing passed: by which ratio the least failing misses; 1: not known
 };
 /// `only`, where not null, marks the heads to be looked at.

@@ -84,8 +84,7 @@ struct NearestMiss {
 };
 
 /// passes: the chosen heads as they stand fit. recommended: they are also still the ones chosen.
-/// any: some arrangement of the catalogue fits.
-enum class EdgeKind { passes, recommended, any };
+enum class EdgeKind { passes, recommended };
 
 /// How far one number of the request may move, all else as it is.
 struct Edge {

@@ -23,7 +23,7 @@ std::string_view json_word(calc::Family family) {
 }
 
 std::string_view json_word(calc::EdgeKind kind) {
-  return at(std::array<std::string_view, 3>{"passes", "recommended", "any"}, kind);
+  return at(std::array<std::string_view, 2>{"passes", "recommended"}, kind);
 }
 
 std::string_view json_word(calc::OriginKind kind) {

@@ -16,10 +16,20 @@ double far_of(const calc::Edge& edge) {
   return edge.up ? edge.now * calc::farthest_edge : edge.now / calc::farthest_edge;
 }
 
+bool converted(const Context& c, const std::string& unit) {
+  return c.in_us_units() && has_us_unit(unit);
+}
+
 std::string value_text(const Context& c, double value, const std::string& unit) {
   if (unit.empty()) return escaped(number(value, given_digits));
-  const bool us = c.in_us_units() && has_us_unit(unit);
-  return escaped(c.measure(value, unit, us ? converted_digits : given_digits));
+  return escaped(c.measure(value, unit, converted(c, unit) ? converted_digits : given_digits));
+}
+
+/// For a column whose unit stands beside it; the counterpart in United States units behind.
+std::string cell_text(const Context& c, double value, const std::string& unit) {
+  std::string text = number(value, given_digits);
+  if (converted(c, unit)) text += " (" + in_us_unit(value, unit, converted_digits) + ")";
+  return escaped(text);
 }
 
 /// "8 × HK-44C and 2 × HK-600W".
@@ -34,9 +44,9 @@ std::string heads_text(const Context& c, const std::vector<calc::HeadsOf>& heads
 
 /// The edge, or that there is none as far as was looked.
 std::string edge_text(const Context& c, const calc::Edge& edge) {
-  if (edge.printed) return value_text(c, *edge.printed, edge.unit);
+  if (edge.printed) return cell_text(c, *edge.printed, edge.unit);
   Values values;
-  values.set_markup("VALUE", value_text(c, far_of(edge), edge.unit));
+  values.set_markup("VALUE", cell_text(c, far_of(edge), edge.unit));
   return c.templates.words(c.language(), edge.up ? "room.over" : "room.under", values);
 }
 
@@ -50,22 +60,20 @@ const calc::Edge* find(const std::vector<calc::Edge>& all, const calc::Edge& lik
 
 void add_row(const Context& c, Values& values, const calc::Edge& passes) {
   const calc::Edge* const rec = find(c.spec.edges, passes, calc::EdgeKind::recommended);
-  const calc::Edge* const any = find(c.spec.edges, passes, calc::EdgeKind::any);
-  if (any == nullptr) return;
+  if (rec == nullptr) return;
   Values name;
   name.set_markup("FIELD", c.field(passes.quantity));
   Values& row = values.add("ROW");
   row.set("KEY", c.place_of(passes.quantity));
   row.set_markup("NAME",
                  c.templates.words(c.language(), passes.up ? "room.up" : "room.down", name));
-  row.set_markup("NOW", value_text(c, passes.now, passes.unit));
+  row.set("UNIT", pretty_unit(passes.unit));
+  row.set_markup("NOW", cell_text(c, passes.now, passes.unit));
   row.set_markup("PASSES", edge_text(c, passes));
   row.set_markup("GATE", passes.beyond.empty() ? std::string() : c.words("gate." + passes.beyond));
-  row.set_markup("RECOMMENDED", rec != nullptr ? edge_text(c, *rec) : std::string());
-  const calc::Edge& last = rec != nullptr ? *rec : passes;
-  const bool nothing = last.value && last.arrangement.empty();
-  row.set_markup("BEYOND", nothing ? c.words("room.nothing") : heads_text(c, last.arrangement));
-  row.set_markup("ANY", edge_text(c, *any));
+  row.set_markup("RECOMMENDED", edge_text(c, *rec));
+  const bool nothing = rec->value && rec->arrangement.empty();
+  row.set_markup("BEYOND", nothing ? c.words("room.nothing") : heads_text(c, rec->arrangement));
 }
 
 }  // namespace

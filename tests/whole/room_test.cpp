@@ -50,7 +50,6 @@ std::string hardware(const std::vector<calc::Group>& groups) {
 /// Whether an edge's claim holds for a request: `recommended` claims what `passes` does and more.
 bool holds(const std::string& kind, const calc::Request& request, const calc::Catalogue& catalogue,
            const std::vector<calc::Group>& chosen) {
-  if (kind == "any") return fits(request, catalogue);
   const calc::Job job = calc::resolve(request, catalogue, date);
   calc::Judge judge(catalogue, job.currency, chosen, calc::Judge::Heads::built);
   if (!judge.of(job).failing.empty()) return false;
@@ -162,7 +161,7 @@ std::string too_much(unsigned number) {
     return (state >> 16U) % count;
   };
   std::string changes;
-  const unsigned count = 1 + pick(3);
+  const unsigned count = 1 + pick(2);
   for (unsigned i = 0; i < count; ++i) {
     switch (pick(9)) {
       case 0:
@@ -217,11 +216,11 @@ TEST_CASE("an edge that a closed form knows is that") {
   REQUIRE(width != nullptr);
   // Source: method.md section 3, speed limit = m f_allowed 25.4/R_m; S + (n - 1) P covers the
   // width.
-  if (speed->at("beyond") == "frequency") {
+  if (speed->value("beyond", "") == "frequency") {
     CHECK(speed->at("value").get<double>() ==
           doctest::Approx(g.speed_limit.si() * 60).epsilon(1e-6));
   }
-  CHECK(width->at("beyond") == "width");
+  CHECK(width->value("beyond", "") == "width");
   const double reach = calc::in_mm(g.swath + g.head_pitch * (g.heads_across - 1));
   CHECK(width->at("value").get<double>() == doctest::Approx(reach).epsilon(1e-6));
 }
@@ -229,7 +228,7 @@ TEST_CASE("an edge that a closed form knows is that") {
 TEST_CASE("the nearest miss of requests that ask too much is accepted, and nothing nearer is") {
   int infeasible = 0, helped = 0;
   std::set<std::string> fields;
-  for (unsigned i = 0; infeasible < 40 && i < 400; ++i) {
+  for (unsigned i = 0; infeasible < 60 && i < 600; ++i) {
     const std::string changes = too_much(i);
     CAPTURE(changes);
     const whole::Case made = whole::case_of(changes);
@@ -250,7 +249,7 @@ TEST_CASE("the nearest miss of requests that ask too much is accepted, and nothi
     if (distance > 0) check_none_nearer(made, distance);
     CHECK(made.markup().find("Smallest change that helps") != std::string::npos);
   }
-  CHECK(infeasible == 40);
+  CHECK(infeasible == 60);
   CHECK(helped >= 20);
   CHECK(fields.size() >= 4);
 }
