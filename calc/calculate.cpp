@@ -110,7 +110,7 @@ void add_chosen(const Job& job, const Catalogue& catalogue, const Selection& sel
 void add_room(const Job& job, const Catalogue& catalogue, const Selection& selection,
               Specification& spec) {
   if (spec.verdict == Verdict::infeasible) {
-    spec.nearest_miss = nearest_miss(job, catalogue);
+    spec.nearest_miss = nearest_miss(job, catalogue, selection);
     spec.musts_in_the_way = musts_in_the_way(job, catalogue);
   } else if (!selection.chosen.empty()) {
     spec.edges = edges(job, catalogue, selection);

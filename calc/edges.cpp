@@ -85,21 +85,21 @@ class Finder {
   void look(const Movable& m, bool up) {
     const double far = up ? farthest_edge : 1 / farthest_edge;
     const auto built = [&](double factor) { return judge_.of(vary_.at(m, factor)).failing; };
-    vary_.only(rivals_of(m));
     Edge edge{m.field, m.unit, EdgeKind::passes, up, m.now, {}, {}, {}, {}};
     const std::vector<Reason> at_far = built(far);
-    Bracket turn{far, far};
-    Choice beyond;
+    double passes = far;
     if (!at_far.empty()) {
-      turn =
+      const Bracket turn =
           narrow(1, far, trial_of(at_far), [&](double factor) { return trial_of(built(factor)); });
+      passes = turn.pass;
       edge.beyond = gate_of(worst(built(turn.fail)));
-      beyond = vary_.some(m, turn.fail);
-      edge.arrangement = in_short(beyond.groups);
-      put(m, turn.pass, edge);
+      put(m, passes, edge);
     }
     edges_.push_back(edge);
-    recommended(m, turn, at_far.empty() ? nullptr : &beyond);
+    edge.kind = EdgeKind::recommended;
+    edge.beyond.clear();
+    recommended(m, passes, edge);
+    edges_.push_back(edge);
   }
 
   /// Sets value and printed of an edge that was found at a factor.
@@ -117,37 +117,25 @@ class Finder {
     }
   }
 
-  /// Within what passes; `beyond` is what is chosen behind that edge, null where there is none.
-  void recommended(const Movable& m, const Bracket& passes, const Choice* beyond) {
-    Edge edge = edges_.back();
-    edge.kind = EdgeKind::recommended;
-    edge.beyond.clear();
-    const Choice inside = vary_.some(m, passes.pass);
-    if (same_hardware(inside.groups, *chosen_)) {
-      edge.arrangement = beyond != nullptr ? in_short(beyond->groups) : std::vector<HeadsOf>();
-      edges_.push_back(edge);
-      return;
-    }
+  /// Moves the edge in to where the chosen heads cease to be those chosen; `passes`: as far as they
+  /// pass.
+  void recommended(const Movable& m, double passes, Edge& edge) {
     const std::vector<char>& all = rivals_of(m);
-    Choice winner = inside;
-    Bracket turn{1, passes.pass};
+    Choice winner = vary_.choose(m, passes, all);
+    if (same_hardware(winner.groups, *chosen_)) return;
+    Bracket turn{1, passes};
     std::vector<char> duel = marks(*chosen_);
     for (int round = 0; round < most_rounds; ++round) {
       add(marks(winner.groups), duel);
-      vary_.only(duel);
       turn = narrow(1, turn.fail, {}, [&](double factor) {
-        return Trial{same_hardware(vary_.some(m, factor).groups, *chosen_)};
+        return Trial{same_hardware(vary_.choose(m, factor, duel).groups, *chosen_)};
       });
-      vary_.only(all);
-      const Choice before = vary_.some(m, turn.pass);
-      winner = vary_.some(m, turn.fail);
-      if (same_hardware(before.groups, *chosen_)) break;
-      winner = before;
+      winner = vary_.choose(m, turn.pass, all);
+      if (same_hardware(winner.groups, *chosen_)) break;
       turn.fail = turn.pass;
     }
-    edge.arrangement = in_short(winner.groups);
+    edge.arrangement = in_short(vary_.choose(m, turn.fail, all).groups);
     put(m, turn.pass, edge);
-    edges_.push_back(edge);
   }
 
   /// What is easier for some is harder for others where both ways may help.

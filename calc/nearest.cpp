@@ -17,7 +17,10 @@ constexpr int most_tries = 3;
 
 class Easing {
  public:
-  Easing(const Job& job, const Catalogue& catalogue) : job_(&job), vary_(job, catalogue) {}
+  Easing(const Job& job, const Catalogue& catalogue, const Selection& selection)
+      : job_(&job), vary_(job, catalogue), all_(selection.hopeless) {
+    for (char& mark : all_) mark = static_cast<char>(mark == 0);
+  }
 
   std::optional<NearestMiss> run() {
     for (const Movable& m : movables(*job_->request)) {
@@ -31,23 +34,22 @@ class Easing {
   /// One number one way, unless it has to go further than another that helps.
   void ease(const Movable& m, double way) {
     const double far = std::exp(way * distance_ * (best_ ? 1 - tolerance : 1));
-    Choice found = vary_.whole(m, far);
+    const Choice found = vary_.choose(m, far, all_);
     if (found.groups.empty()) return;
-    vary_.only(std::move(found.candidates));
     const auto something = [&](double factor) {
-      const Choice c = vary_.some(m, factor);
+      const Choice c = vary_.choose(m, factor, found.candidates);
       return Trial{!c.groups.empty(), c.over};
     };
     const Bracket turn = narrow(far, 1, something(1), something);
     confirm(m, turn.pass, way);
   }
 
-  /// The rounded value, run again with the whole catalogue.
+  /// The rounded value, run again with all heads.
   void confirm(const Movable& m, double factor, double way) {
     double to = m.now * factor;
     for (int i = 0; i < most_tries; ++i) {
       to = rounded(m, to, way);
-      const Choice found = vary_.whole(m, to / m.now);
+      const Choice found = vary_.choose(m, to / m.now, all_);
       if (!found.groups.empty()) {
         distance_ = std::abs(std::log(factor));
         best_ = {m.field, m.unit, m.now, to, to / m.now - 1, in_short(found.groups)};
@@ -64,14 +66,16 @@ class Easing {
 
   const Job* job_;
   Vary vary_;
+  std::vector<char> all_;  ///< heads that some number may let in
   double distance_ = std::log(farthest_ease);
   std::optional<NearestMiss> best_;
 };
 
 }  // namespace
 
-std::optional<NearestMiss> nearest_miss(const Job& job, const Catalogue& catalogue) {
-  return Easing(job, catalogue).run();
+std::optional<NearestMiss> nearest_miss(const Job& job, const Catalogue& catalogue,
+                                        const Selection& selection) {
+  return Easing(job, catalogue, selection).run();
 }
 
 std::vector<std::string> musts_in_the_way(const Job& job, const Catalogue& catalogue) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "calc/bom_prices.h"
 #include "calc/lattice.h"
 #include "calc/selection_parts.h"
 
@@ -28,15 +29,14 @@ bool uses(const Option& option, std::size_t head) {
 /// The whole search of one job: fields per way of motion, all stations, what came first.
 class Run {
  public:
-  Run(const Job& job, const Catalogue& catalogue, const std::vector<char>* only = nullptr)
+  Run(const Job& job, const Catalogue& catalogue)
       : search_(prepare(job, catalogue)), stations_(search_) {
-    if (job.single_pass) fields_.push_back(try_all(search_, false, only));
-    if (job.scanning) fields_.push_back(try_all(search_, true, only));
-    for (const Field& field : fields_) {
-      std::vector<Option> made = combine(search_, stations_, field);
-      std::move(made.begin(), made.end(), std::back_inserter(options_));
-    }
-    choose();
+    run(nullptr);
+  }
+  Run(const Job& job, const Catalogue& catalogue, const PriceBook& book, Advances& advances,
+      const std::vector<char>* only)
+      : search_(prepare(job, catalogue)), stations_(search_, book, advances) {
+    run(only);
   }
 
   Choice choice() const {
@@ -66,6 +66,16 @@ class Run {
   }
 
  private:
+  void run(const std::vector<char>* only) {
+    if (search_.job->single_pass) fields_.push_back(try_all(search_, false, only));
+    if (search_.job->scanning) fields_.push_back(try_all(search_, true, only));
+    for (const Field& field : fields_) {
+      std::vector<Option> made = combine(search_, stations_, field);
+      std::move(made.begin(), made.end(), std::back_inserter(options_));
+    }
+    choose();
+  }
+
   /// Marks the heads of which a try for some group in some way of motion is so.
   template <class Is>
   std::vector<char> marked(Is is) const {
@@ -298,9 +308,23 @@ Selection select(const Job& job, const Catalogue& catalogue) {
   return Run(job, catalogue).result();
 }
 
-Choice choose(const Job& job, const Catalogue& catalogue, const std::vector<char>* only) {
+Choice choose(const Job& job, const Catalogue& catalogue) {
   if (!job.missing.empty()) return {};
-  return Run(job, catalogue, only).choice();
+  return Run(job, catalogue).choice();
+}
+
+struct Chooser::Store {
+  PriceBook book;
+  Advances advances;
+};
+
+Chooser::Chooser(const Catalogue& catalogue, const std::string& currency)
+    : catalogue_(&catalogue), store_(std::make_unique<Store>(Store{{catalogue, currency}, {}})) {}
+Chooser::~Chooser() = default;
+
+Choice Chooser::choose(const Job& job, const std::vector<char>* only) {
+  if (!job.missing.empty()) return {};
+  return Run(job, *catalogue_, store_->book, store_->advances, only).choice();
 }
 
 }  // namespace calc

@@ -17,7 +17,7 @@ double rounded(double value, int digits, Round round) {
 }  // namespace
 
 Vary::Vary(const Job& job, const Catalogue& catalogue)
-    : job_(&job), catalogue_(&catalogue), moved_(*job.request) {}
+    : job_(&job), catalogue_(&catalogue), moved_(*job.request), chooser_(catalogue, job.currency) {}
 
 const Job& Vary::at(const Movable& what, double factor) {
   if (last_) move(*last_, 1, *job_->request, moved_);

@@ -2,7 +2,6 @@
 #pragma once
 
 #include <optional>
-#include <utility>
 #include <vector>
 
 #include "calc/moves.h"
@@ -18,13 +17,9 @@ class Vary {
   /// The job with the number so many times as great. Holds until the next call.
   const Job& at(const Movable& what, double factor);
 
-  /// What the whole catalogue comes to at a factor.
-  Choice whole(const Movable& what, double factor) { return choose(at(what, factor), *catalogue_); }
-  /// From now on some() searches only these heads, marked as Choice marks its candidates.
-  void only(std::vector<char> heads) { heads_ = std::move(heads); }
-  /// The same as whole(), of the heads last named.
-  Choice some(const Movable& what, double factor) {
-    return choose(at(what, factor), *catalogue_, &heads_);
+  /// What these heads, marked as Choice marks its candidates, come to at a factor.
+  Choice choose(const Movable& what, double factor, const std::vector<char>& heads) {
+    return chooser_.choose(at(what, factor), &heads);
   }
 
  private:
@@ -32,7 +27,7 @@ class Vary {
   const Catalogue* catalogue_;
   Request moved_;
   std::optional<Movable> last_;  ///< the number that is not as it was
-  std::vector<char> heads_;
+  Chooser chooser_;
   Job resolved_;
 };
 

@@ -72,8 +72,7 @@ void add_row(const Context& c, Values& values, const calc::Edge& passes) {
   row.set_markup("PASSES", edge_text(c, passes));
   row.set_markup("GATE", passes.beyond.empty() ? std::string() : c.words("gate." + passes.beyond));
   row.set_markup("RECOMMENDED", edge_text(c, *rec));
-  const bool nothing = rec->value && rec->arrangement.empty();
-  row.set_markup("BEYOND", nothing ? c.words("room.nothing") : heads_text(c, rec->arrangement));
+  row.set_markup("BEYOND", heads_text(c, rec->arrangement));
 }
 
 }  // namespace

@@ -44,7 +44,7 @@ struct Times {
     decision.push_back(milliseconds([&] { calc::decide(job, catalogue, selection); }));
     if (!job.missing.empty()) return;
     if (selection.chosen.empty()) {
-      nearest.push_back(milliseconds([&] { calc::nearest_miss(job, catalogue); }));
+      nearest.push_back(milliseconds([&] { calc::nearest_miss(job, catalogue, selection); }));
     } else {
       edges.push_back(milliseconds([&] { calc::edges(job, catalogue, selection); }));
     }

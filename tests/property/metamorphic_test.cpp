@@ -77,7 +77,20 @@ void add_names(const Json& groups, std::set<std::string>& names) {
   for (const Json& g : groups) names.insert(g.at("head").get<std::string>());
 }
 
-/// Heads that a specification names beside their own row of reasons.
+/// Heads that would come in if a demand for service were dropped: the answer tells of them without
+/// a name.
+void add_kept_out(const Json& spec, std::set<std::string>& names) {
+  for (const Json& must : spec.at("musts_in_the_way")) {
+    const std::string code = must.get<std::string>().substr(std::string("service.").size());
+    for (const Json& row : spec.at("rejected")) {
+      for (const Json& reason : row.at("reasons")) {
+        if (reason.at("code") == code) names.insert(row.at("head").get<std::string>());
+      }
+    }
+  }
+}
+
+/// Heads that a specification speaks of beside their own row of reasons.
 std::set<std::string> named(const Json& spec) {
   std::set<std::string> names;
   if (spec.contains("chosen")) add_names(spec.at("chosen").at("groups"), names);
@@ -88,6 +101,7 @@ std::set<std::string> named(const Json& spec) {
   if (spec.contains("nearest_miss") && !spec.at("nearest_miss").is_null()) {
     add_names(spec.at("nearest_miss").at("arrangement"), names);
   }
+  if (spec.contains("musts_in_the_way")) add_kept_out(spec, names);
   return names;
 }
 
