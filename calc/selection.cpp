@@ -58,8 +58,8 @@ class Run {
     for (const Option& a : alternatives_) s.alternatives.push_back(groups(a));
     reject(s);
     s.candidates = marked([](const HeadTry& t) { return !t.accepted.empty(); });
-    s.hopefuls = marked(
-        [](const HeadTry& t) { return !t.failures.empty() && only_of_fit(t.failures); });
+    s.hopefuls =
+        marked([](const HeadTry& t) { return !t.failures.empty() && only_of_fit(t.failures); });
     s.hopeless = marked([](const HeadTry& t) { return !of_kind(t.failures); });
     for (char& mark : s.hopeless) mark = static_cast<char>(mark == 0);
     return s;

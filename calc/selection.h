@@ -33,7 +33,7 @@ Selection select(const Job& job, const Catalogue& catalogue);
 
 /// What the search comes to, without reasons, notes and places of heads.
 struct Choice {
-  std::vector<Group> groups;  ///< empty: nothing passed
+  std::vector<Group> groups;     ///< empty: nothing passed
   std::vector<char> candidates;  ///< per head of the catalogue: whether it serves some group
   double over = 1;  ///< when nothing passed: by which ratio the least failing misses; 1: not known
 };

@@ -285,10 +285,7 @@ Stations::Stations(const Search& search)
 Stations::Stations(const Search& search, const PriceBook& book)
     : search_(&search), book_(&book), scratch_(std::make_unique<Sizing>()) {}
 Stations::Stations(const Search& search, const PriceBook& book, Advances& advances)
-    : search_(&search),
-      book_(&book),
-      scratch_(std::make_unique<Sizing>()),
-      advances_(&advances) {}
+    : search_(&search), book_(&book), scratch_(std::make_unique<Sizing>()), advances_(&advances) {}
 Stations::~Stations() = default;
 
 Sized sized_of(const Job& job, const std::vector<Group>& groups, const Sizing& sizing) {

@@ -10,6 +10,7 @@ namespace output {
 namespace {
 
 constexpr int given_digits = 9, converted_digits = 4;
+const std::string dash = "\u2013";
 
 /// As far as the calculation looks.
 double far_of(const calc::Edge& edge) {
@@ -64,15 +65,14 @@ void add_row(const Context& c, Values& values, const calc::Edge& passes) {
   Values name;
   name.set_markup("FIELD", c.field(passes.quantity));
   Values& row = values.add("ROW");
-  row.set("KEY", c.place_of(passes.quantity));
   row.set_markup("NAME",
                  c.templates.words(c.language(), passes.up ? "room.up" : "room.down", name));
   row.set("UNIT", pretty_unit(passes.unit));
   row.set_markup("NOW", cell_text(c, passes.now, passes.unit));
   row.set_markup("PASSES", edge_text(c, passes));
-  row.set_markup("GATE", passes.beyond.empty() ? std::string() : c.words("gate." + passes.beyond));
+  row.set_markup("GATE", passes.beyond.empty() ? dash : c.words("gate." + passes.beyond));
   row.set_markup("RECOMMENDED", edge_text(c, *rec));
-  row.set_markup("BEYOND", heads_text(c, rec->arrangement));
+  row.set_markup("BEYOND", rec->arrangement.empty() ? dash : heads_text(c, rec->arrangement));
 }
 
 }  // namespace
