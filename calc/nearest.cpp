@@ -46,7 +46,7 @@ class Easing {
 
   /// The rounded value, run again with all heads.
   void confirm(const Movable& m, double factor, double way) {
-    double to = m.now * factor;
+    double to = m.now * factor * (1 - way * bracket_width);  // the turn may be a round value itself
     for (int i = 0; i < most_tries; ++i) {
       to = rounded(m, to, way);
       const Choice found = vary_.choose(m, to / m.now, all_);
@@ -60,7 +60,7 @@ class Easing {
   }
 
   static double rounded(const Movable& m, double to, double way) {
-    if (m.whole) return way < 0 ? floor_tolerant(to) : ceil_tolerant(to);
+    if (m.whole) return std::round(to);
     return way < 0 ? rounded_down(to, digits) : rounded_up(to, digits);
   }
 

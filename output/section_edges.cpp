@@ -33,7 +33,7 @@ std::string cell_text(const Context& c, double value, const std::string& unit) {
   return escaped(text);
 }
 
-/// "8 × HK-44C and 2 × HK-600W".
+/// "8 × ONE and 2 × OTHER".
 std::string heads_text(const Context& c, const std::vector<calc::HeadsOf>& heads) {
   std::vector<std::string> pieces;
   for (const calc::HeadsOf& h : heads) {

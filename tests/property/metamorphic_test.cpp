@@ -102,6 +102,12 @@ std::set<std::string> named(const Json& spec) {
     add_names(spec.at("nearest_miss").at("arrangement"), names);
   }
   if (spec.contains("musts_in_the_way")) add_kept_out(spec, names);
+  if (spec.contains("speed_steps")) {
+    for (const Json& step : spec.at("speed_steps")) {
+      if (!step.contains("heads")) continue;
+      for (const Json& head : step.at("heads")) names.insert(head.get<std::string>());
+    }
+  }
   return names;
 }
 

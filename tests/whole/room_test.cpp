@@ -144,11 +144,12 @@ void check_none_nearer(const whole::Case& made, double distance) {
   }
 }
 
-/// How far it was before it was rounded, at the least: three digits, or a count, to the far side.
+/// How far it was before it was rounded, at the least: three digits to the far side; a
+/// count is not rounded.
 double least_distance(const Json& miss) {
   const double from = miss.at("from");
   const double to = miss.at("to");
-  const double step = miss.at("unit") == "" ? 1 : std::pow(10.0, std::floor(std::log10(to)) - 2);
+  const double step = miss.at("unit") == "" ? 0 : std::pow(10.0, std::floor(std::log10(to)) - 2);
   const double nearer = to > from ? std::max(from, to - step) : std::min(from, to + step);
   return std::abs(std::log(nearer / from)) * (1 - 1e-5);
 }
