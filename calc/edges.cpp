@@ -62,8 +62,8 @@ class Finder {
         catalogue_(&catalogue),
         chosen_(&selection.chosen),
         vary_(job, catalogue),
-        judge_(catalogue, job.currency, selection.chosen, Judge::Heads::built) {
-    rivals_ = selection.candidates;
+        judge_(catalogue, job.currency, selection.chosen, Judge::Heads::built),
+        rivals_(selection.candidates) {
     // A head kept from a bad band of frequencies may come back when the line runs faster.
     for (std::size_t i = 0; i < rivals_.size(); ++i) {
       if (catalogue.heads[i].avoid) rivals_[i] = 1;

@@ -39,7 +39,7 @@ class Judge {
   struct Part {
     const std::string* group = nullptr;
     Shape shape;
-    const Group* built;  ///< null: planned
+    const Group* built = nullptr;  ///< null: planned
   };
   static void reach(const Search& search, const Part& part, const Arrangement& a,
                     std::vector<Reason>& failing);
