@@ -36,6 +36,7 @@ std::string cell_text(const Context& c, double value, const std::string& unit) {
 /// "8 × ONE and 2 × OTHER".
 std::string heads_text(const Context& c, const std::vector<calc::HeadsOf>& heads) {
   std::vector<std::string> pieces;
+  pieces.reserve(heads.size());
   for (const calc::HeadsOf& h : heads) {
     pieces.push_back(
         c.words("room.heads", {{"COUNT", std::to_string(h.heads_total)}, {"HEAD", h.head}}));
