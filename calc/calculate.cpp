@@ -5,7 +5,9 @@
 
 #include "calc/calculate_inputs.h"
 #include "calc/checks.h"
+#include "calc/edges.h"
 #include "calc/ink_state.h"
+#include "calc/nearest.h"
 #include "calc/placement.h"
 #include "calc/safety.h"
 #include "calc/selection.h"
@@ -104,6 +106,17 @@ void add_chosen(const Job& job, const Catalogue& catalogue, const Selection& sel
   }
 }
 
+/// What would make something fit, or how far what fits may be moved.
+void add_room(const Job& job, const Catalogue& catalogue, const Selection& selection,
+              Specification& spec) {
+  if (spec.verdict == Verdict::infeasible) {
+    spec.nearest_miss = nearest_miss(job, catalogue, selection);
+    spec.musts_in_the_way = musts_in_the_way(job, catalogue);
+  } else if (!selection.chosen.empty()) {
+    spec.edges = edges(job, catalogue, selection);
+  }
+}
+
 void add_inputs(const Job& job, const Catalogue& catalogue, Specification& spec) {
   spec.inputs = request_inputs(job, spec.assumptions);
   append(catalogue_inputs(catalogue, spec), spec.inputs);
@@ -130,6 +143,7 @@ Specification calculate(const Request& request, const Catalogue& catalogue,
   spec.verdict = decision.verdict;
   spec.conditions = std::move(decision.conditions);
   spec.uncertainty = std::move(decision.uncertainty);
+  add_room(job, catalogue, selection, spec);
   place(request, spec.warnings);
   std::vector<Question> questions = job.questions;
   append(selection.questions, questions);

@@ -43,16 +43,30 @@ bool of_carriage(const Arrangement& a, const Finding& f) {
 }  // namespace
 
 Judge::Judge(const Catalogue& catalogue, const std::string& currency,
-             const std::vector<Group>& groups)
+             const std::vector<Group>& groups, Heads heads)
     : catalogue_(&catalogue), book_(catalogue, currency) {
   parts_.reserve(groups.size());
-  for (const Group& g : groups) parts_.push_back({&g.name, shape_of(catalogue, g)});
+  for (const Group& g : groups) {
+    parts_.push_back({&g.name, shape_of(catalogue, g), heads == Heads::built ? &g : nullptr});
+  }
+}
+
+void Judge::reach(const Search& search, const Part& part, const Arrangement& a,
+                  std::vector<Reason>& failing) {
+  if (a.scan || a.across <= part.built->heads_across) return;
+  const Length least = part.built->head_pitch * (part.built->heads_across - 1) + part.built->swath;
+  failing.push_back(
+      {"heads", *part.group, "width", in_mm(search.width), in_mm(least), "mm", false});
 }
 
 /// The failing gates of one group; its new figures go to `anew`.
 void Judge::regate(const Search& search, const GroupNeed& need, std::size_t part,
                    std::vector<Candidate>& anew) {
-  const Shape& shape = parts_[part].shape;
+  Shape shape = parts_[part].shape;
+  if (parts_[part].built != nullptr) {
+    const Resolution asked = motion_demand(*search.job, shape.scanning).required;
+    shape.motion_axis = std::max(shape.motion_axis, asked);
+  }
   const Head& head = search.catalogue->heads[shape.head];
   Findings findings;
   check_head(search, need, head, findings);
@@ -68,6 +82,7 @@ void Judge::regate(const Search& search, const GroupNeed& need, std::size_t part
   for (const Finding& f : findings.failures) {
     if (!of_carriage(a, f)) judged_.failing.push_back(to_reason(f, need.group->name));
   }
+  if (parts_[part].built != nullptr) reach(search, parts_[part], a, judged_.failing);
 }
 
 /// The gates on the whole station of groups worked out anew.

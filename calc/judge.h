@@ -25,8 +25,13 @@ struct Judged {
 /// some of its values moved; groups are of its channels.
 class Judge {
  public:
-  /// Both must outlive it. Throws std::logic_error where the catalogue lacks a head or mode.
-  Judge(const Catalogue& catalogue, const std::string& currency, const std::vector<Group>& groups);
+  /// Heads that are only planned are as many as a job asks. Those that are built stand: a width
+  /// they do not reach fails (`heads`, subject "width", in mm), while along the motion they jet as
+  /// densely as the job asks.
+  enum class Heads { planned, built };
+  /// All must outlive it. Throws std::logic_error where the catalogue lacks a head or mode.
+  Judge(const Catalogue& catalogue, const std::string& currency, const std::vector<Group>& groups,
+        Heads heads = Heads::planned);
   /// Holds until the next call.
   const Judged& of(const Job& job);
 
@@ -34,7 +39,10 @@ class Judge {
   struct Part {
     const std::string* group = nullptr;
     Shape shape;
+    const Group* built = nullptr;  ///< null: planned
   };
+  static void reach(const Search& search, const Part& part, const Arrangement& a,
+                    std::vector<Reason>& failing);
   void regate(const Search& search, const GroupNeed& need, std::size_t part,
               std::vector<Candidate>& anew);
   void gate_station(const Search& search, const std::vector<Candidate>& anew);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "calc/bom_prices.h"
 #include "calc/lattice.h"
 #include "calc/selection_parts.h"
 
@@ -30,13 +31,20 @@ class Run {
  public:
   Run(const Job& job, const Catalogue& catalogue)
       : search_(prepare(job, catalogue)), stations_(search_) {
-    if (job.single_pass) fields_.push_back(try_all(search_, false));
-    if (job.scanning) fields_.push_back(try_all(search_, true));
-    for (const Field& field : fields_) {
-      std::vector<Option> made = combine(search_, stations_, field);
-      std::move(made.begin(), made.end(), std::back_inserter(options_));
-    }
-    choose();
+    run(nullptr);
+  }
+  Run(const Job& job, const Catalogue& catalogue, const PriceBook& book, Advances& advances,
+      const std::vector<char>* only)
+      : search_(prepare(job, catalogue)), stations_(search_, book, advances) {
+    run(only);
+  }
+
+  Choice choice() const {
+    Choice c;
+    if (chosen_) c.groups = groups(*chosen_, false);
+    c.candidates = marked([](const HeadTry& t) { return !t.accepted.empty(); });
+    if (!chosen_) c.over = least_miss();
+    return c;
   }
 
   Selection result() {
@@ -49,10 +57,86 @@ class Run {
     }
     for (const Option& a : alternatives_) s.alternatives.push_back(groups(a));
     reject(s);
+    s.candidates = marked([](const HeadTry& t) { return !t.accepted.empty(); });
+    s.hopefuls =
+        marked([](const HeadTry& t) { return !t.failures.empty() && only_of_fit(t.failures); });
+    s.hopeless = marked([](const HeadTry& t) { return !of_kind(t.failures); });
+    for (char& mark : s.hopeless) mark = static_cast<char>(mark == 0);
     return s;
   }
 
  private:
+  void run(const std::vector<char>* only) {
+    if (search_.job->single_pass) fields_.push_back(try_all(search_, false, only));
+    if (search_.job->scanning) fields_.push_back(try_all(search_, true, only));
+    for (const Field& field : fields_) {
+      std::vector<Option> made = combine(search_, stations_, field);
+      std::move(made.begin(), made.end(), std::back_inserter(options_));
+    }
+    choose();
+  }
+
+  /// Marks the heads of which a try for some group in some way of motion is so.
+  template <class Is>
+  std::vector<char> marked(Is is) const {
+    std::vector<char> marks(search_.catalogue->heads.size(), 0);
+    for (const Field& field : fields_) {
+      for (const auto& tries : field) {
+        for (std::size_t h = 0; h < tries.size(); ++h) {
+          if (is(tries[h])) marks[h] = 1;
+        }
+      }
+    }
+    return marks;
+  }
+
+  /// Whether one of the failures is of what a head is made for, which no number mends.
+  static bool of_kind(const std::vector<Finding>& failures) {
+    return std::any_of(failures.begin(), failures.end(), [](const Finding& f) {
+      return f.code == "ink_family" || f.code == "ink_substrate" || f.code == "serviceable" ||
+             f.code == "waveform" || f.code == "driver_sources";
+    });
+  }
+
+  static bool only_of_fit(const std::vector<Finding>& failures) {
+    return std::all_of(failures.begin(), failures.end(), [](const Finding& f) {
+      return f.code == "throw" || f.code == "viscosity" || f.code == "slope";
+    });
+  }
+
+  /// By which ratio the worst of the failures is missed; 1 where one has no measure.
+  static double miss(const std::vector<Finding>& failures) {
+    double over = 1;
+    for (const Finding& f : failures) {
+      if (f.value <= 0 || f.limit <= 0) return 1;
+      over = std::max(over, f.at_least ? f.limit / f.value : f.value / f.limit);
+    }
+    return over;
+  }
+
+  /// The least such ratio above 1 of the stations; without any, of the heads for the group that is
+  /// worst off.
+  double least_miss() const {
+    double least = 0;
+    const auto offer = [&](const std::vector<Finding>& failures) {
+      const double over = miss(failures);
+      if (over > 1 && (least <= 0 || over < least)) least = over;
+    };
+    for (const Option& o : options_) offer(o.failures);
+    if (!options_.empty()) return std::max(1.0, least);
+    double worst = 1;
+    for (const Field& field : fields_) {
+      for (const auto& tries : field) {
+        least = 0;
+        const bool served = std::any_of(tries.begin(), tries.end(),
+                                        [](const HeadTry& t) { return !t.accepted.empty(); });
+        for (const HeadTry& t : tries) offer(t.failures);
+        if (!served) worst = std::max(worst, least);
+      }
+    }
+    return worst;
+  }
+
   /// The best station, then all that differ from it in one group, once more: combinations of
   /// several groups are looked at only in part.
   void choose() {
@@ -111,7 +195,7 @@ class Run {
     }
   }
 
-  std::vector<Group> groups(const Option& option) const {
+  std::vector<Group> groups(const Option& option, bool placed = true) const {
     std::vector<Group> out;
     const std::vector<Arrangement> parts = stations_.arrangements(option.parts);
     for (std::size_t g = 0; g < parts.size(); ++g) {
@@ -119,9 +203,9 @@ class Run {
       const Head& head = search_.catalogue->heads[a.shape.head];
       Findings unused;
       const auto facts = mode_facts(search_, head, head.modes[a.shape.mode], unused);
-      out.push_back(to_group(search_, search_.groups[g], *facts, a, true));
+      out.push_back(to_group(search_, search_.groups[g], *facts, a, placed));
     }
-    stand_in_line(*search_.job, out);
+    if (placed) stand_in_line(*search_.job, out);
     return out;
   }
 
@@ -222,6 +306,25 @@ class Run {
 Selection select(const Job& job, const Catalogue& catalogue) {
   if (!job.missing.empty()) return {};
   return Run(job, catalogue).result();
+}
+
+Choice choose(const Job& job, const Catalogue& catalogue) {
+  if (!job.missing.empty()) return {};
+  return Run(job, catalogue).choice();
+}
+
+struct Chooser::Store {
+  PriceBook book;
+  Advances advances;
+};
+
+Chooser::Chooser(const Catalogue& catalogue, const std::string& currency)
+    : catalogue_(&catalogue), store_(std::make_unique<Store>(Store{{catalogue, currency}, {}})) {}
+Chooser::~Chooser() = default;
+
+Choice Chooser::choose(const Job& job, const std::vector<char>* only) {
+  if (!job.missing.empty()) return {};
+  return Run(job, *catalogue_, store_->book, store_->advances, only).choice();
 }
 
 }  // namespace calc

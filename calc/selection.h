@@ -1,6 +1,7 @@
 /// The search: every head, mode and arrangement; what passes, what fails and by how much.
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -17,6 +18,9 @@ struct Selection {
   std::vector<RejectedHead> rejected;            ///< every head not chosen, with all reasons; those
                                        ///< of the alternatives too, with what they lost by
   std::vector<Notice> conditions;  ///< of the chosen arrangement
+  /// Per head of the catalogue: whether it serves some group; whether another throw or viscosity
+  /// might let it; whether no number of the request could.
+  std::vector<char> candidates, hopefuls, hopeless;
   std::string nearest_head;
   std::vector<Notice> warnings;         ///< beside figures of the chosen arrangement
   std::vector<Assumption> assumptions;  ///< used in it, beyond the job's own
@@ -26,6 +30,34 @@ struct Selection {
 };
 
 Selection select(const Job& job, const Catalogue& catalogue);
+
+/// What the search comes to, without reasons, notes and places of heads.
+struct Choice {
+  std::vector<Group> groups;     ///< empty: nothing passed
+  std::vector<char> candidates;  ///< per head of the catalogue: whether it serves some group
+  double over = 1;  ///< when nothing passed: by which ratio the least failing misses; 1: not known
+};
+Choice choose(const Job& job, const Catalogue& catalogue);
+
+/// choose() for many jobs in one currency, of which some numbers differ: what hangs on none of them
+/// is worked out once.
+class Chooser {
+ public:
+  /// The catalogue must outlive it.
+  Chooser(const Catalogue& catalogue, const std::string& currency);
+  ~Chooser();
+  Chooser(const Chooser&) = delete;
+  Chooser& operator=(const Chooser&) = delete;
+  Chooser(Chooser&&) = delete;
+  Chooser& operator=(Chooser&&) = delete;
+  /// `only`, where not null, marks the heads to be looked at.
+  Choice choose(const Job& job, const std::vector<char>* only = nullptr);
+
+ private:
+  struct Store;
+  const Catalogue* catalogue_;
+  std::unique_ptr<Store> store_;
+};
 
 /// The gates an arrangement of fixed shape fails under a job: for "what if this assumption moves".
 /// The groups' shape (head, mode, interleave, stack, resolution) is kept, all else is computed

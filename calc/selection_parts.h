@@ -34,7 +34,8 @@ HeadTry try_head(const Search& search, const GroupNeed& need, std::size_t head, 
 
 /// tries[group][head] of one way of motion.
 using Field = std::vector<std::vector<HeadTry>>;
-Field try_all(const Search& search, bool scanning);
+/// `only`, where not null, marks the heads to try; the others neither pass nor fail.
+Field try_all(const Search& search, bool scanning, const std::vector<char>* only = nullptr);
 
 /// A station: one candidate per group.
 struct Option {
@@ -58,6 +59,8 @@ class Stations {
   explicit Stations(const Search& search);
   /// With a book of the search's catalogue and currency, which must outlive it.
   Stations(const Search& search, const PriceBook& book);
+  /// And with a store of advances, which must outlive it too.
+  Stations(const Search& search, const PriceBook& book, Advances& advances);
   ~Stations();
   Stations(const Stations&) = delete;
   Stations& operator=(const Stations&) = delete;
@@ -83,7 +86,8 @@ class Stations {
   const PriceBook* book_;
   std::unique_ptr<Sizing> scratch_;  ///< overwritten by every sized()
   // Only a store of what was worked out before: const calls give the same whatever it holds.
-  mutable Advances advances_;
+  mutable Advances own_advances_;
+  Advances* advances_ = &own_advances_;
   mutable std::deque<Candidate> longer_;
   mutable std::map<std::pair<std::size_t, const Candidate*>, const Candidate*> longer_of_;
 };

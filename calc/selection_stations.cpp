@@ -240,7 +240,7 @@ std::vector<Arrangement> Stations::arrangements(const std::vector<const Candidat
   std::vector<Arrangement> list;
   list.reserve(parts.size());
   for (const Candidate* part : parts) list.push_back(part->arrangement);
-  if (list.size() > 1 && list.front().shape.scanning) ride_together(*search_, list, advances_);
+  if (list.size() > 1 && list.front().shape.scanning) ride_together(*search_, list, *advances_);
   return list;
 }
 
@@ -284,6 +284,8 @@ Stations::Stations(const Search& search)
       scratch_(std::make_unique<Sizing>()) {}
 Stations::Stations(const Search& search, const PriceBook& book)
     : search_(&search), book_(&book), scratch_(std::make_unique<Sizing>()) {}
+Stations::Stations(const Search& search, const PriceBook& book, Advances& advances)
+    : search_(&search), book_(&book), scratch_(std::make_unique<Sizing>()), advances_(&advances) {}
 Stations::~Stations() = default;
 
 Sized sized_of(const Job& job, const std::vector<Group>& groups, const Sizing& sizing) {

@@ -84,8 +84,7 @@ struct NearestMiss {
 };
 
 /// passes: the chosen heads as they stand fit. recommended: they are also still the ones chosen.
-/// any: some arrangement of the catalogue fits.
-enum class EdgeKind { passes, recommended, any };
+enum class EdgeKind { passes, recommended };
 
 /// How far one number of the request may move, all else as it is.
 struct Edge {
@@ -96,7 +95,7 @@ struct Edge {
   std::optional<double> value;  ///< the last that fits; absent: fits as far as was looked
   std::optional<double> printed;
   std::string beyond;                ///< passes: the gate that fails there
-  std::vector<HeadsOf> arrangement;  ///< what is chosen there; empty: nothing fits, or not known
+  std::vector<HeadsOf> arrangement;  ///< recommended: what is chosen there in place of what passes
 };
 
 struct Assumption {

@@ -38,6 +38,7 @@ constexpr std::array<Section, section_names.size() - 1> sections{{
     {"heads", heads_section},
     {"flexibility", flexibility_section},
     {"uncertainty", uncertainty_section},
+    {"edges", edges_section},
     {"questions", questions_section},
     {"checks", checks_section},
     {"control", control_section},

@@ -302,6 +302,7 @@ Json whole_json(const calc::Specification& specification, const JsonFacts& facts
   root["alternatives"] = json_list(specification.alternatives, alternative_json);
   root["speed_steps"] = json_list(specification.speed_steps, speed_step_json);
   root["rejected"] = json_list(specification.rejected, rejected_json);
+  set_room(root, specification);
   root["assumptions"] = json_list(specification.assumptions, assumption_json);
   root["uncertainty"] = json_list(specification.uncertainty, uncertainty_json);
   root["questions"] = json_list(specification.questions, question_json);

@@ -73,6 +73,8 @@ Json inks_json(const std::vector<calc::InkInHead>& inks);
 void set_drive(Json& root, const calc::Station& station);
 /// One headline figure with its range (json_uncertainty.cpp).
 Json uncertainty_json(const calc::Uncertainty& entry);
+/// Sets what would make something fit, or the edges of what fits (json_room.cpp).
+void set_room(Json& root, const calc::Specification& specification);
 /// One stage after the heads (json_stages.cpp).
 Json stage_json(const calc::Stage& stage);
 

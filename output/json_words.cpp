@@ -22,6 +22,10 @@ std::string_view json_word(calc::Family family) {
   return at(std::array<std::string_view, 4>{"straight", "staggered", "joined", "scanning"}, family);
 }
 
+std::string_view json_word(calc::EdgeKind kind) {
+  return at(std::array<std::string_view, 2>{"passes", "recommended"}, kind);
+}
+
 std::string_view json_word(calc::OriginKind kind) {
   return at(std::array<std::string_view, 4>{"given", "derived", "assumed", "catalogue"}, kind);
 }

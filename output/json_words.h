@@ -10,6 +10,7 @@ namespace output {
 
 std::string_view json_word(calc::Verdict verdict);
 std::string_view json_word(calc::Family family);
+std::string_view json_word(calc::EdgeKind kind);
 std::string_view json_word(calc::OriginKind kind);
 std::string_view json_word(calc::StepKind kind);
 /// P printed, L library, T transcribed table, C computed, M memory, cp common practice.

@@ -7,6 +7,7 @@
 #include "output/json_words.h"
 #include "output/plain_number.h"
 #include "output/report_text.h"
+#include "output/section_list.h"
 
 namespace output {
 namespace {
@@ -140,6 +141,29 @@ std::string left_out(const Context& context, const calc::Specification& specific
   return text;
 }
 
+std::string nearest(const Context& context, const calc::Specification& specification) {
+  if (specification.verdict != calc::Verdict::infeasible) return {};
+  std::string text = bullet(without_markup(nearest_miss_text(context)));
+  const std::string musts = musts_text(context);
+  return musts.empty() ? text : text + bullet(without_markup(musts));
+}
+
+std::string edge_value(const calc::Edge& edge) {
+  if (edge.printed) return with_plain_unit(*edge.printed, edge.unit, 9);
+  return edge.up ? "over twice" : "under half";
+}
+
+std::string edges(const calc::Specification& specification) {
+  if (specification.edges.empty()) return {};
+  Rows rows{{"  moved alone", "now", "edge", "to", "gate"}};
+  for (const calc::Edge& edge : specification.edges) {
+    rows.push_back({"  " + terminal_safe(edge.quantity), with_plain_unit(edge.now, edge.unit, 9),
+                    std::string(json_word(edge.kind)) + (edge.up ? " up" : " down"),
+                    edge_value(edge), edge.beyond});
+  }
+  return columns(rows);
+}
+
 std::string step_input_text(const calc::StepInput& input) {
   std::string text =
       input.symbol + " = " + with_plain_unit(input.value, input.unit, 8) + " (" + input.origin;
@@ -188,6 +212,8 @@ std::string explanation(const calc::Specification& specification, const calc::Re
   text += section("CONDITIONS", notices(context, "condition", specification.conditions));
   text += section("WARNINGS", notices(context, "warning", specification.warnings));
   text += section("HEADS NOT CHOSEN", left_out(context, specification));
+  text += section("NEAREST MISS", nearest(context, specification));
+  text += section("EDGES", edges(specification));
   text += section("QUESTIONS", questions(context, specification));
   return text + section("TRACE", trace(specification));
 }

@@ -186,6 +186,9 @@ void add_nearest(const Context& c, Values& values) {
   }
   Values& fails = values.add("FAILS");
   fails.set("HEAD", nearest->head);
+  fails.set_markup("MISS", nearest_miss_text(c));
+  std::string musts = musts_text(c);
+  if (!musts.empty()) fails.add("MUSTS").set_markup("TEXT", std::move(musts));
   for (const std::string& reason : c.reasons(nearest->reasons)) {
     fails.add("REASON").set_markup("TEXT", reason);
   }

@@ -30,6 +30,7 @@ std::string parts_section(const Context& context);        ///< bill of materials
 std::string heads_section(const Context& context);        ///< alternatives, rejected heads
 std::string flexibility_section(const Context& context);  ///< spare room, service
 std::string uncertainty_section(const Context& context);  ///< what moves the key figures
+std::string edges_section(const Context& context);        ///< how far each number may move
 std::string questions_section(const Context& context);    ///< what the customer is asked
 std::string checks_section(const Context& context);       ///< before commitment
 std::string control_section(const Context& context);      ///< revisions, prices, sign-off
@@ -64,6 +65,10 @@ std::string requirement_answer(const Context& context, const std::string& key);
 /// What the answer leaves of that requirement, "+49 %", or a dash where it is no figure; negative
 /// where it falls short.
 std::string requirement_margin(const Context& context, const std::string& key);
+/// The smallest change that lets something fit, or that there is none, as markup.
+std::string nearest_miss_text(const Context& context);
+/// The demands without which something fits, as markup; empty where there are none.
+std::string musts_text(const Context& context);
 /// The rejected head that came nearest: fewest reasons, then the catalogue's order; null: none.
 const calc::RejectedHead* nearest_head(const calc::Specification& spec);
 /// A value without its own form: a share as percent, else with its unit; `high` tells a share (at

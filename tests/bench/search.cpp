@@ -9,6 +9,8 @@
 #include <string>
 #include <vector>
 
+#include "calc/edges.h"
+#include "calc/nearest.h"
 #include "calc/selection.h"
 #include "calc/verdict.h"
 #include "intake/read.h"
@@ -34,16 +36,23 @@ double milliseconds(Work work) {
 }
 
 struct Times {
-  std::vector<double> search, decision;
+  std::vector<double> search, decision, edges, nearest;
   void add(const calc::Request& request, const calc::Catalogue& catalogue) {
     const calc::Job job = calc::resolve(request, catalogue, date);
     calc::Selection selection;
     search.push_back(milliseconds([&] { selection = calc::select(job, catalogue); }));
     decision.push_back(milliseconds([&] { calc::decide(job, catalogue, selection); }));
+    if (!job.missing.empty()) return;
+    if (selection.chosen.empty()) {
+      nearest.push_back(milliseconds([&] { calc::nearest_miss(job, catalogue, selection); }));
+    } else {
+      edges.push_back(milliseconds([&] { calc::edges(job, catalogue, selection); }));
+    }
   }
 };
 
 void print(const char* what, std::vector<double> times) {
+  if (times.empty()) return;
   std::sort(times.begin(), times.end());
   double sum = 0;
   for (const double t : times) sum += t;
@@ -55,6 +64,8 @@ void print(const char* what, std::vector<double> times) {
 void print(const std::string& of, const Times& times) {
   print(("search, " + of).c_str(), times.search);
   print(("decision, " + of).c_str(), times.decision);
+  print(("edges, " + of).c_str(), times.edges);
+  print(("nearest miss, " + of).c_str(), times.nearest);
 }
 
 std::string text_of(const std::filesystem::path& path) {

@@ -36,6 +36,7 @@ const std::vector<Change>& changes() {
       {"s-heads", "head.B.throw_most = 1.005 mm", "head.B.throw_most = 1.002 mm"},
       {"s-flexibility", "line.speed = 30 m/min", "line.speed = 31 m/min"},
       {"s-uncertainty", "costs.years = 5", "costs.years = 6"},
+      {"s-edges", "line.speed = 30 m/min", "line.speed = 31 m/min"},
       {"s-questions", "-line.weave", "-line.throw_distance"},
       {"s-checks", "image.registration = 60 um", "image.registration = 50 um"},
       {"s-control", "catalogue.date = 2026-10-01", "request.notes = Second shift only."},
