@@ -29,7 +29,7 @@ struct Issued {
   calc::Specification specification;
   std::string stem;  ///< <id>_r<revision>_<date>
   std::string pdf, bom_csv, json;
-  IssuedJson facts;                     ///< what the JSON says
+  IssuedJson facts;                               ///< what the JSON says
   std::string summary_pdf{}, letter{}, frames{};  ///< where the environment asks for them
   intake::Diagnostics findings;  ///< warnings of the calculation and the page, with their places
 };

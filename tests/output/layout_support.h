@@ -36,5 +36,12 @@ std::string faults(const output::DisplayList& list);
 
 /// `count` words of varying length, the same at each call.
 std::string words(int count);
+/// A paragraph of so many words.
+std::string paragraph(int count);
+/// So many lines of text, each a list of its own, that fill a page from its top.
+std::string filling(int lines);
+
+/// The page on which a run begins so, from 0; -1 when none does.
+int page_of(const output::DisplayList& list, std::string_view beginning);
 
 }  // namespace layout_test

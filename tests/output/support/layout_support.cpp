@@ -141,4 +141,21 @@ std::string words(int count) {
   return joined;
 }
 
+std::string paragraph(int count) { return "<p>" + words(count) + "</p>"; }
+
+std::string filling(int lines) {
+  std::string xml;
+  for (int i = 0; i < lines; ++i) xml += "<list><item>line</item></list>";
+  return xml;
+}
+
+int page_of(const output::DisplayList& list, std::string_view beginning) {
+  for (std::size_t i = 0; i < list.pages.size(); ++i) {
+    for (const output::TextRun& run : runs(list.pages[i])) {
+      if (run.text.starts_with(beginning)) return static_cast<int>(i);
+    }
+  }
+  return -1;
+}
+
 }  // namespace layout_test

@@ -1,0 +1,97 @@
+// Where the pages of a document break.
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "layout_support.h"
+#include "output/layout.h"
+
+using layout_test::body_boxes;
+using layout_test::filling;
+using layout_test::page_of;
+using layout_test::paragraph;
+using layout_test::set;
+using output::Box;
+using output::Page;
+
+TEST_CASE("layout: a heading never stands alone at the foot, two lines follow it") {
+  bool turned = false;
+  for (int lines = 25; lines < 50; ++lines) {
+    CAPTURE(lines);
+    const auto list =
+        set(filling(lines) + "<section title='Heading'>" + paragraph(60) + "</section>");
+    const Page& page = list.pages.at(static_cast<std::size_t>(page_of(list, "Heading")));
+    const auto boxes = body_boxes(page);
+    const auto heading = std::find_if(
+        boxes.begin(), boxes.end(), [](const Box& box) { return box.kind == Box::Kind::heading; });
+    CHECK(boxes.end() - heading >= 3);
+    turned = turned || page_of(list, "Heading") == 1;
+  }
+  CHECK(turned);
+}
+
+TEST_CASE("layout: a heading before a table stands with its head and one row") {
+  for (int lines = 25; lines < 50; ++lines) {
+    CAPTURE(lines);
+    const auto list = set(filling(lines) +
+                          "<section title='Heading'><table columns='l:*'><head><cell>Head</cell>"
+                          "</head><row><cell>First</cell></row><row><cell>Second</cell></row>"
+                          "</table></section>");
+    CHECK(page_of(list, "Heading") == page_of(list, "Head"));
+    CHECK(page_of(list, "Heading") == page_of(list, "First"));
+  }
+}
+
+TEST_CASE("layout: at least two lines of a paragraph stand at the foot and at the top") {
+  bool broken = false;
+  for (int lines = 20; lines < 50; ++lines) {
+    for (const int count : {35, 50, 65}) {
+      CAPTURE(lines);
+      const auto list = set(filling(lines) + paragraph(count) + "<section title='Heading'>" +
+                            paragraph(120) + "</section>");
+      if (page_of(list, "Heading") != 1) continue;
+      const auto over_page = body_boxes(list.pages[1]);
+      const auto heading = std::find_if(over_page.begin(), over_page.end(), [](const Box& box) {
+        return box.kind == Box::Kind::heading;
+      });
+      const auto over = heading - over_page.begin();
+      const auto there = static_cast<int>(body_boxes(list.pages[0]).size()) - lines;
+      if (over == 0 || there <= 0) continue;
+      CHECK(there >= 2);
+      CHECK(over >= 2);
+      broken = true;
+    }
+  }
+  CHECK(broken);
+}
+
+TEST_CASE("layout: the last page before a break and the last of all have an inch of text") {
+  bool spilt = false;
+  for (int lines = 25; lines < 60; ++lines) {
+    CAPTURE(lines);
+    for (const std::string& end : {"<newpage/>" + paragraph(120), std::string()}) {
+      const auto list = set(filling(lines) + end);
+      const std::size_t pages = list.pages.size() - (end.empty() ? 0 : 1);
+      if (pages < 2) continue;
+      const auto boxes = body_boxes(list.pages.at(pages - 1));
+      CHECK(boxes.back().y + boxes.back().height - boxes.front().y >= 72);
+      spilt = true;
+    }
+  }
+  CHECK(spilt);
+}
+
+TEST_CASE("layout: a note to a table stands on the page of its last row") {
+  bool turned = false;
+  for (int lines = 25; lines < 50; ++lines) {
+    CAPTURE(lines);
+    std::string rows = "<row><cell>First</cell></row>";
+    for (int i = 0; i < 6; ++i) rows += "<row><cell>Next</cell></row>";
+    const auto list =
+        set(filling(lines) + "<table columns='l:*'>" + rows +
+            "<row><cell>Last</cell></row></table><p after='yes'>Note</p>" + paragraph(200));
+    CHECK(page_of(list, "Note") == page_of(list, "Last"));
+    turned = turned || page_of(list, "First") != page_of(list, "Last");
+  }
+  CHECK(turned);
+}
