@@ -76,6 +76,7 @@ constexpr std::array table = {
     CodeInfo{code::outside_window, "a nominal value outside its window"},
     CodeInfo{code::uneven_rows, "the rows of a mode cannot have equally many nozzles"},
     CodeInfo{code::no_head, "a catalogue without a head"},
+    CodeInfo{code::bad_price_line, "a line that is none of a price list"},
     CodeInfo{code::ink_unused, "no colour prints with an ink"},
     CodeInfo{code::text_size_missing, "typeface or quality of a text whose size is not given"},
     CodeInfo{code::dot_missing, "the drop of a measured dot that is not given"},
@@ -83,6 +84,7 @@ constexpr std::array table = {
     CodeInfo{code::symbol_missing, "a bar code without its kind"},
     CodeInfo{code::half_encoder, "wheel or counts of an encoder without the other"},
     CodeInfo{code::half_shear_law, "a shear law without its exponent or its time"},
+    CodeInfo{code::price_of_nothing, "a price of a part the catalogue does not have"},
 };
 
 }  // namespace

@@ -84,6 +84,9 @@ inline constexpr std::string_view outside_window = "E0187";
 inline constexpr std::string_view uneven_rows = "E0188";
 inline constexpr std::string_view no_head = "E0189";
 
+// Faults of a price list.
+inline constexpr std::string_view bad_price_line = "E0191";
+
 // Warnings.
 inline constexpr std::string_view ink_unused = "W0201";
 inline constexpr std::string_view text_size_missing = "W0202";
@@ -92,5 +95,6 @@ inline constexpr std::string_view price_undated = "W0204";
 inline constexpr std::string_view symbol_missing = "W0205";
 inline constexpr std::string_view half_encoder = "W0206";
 inline constexpr std::string_view half_shear_law = "W0207";
+inline constexpr std::string_view price_of_nothing = "W0208";
 
 }  // namespace intake::code

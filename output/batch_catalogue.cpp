@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "intake/price_list.h"
 #include "output/digest.h"
 
 namespace output {
@@ -23,8 +24,8 @@ std::string above(const std::string& folder) {
 
 }  // namespace
 
-Catalogues::Catalogues(Os& os, std::optional<std::string> named)
-    : os_(os), named_(std::move(named)) {}
+Catalogues::Catalogues(Os& os, std::optional<std::string> named, std::optional<std::string> prices)
+    : os_(os), named_(std::move(named)), prices_(std::move(prices)) {}
 
 std::optional<std::string> Catalogues::place(const std::string& request_path) {
   if (named_) return named_;
@@ -50,7 +51,16 @@ std::shared_ptr<const LoadedCatalogue> Catalogues::load(const std::string& path)
   fresh->text = os_.read_file(path);
   fresh->read = intake::read_catalogue(path, fresh->text);
   fresh->read.catalogue.source_sha256 = sha256(fresh->text);
+  if (prices_) lay_prices(*fresh);
   return known = std::move(fresh);
+}
+
+void Catalogues::lay_prices(LoadedCatalogue& over) const {
+  const std::string text = os_.read_file(*prices_);
+  const intake::Diagnostics findings = intake::apply_prices(*prices_, text, over.read.catalogue);
+  over.read.findings.insert(over.read.findings.end(), findings.begin(), findings.end());
+  over.read.usable = over.read.usable && !intake::has_errors(findings);
+  over.read.catalogue.source_sha256 = sha256(over.read.catalogue.source_sha256 + sha256(text));
 }
 
 }  // namespace output

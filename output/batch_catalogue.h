@@ -19,8 +19,10 @@ struct LoadedCatalogue {
 /// Finds and reads catalogues, each once.
 class Catalogues {
  public:
-  /// `named`: the one of the command line, which then serves every request.
-  Catalogues(Os& os, std::optional<std::string> named);
+  /// `named`: the one of the command line, which then serves every request. `prices`: a price list
+  /// laid over each.
+  explicit Catalogues(Os& os, std::optional<std::string> named = {},
+                      std::optional<std::string> prices = {});
 
   /// The named one, else catalogue.xml beside the request, then one folder up, then the one of
   /// SWATHSPEC_CATALOGUE; null when there is none. "-" is looked for from the current folder.
@@ -30,9 +32,10 @@ class Catalogues {
  private:
   std::optional<std::string> place(const std::string& request_path);
   std::shared_ptr<const LoadedCatalogue> load(const std::string& path);
+  void lay_prices(LoadedCatalogue& over) const;
 
   Os& os_;
-  std::optional<std::string> named_;
+  std::optional<std::string> named_, prices_;
   std::map<std::string, std::optional<std::string>> by_folder_;
   std::map<std::string, std::shared_ptr<const LoadedCatalogue>> loaded_;
 };

@@ -146,7 +146,7 @@ std::unique_ptr<const Templates> load_templates(Os& os, const Options& options) 
 
 Exit run_build(Os& os, const Options& options, const DatePolicy& dates) {
   const Walk paths = walk(os, options.paths, options.folder);
-  Catalogues catalogues(os, options.catalogue);
+  Catalogues catalogues(os, options.catalogue, options.prices);
   JobMaker maker(catalogues, dates, options.part);
   if (paths.sources.empty() || !can_read_catalogue(catalogues, options)) {
     return report_all(os, options, paths, maker);

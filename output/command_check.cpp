@@ -45,7 +45,7 @@ void add_warnings(BatchJob& job, const Templates& templates, const Fonts& fonts)
 Exit run_check(Os& os, const Options& options, const DatePolicy& dates) {
   const Templates templates;
   const Fonts fonts(read_cjk_face(os));
-  Catalogues catalogues(os, options.catalogue);
+  Catalogues catalogues(os, options.catalogue, options.prices);
   JobMaker maker(catalogues, dates);
   Counts counts;
   Exit exit = Exit::success;

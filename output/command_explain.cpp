@@ -24,7 +24,7 @@ void explain_one(Os& os, const Options& options, const BatchJob& job, const Temp
 Exit run_explain(Os& os, const Options& options, const DatePolicy& dates) {
   const Templates templates;
   const Fonts fonts;
-  Catalogues catalogues(os, options.catalogue);
+  Catalogues catalogues(os, options.catalogue, options.prices);
   JobMaker maker(catalogues, dates);
   Exit exit = Exit::success;
   const auto take = [&](BatchJob job, std::size_t) {

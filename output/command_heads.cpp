@@ -134,7 +134,7 @@ std::string lines_json(const calc::Catalogue& catalogue) {
 }  // namespace
 
 Exit run_heads(Os& os, const Options& options) {
-  Catalogues catalogues(os, options.catalogue);
+  Catalogues catalogues(os, options.catalogue, options.prices);
   const std::shared_ptr<const LoadedCatalogue> found = catalogues.find("-");
   if (!found) {
     os.write_error(program_message("there is no catalogue here; name one with -c"));

@@ -95,6 +95,11 @@ class Parser {
                      described("catalogue of heads; default: catalogue.xml beside the request, "
                                "then one folder up, then the file named in SWATHSPEC_CATALOGUE"))
         ->type_name("FILE");
+    command
+        ->add_option("--prices", options_.prices,
+                     described("price list, CSV with the header part_number,unit_price,currency,"
+                               "price_date; its prices stand in place of the catalogue's"))
+        ->type_name("FILE");
   }
 
   void add_date(CLI::App* command) {

@@ -18,6 +18,7 @@ struct Options {
   std::vector<std::string> paths;  ///< requests; of `explain` one, of `compare` two issues
   std::string folder = "specifications";
   std::optional<std::string> catalogue, date;
+  std::optional<std::string> prices;     ///< a price list laid over the catalogue
   std::optional<std::string> templates;  ///< folder of the user's own
   std::optional<std::string> frames;     ///< file for the display lists
   bool summary = false, letters = false;

@@ -5,15 +5,32 @@
 
 #include "files.h"
 #include "intake/field.h"
+#include "intake/price_list.h"
 #include "intake/read.h"
 
 namespace {
 
-/// Every finding of a file of requests or of a catalogue.
-intake::Diagnostics findings_of(const std::filesystem::path& path, bool is_catalogue) {
+enum class Kind { requests, catalogue, prices };
+
+/// A catalogue whose parts have the numbers that the price lists name.
+calc::Catalogue priced_parts() {
+  std::string text = "<catalogue>";
+  for (const char* number : {"P-1", "P-2", "P,3", "P-4", "P-5", "P-6", "P-7"}) {
+    text += std::string("<part name='") + number[2] + "'><part_number>" + number +
+            "</part_number></part>";
+  }
+  return intake::read_catalogue("parts.xml", text + "</catalogue>").catalogue;
+}
+
+/// Every finding of a file of requests, of a catalogue or of a price list.
+intake::Diagnostics findings_of(const std::filesystem::path& path, Kind kind) {
   const std::string name = path.filename().string();
   const std::string text = tests::read_file(path);
-  if (is_catalogue) return intake::read_catalogue(name, text).findings;
+  if (kind == Kind::catalogue) return intake::read_catalogue(name, text).findings;
+  if (kind == Kind::prices) {
+    calc::Catalogue catalogue = priced_parts();
+    return intake::apply_prices(name, text, catalogue);
+  }
   intake::Diagnostics all;
   for (const intake::ReadRequest& read : intake::read_requests(name, text).requests) {
     all.insert(all.end(), read.findings.begin(), read.findings.end());
@@ -29,9 +46,11 @@ std::string human(const intake::Diagnostics& findings) {
 
 struct Folder {
   const char* path;
-  bool is_catalogue;
+  Kind kind;
 };
-constexpr Folder folders[] = {{"faults", false}, {"faults/catalogues", true}};
+constexpr Folder folders[] = {{"faults", Kind::requests},
+                              {"faults/catalogues", Kind::catalogue},
+                              {"faults/prices", Kind::prices}};
 
 }  // namespace
 
@@ -43,7 +62,7 @@ TEST_CASE("every faulty file gives exactly the expected text") {
       CAPTURE(path.filename().string());
       const std::string expected = tests::read_file(path.string() + ".expected");
       CHECK(!expected.empty());
-      CHECK(human(findings_of(path, folder.is_catalogue)) == expected);
+      CHECK(human(findings_of(path, folder.kind)) == expected);
       ++compared;
     }
   }
@@ -55,7 +74,7 @@ TEST_CASE("every code of the list is produced by a faulty file, and no other") {
   for (const Folder& folder : folders) {
     for (const auto& path : tests::files_in(folder.path)) {
       if (path.extension() == ".expected") continue;
-      for (const auto& d : findings_of(path, folder.is_catalogue)) seen.insert(d.code);
+      for (const auto& d : findings_of(path, folder.kind)) seen.insert(d.code);
     }
   }
   std::set<std::string> listed;
@@ -75,7 +94,7 @@ TEST_CASE("every finding has a place in its file, a fix and one line of message"
   for (const Folder& folder : folders) {
     for (const auto& path : tests::files_in(folder.path)) {
       if (path.extension() == ".expected") continue;
-      const auto findings = findings_of(path, folder.is_catalogue);
+      const auto findings = findings_of(path, folder.kind);
       for (const auto& d : findings) {
         CAPTURE(to_human(d));
         CHECK(d.line >= 1);

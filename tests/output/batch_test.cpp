@@ -122,6 +122,23 @@ TEST_CASE("a named catalogue that is not there is an error of the call") {
   CHECK_THROWS_AS(catalogues.find("a.ini"), output::OsError);
 }
 
+TEST_CASE("a price list is laid over every catalogue and counts as part of it") {
+  const std::string list = "part_number,unit_price,currency,price_date\n";
+  MemoryOs os;
+  os.files["catalogue.xml"] = "<catalogue><part name='F-1'/></catalogue>";
+  os.files["p.csv"] = list + "F-1,88,EUR,2026-09-01\n";
+  const auto plain = output::Catalogues(os).find("a.ini");
+  const auto priced = output::Catalogues(os, std::nullopt, "p.csv").find("a.ini");
+  CHECK_FALSE(plain->read.catalogue.parts.front().price.has_value());
+  CHECK(priced->read.catalogue.parts.front().price->value.amount.major() == 88);
+  CHECK(priced->read.catalogue.source_sha256 != plain->read.catalogue.source_sha256);
+  os.files["p.csv"] = list + "F-1,88\n";
+  const auto faulty = output::Catalogues(os, std::nullopt, "p.csv").find("a.ini");
+  CHECK_FALSE(faulty->read.usable);
+  CHECK(faulty->read.findings.back().file == "p.csv");
+  CHECK_THROWS_AS(output::Catalogues(os, std::nullopt, "none.csv").find("a.ini"), output::OsError);
+}
+
 TEST_CASE("results come in order of submission, whoever is done first") {
   std::vector<int> results;
   output::OrderedPool<int> pool(4, 8, [&](int result) { results.push_back(result); });
