@@ -1,5 +1,6 @@
 #include "calc/cost.h"
 
+#include <algorithm>
 #include <charconv>
 
 #include "calc/present_value.h"
@@ -60,6 +61,7 @@ Cost cost(const Job& job, const std::vector<Group>& groups, const Sizing& sizing
   result.heads_unpriced = sizing.running.heads_unpriced;
   result.power_unknown = sizing.running.power_unknown;
   result.flush_unpriced = sizing.running.flush_unpriced;
+  result.terms = cost_terms(result);
   if (job.years < 1) return result;
   const double area = printed_area_per_year(job, groups);
   if (area > 0) {
@@ -72,6 +74,27 @@ Cost cost(const Job& job, const std::vector<Group>& groups, const Sizing& sizing
         1000 * result.ownership.major() / (annuity_factor(result.discount, job.years) * yearly);
   }
   return result;
+}
+
+std::vector<CostTerm> cost_terms(const Cost& cost) {
+  constexpr std::size_t most = 5;
+  if (cost.years < 1) return {};
+  const double factor = annuity_factor(cost.discount, cost.years);
+  std::vector<CostTerm> terms;
+  const auto add = [&terms](const char* name, double major) {
+    if (major > 0) terms.push_back({name, to_money(major), to_money(cost_swing * major)});
+  };
+  add("capital", cost.capital.major());
+  add("ink", cost.ink_per_year.major() * factor);
+  add("heads", cost.heads_per_year.major() * factor);
+  add("energy", cost.energy_per_year.major() * factor);
+  add("labour", cost.labour_per_year.major() * factor);
+  add("cleaning", cost.cleaning_per_year.major() * factor);
+  std::stable_sort(terms.begin(), terms.end(), [](const CostTerm& a, const CostTerm& b) {
+    return a.value.minor > b.value.minor;
+  });
+  terms.resize(std::min(terms.size(), most));
+  return terms;
 }
 
 std::optional<int> days_between(std::string_view from, std::string_view to) {

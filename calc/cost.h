@@ -4,6 +4,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "calc/station_sizing.h"
 
@@ -15,6 +16,13 @@ double printed_area_per_year(const Job& job, const std::vector<Group>& groups);
 /// The cost with its parts. Per area and per thousand parts: ownership spread by the annuity
 /// factor; absent where the area or the parts are not known.
 Cost cost(const Job& job, const std::vector<Group>& groups, const Sizing& sizing);
+
+/// Share by which a term is moved [1]; common practice, no source.
+inline constexpr double cost_swing = 0.2;
+
+/// The five greatest terms of ownership, the greatest first: capital, and each yearly cost times
+/// the annuity factor of the cost's rate and years. Empty with no years.
+std::vector<CostTerm> cost_terms(const Cost& cost);
 
 /// Days from one date to another [d], both YYYY-MM-DD in the Gregorian calendar; none when either
 /// is no date.

@@ -163,6 +163,11 @@ struct LeadTime {
   std::string item;
   int lead_time_unknown = 0;  ///< lines of parts that state none
 };
+/// One term of the cost of ownership, and how far the whole moves with a fifth of it.
+struct CostTerm {
+  std::string name;    ///< capital, ink, heads, energy, labour, cleaning
+  Money value, swing;  ///< at today's value
+};
 struct Cost {
   Money capital, running_per_year, ownership;
   std::optional<double> per_m2;  ///< major units
@@ -170,6 +175,7 @@ struct Cost {
   double discount = 0;
   int years = 0;
   Money ink_per_year, heads_per_year, energy_per_year, labour_per_year, cleaning_per_year;
+  std::vector<CostTerm> terms;  ///< the five greatest that are not zero, the greatest first
   // What the yearly sums stand without: then they are lower bounds, not zero.
   bool ink_unpriced = false, heads_unpriced = false, power_unknown = false, flush_unpriced = false;
 };

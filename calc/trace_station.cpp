@@ -1,3 +1,4 @@
+#include "calc/cost.h"
 #include "calc/laydown.h"
 #include "calc/present_value.h"
 #include "calc/running.h"
@@ -12,6 +13,8 @@ const Basis balance{"mass balance", SourceTag::computed, "mean cover as assumed 
 const Basis sum_basis{"sum", SourceTag::computed, "priced items only"};
 const Basis annuity_basis{"present value of a yearly amount, year end", SourceTag::computed,
                           "real terms, no residual value"};
+const Basis swing_basis{"common practice, no source", SourceTag::practice,
+                        "one term alone, the others as they are"};
 std::string channel_id(const std::string& channel) { return "station." + channel; }
 
 /// The group that prints a channel and its steps' prefix.
@@ -151,6 +154,32 @@ void yearly(TraceWriter& w) {
             cost.running_per_year.major(), currency, sum_basis);
 }
 
+Money yearly_cost(const Cost& cost, const std::string& name) {
+  if (name == "ink") return cost.ink_per_year;
+  if (name == "heads") return cost.heads_per_year;
+  if (name == "energy") return cost.energy_per_year;
+  return name == "labour" ? cost.labour_per_year : cost.cleaning_per_year;
+}
+
+/// What a fifth of each great term moves.
+void swing_steps(TraceWriter& w) {
+  const Cost& cost = w.spec.station->cost;
+  const std::string& currency = w.spec.station->currency;
+  for (const CostTerm& term : cost.terms) {
+    const std::string id = "station.swing." + term.name;
+    const StepInput share = chosen("s", cost_swing, "");
+    if (term.name == "capital") {
+      w.formula(id, "d", "round(100*s*K)/100", {share, w.step("K", "station.capital")},
+                term.swing.major(), currency, swing_basis);
+      continue;
+    }
+    w.formula(id, "d", "round(100*s*Y_k*a)/100",
+              {share, chosen("Y_k", yearly_cost(cost, term.name).major(), currency),
+               w.step("a", "station.annuity")},
+              term.swing.major(), currency, swing_basis);
+  }
+}
+
 void ownership_steps(TraceWriter& w) {
   const Cost& cost = w.spec.station->cost;
   const StepInput rate = from_value("i", w.job.discount, cost.discount, "", "costs.discount");
@@ -165,6 +194,7 @@ void ownership_steps(TraceWriter& w) {
             {w.step("K", "station.capital"), w.step("Y", "station.running"),
              w.step("a", "station.annuity")},
             cost.ownership.major(), w.spec.station->currency, annuity_basis);
+  swing_steps(w);
 }
 
 }  // namespace

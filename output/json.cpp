@@ -120,6 +120,14 @@ Json cost_json(const calc::Cost& cost) {
   object["energy_per_year"] = json_money(cost.energy_per_year);
   object["labour_per_year"] = json_money(cost.labour_per_year);
   object["cleaning_per_year"] = json_money(cost.cleaning_per_year);
+  object["tornado"] = json_list(cost.terms, [&cost](const calc::CostTerm& term) {
+    return JsonObject()
+        .with("term", term.name)
+        .with("value", json_money(term.value))
+        .with("low", json_money(cost.ownership - term.swing))
+        .with("high", json_money(cost.ownership + term.swing))
+        .made();
+  });
   object["without"] = cost_without(cost);
   return object;
 }

@@ -3,6 +3,7 @@
 #include <functional>
 #include <set>
 
+#include "calc/cost.h"
 #include "output/compose_text.h"
 #include "output/format.h"
 #include "output/section_list.h"
@@ -121,6 +122,23 @@ void add_lower_bound(const Context& c, Values& table, const calc::Cost& cost) {
   if (!without.empty()) table.add("WITHOUT").set_markup("ITEMS", joined(c, without));
 }
 
+/// What the cost of ownership becomes when one of its great terms alone moves.
+void add_swings(const Context& c, Values& table, const calc::Cost& cost) {
+  if (cost.terms.size() < 2) return;
+  Values& swings = table.add("SWINGS");
+  swings.set_markup(
+      "CAPTION", c.words("swings_caption", {{"SHARE", with_unit(calc::cost_swing * 100, "%", 2)}}));
+  for (const calc::CostTerm& term : cost.terms) {
+    const bool capital = term.name == "capital";
+    Values& row = swings.add("ROW");
+    row.set("KEY", c.step_keys({"station.swing." + term.name}));
+    row.set_markup("NAME", c.words((capital ? "cost." : "share.") + term.name));
+    row.set("VALUE", whole_money(term.value));
+    row.set("LOW", whole_money(cost.ownership - term.swing));
+    row.set("HIGH", whole_money(cost.ownership + term.swing));
+  }
+}
+
 void add_cost(const Context& c, Values& values, const calc::Station& station) {
   const calc::Cost& cost = station.cost;
   Values& table = values.add("COST");
@@ -147,6 +165,7 @@ void add_cost(const Context& c, Values& values, const calc::Station& station) {
   add_unit_costs(c, table, station);
   table.set_markup("SHARES", plot_costs(c));
   table.set_markup("STEPS", plot_steps(c));
+  add_swings(c, table, cost);
   add_lower_bound(c, table, cost);
 }
 

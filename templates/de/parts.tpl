@@ -19,6 +19,12 @@
 {{#ROW}}<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell></row>{{/ROW}}
 </table>
 {{SHARES:none}}
+{{#SWINGS}}
+<table columns="l:* r:36 r:36 r:36" caption="{{CAPTION:none}}">
+<head><cell>Anteil</cell><cell>Barwert, {{CURRENCY}}</cell><cell>Gesamtkosten, wenn weniger</cell><cell>Gesamtkosten, wenn mehr</cell></head>
+{{#ROW}}<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell><cell>{{LOW}}</cell><cell>{{HIGH}}</cell></row>{{/ROW}}
+</table>
+{{/SWINGS}}
 {{STEPS:none}}
 {{#WITHOUT}}<p>Die Jahressummen und die Gesamtkosten sind Untergrenzen: Sie enthalten {{ITEMS:none}} nicht.</p>{{/WITHOUT}}
 <p>Die Arbeitskosten umfassen nur den Austausch und das Ausrichten von Köpfen; Bedienpersonal ist nicht enthalten.</p>

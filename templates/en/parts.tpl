@@ -19,6 +19,12 @@
 {{#ROW}}<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell></row>{{/ROW}}
 </table>
 {{SHARES:none}}
+{{#SWINGS}}
+<table columns="l:* r:36 r:36 r:36" caption="{{CAPTION:none}}">
+<head><cell>Term</cell><cell>At today’s value, {{CURRENCY}}</cell><cell>Ownership if less</cell><cell>Ownership if more</cell></head>
+{{#ROW}}<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell><cell>{{LOW}}</cell><cell>{{HIGH}}</cell></row>{{/ROW}}
+</table>
+{{/SWINGS}}
 {{STEPS:none}}
 {{#WITHOUT}}<p>The yearly sums and the cost of ownership are lower bounds: they stand without {{ITEMS:none}}.</p>{{/WITHOUT}}
 <p>Labour a year is only the replacement and alignment of heads; operators are not contained.</p>

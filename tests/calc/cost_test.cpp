@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <cstdlib>
+
 #include "calc/present_value.h"
 #include "calc/station.h"
 #include "tests/calc/support/station_case.h"
@@ -31,6 +33,26 @@ TEST_CASE("running cost and ownership of a small station") {
   CHECK(cost.cleaning_per_year.minor == 0);
   CHECK(cost.running_per_year.minor == 11881334);
   CHECK(cost.ownership.major() == doctest::Approx(10450 + 118813.34 * 3.99271004).epsilon(3e-8));
+}
+
+// By hand from the case above: ink 111240 x 3.99271004 = 444149.06, heads 2666.67 x 3.99271004 =
+// 10647.24, capital 10450, energy 4800 x 3.99271004 = 19165.01, labour 106.67 x 3.99271004 =
+// 425.90; a fifth of each.
+TEST_CASE("the great terms of ownership, the greatest first, and what a fifth of each moves") {
+  const StationCase c;
+  const std::vector<CostTerm> terms = cost_of(c).terms;
+  const std::vector<CostTerm> wanted{{"ink", to_money(444149.06), to_money(88829.81)},
+                                     {"energy", to_money(19165.01), to_money(3833.00)},
+                                     {"heads", to_money(10647.24), to_money(2129.45)},
+                                     {"capital", to_money(10450), to_money(2090)},
+                                     {"labour", to_money(425.90), to_money(85.18)}};
+  REQUIRE(terms.size() == wanted.size());
+  for (std::size_t i = 0; i < wanted.size(); ++i) {
+    CAPTURE(wanted[i].name);
+    CHECK(terms[i].name == wanted[i].name);
+    CHECK(std::abs(terms[i].value.minor - wanted[i].value.minor) <= 1);
+    CHECK(std::abs(terms[i].swing.minor - wanted[i].swing.minor) <= 1);
+  }
 }
 
 TEST_CASE("cost per area and per thousand parts") {
