@@ -8,6 +8,7 @@
 #include "calc/edges.h"
 #include "calc/ink_state.h"
 #include "calc/nearest.h"
+#include "calc/pareto.h"
 #include "calc/placement.h"
 #include "calc/safety.h"
 #include "calc/selection.h"
@@ -87,6 +88,17 @@ std::vector<std::string> differences(const std::vector<Group>& a, const std::vec
   return list;
 }
 
+/// Marks those of the stations compared that no other betters in everything.
+void mark_front(Specification& spec) {
+  std::vector<Merits> all{merits(spec.chosen, *spec.station, spec.placement)};
+  for (const Alternative& other : spec.alternatives) {
+    all.push_back(merits(other.groups, other.station, other.placement));
+  }
+  const std::vector<char> front = pareto_front(all);
+  spec.chosen_on_front = front.front() != 0;
+  for (std::size_t i = 1; i < front.size(); ++i) spec.alternatives[i - 1].on_front = front[i] != 0;
+}
+
 void add_chosen(const Job& job, const Catalogue& catalogue, const Selection& selection,
                 Specification& spec) {
   spec.chosen = selection.chosen;
@@ -102,8 +114,10 @@ void add_chosen(const Job& job, const Catalogue& catalogue, const Selection& sel
   append_new(station_assumptions(job, catalogue, spec.chosen, *spec.station), spec.assumptions);
   for (const std::vector<Group>& groups : selection.alternatives) {
     spec.alternatives.push_back(
-        {groups, size_station(job, catalogue, groups), differences(spec.chosen, groups)});
+        {groups, size_station(job, catalogue, groups), differences(spec.chosen, groups),
+         placement_budgets(job, groups, Assumed::likely), flexibility(job, catalogue, groups)});
   }
+  mark_front(spec);
 }
 
 /// What would make something fit, or how far what fits may be moved.

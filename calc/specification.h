@@ -52,6 +52,9 @@ struct Alternative {
   std::vector<Group> groups;
   Station station;
   std::vector<std::string> differs;  ///< "head", "family", "stack", ...
+  std::vector<Budget> placement;
+  std::vector<Flexibility> flexibility;
+  bool on_front = false;  ///< no other station compared betters it in everything
 };
 
 /// The best station at one line speed; no heads where none is feasible.
@@ -149,6 +152,7 @@ struct Specification {
   std::vector<Flexibility> flexibility;       ///< one a group of the chosen arrangement
   std::optional<double> single_source_share;  ///< of the priced capital
   std::vector<Alternative> alternatives;
+  bool chosen_on_front = false;        ///< as Alternative::on_front
   std::vector<SpeedStep> speed_steps;  ///< rising; empty without a line speed, and for a carriage
   std::vector<RejectedHead> rejected;
   std::vector<Assumption> assumptions;

@@ -164,6 +164,7 @@ Json alternative_json(const calc::Alternative& alternative) {
   return {{"groups", json_list(alternative.groups, group_json)},
           {"cost", cost_json(alternative.station.cost)},
           {"differs", alternative.differs},
+          {"pareto", alternative.on_front},
           {"bom_unpriced", alternative.station.bom_unpriced}};
 }
 

@@ -12,32 +12,6 @@ void add_row(const Context& c, Values& table, const std::string& name, std::stri
   row.set_markup("VALUE", std::move(value));
 }
 
-std::string serviceable_key(calc::Serviceable who) {
-  switch (who) {
-    case calc::Serviceable::user:
-      return "serviceable.user";
-    case calc::Serviceable::parts:
-      return "serviceable.parts";
-    case calc::Serviceable::returned:
-      return "serviceable.returned";
-    case calc::Serviceable::none:
-      return "serviceable.none";
-  }
-  return {};
-}
-
-std::string waveform_key(calc::WaveformAccess access) {
-  switch (access) {
-    case calc::WaveformAccess::own:
-      return "waveform.own";
-    case calc::WaveformAccess::limited:
-      return "waveform.limited";
-    case calc::WaveformAccess::maker:
-      return "waveform.maker";
-  }
-  return {};
-}
-
 std::string list_or_none(const Context& c, const std::vector<std::string>& names) {
   if (names.empty()) return c.words("none");
   std::vector<std::string> pieces;
@@ -74,6 +48,32 @@ void add_service(const Context& c, Values& table, const calc::Flexibility& entry
 }
 
 }  // namespace
+
+std::string serviceable_key(calc::Serviceable who) {
+  switch (who) {
+    case calc::Serviceable::user:
+      return "serviceable.user";
+    case calc::Serviceable::parts:
+      return "serviceable.parts";
+    case calc::Serviceable::returned:
+      return "serviceable.returned";
+    case calc::Serviceable::none:
+      return "serviceable.none";
+  }
+  return {};
+}
+
+std::string waveform_key(calc::WaveformAccess access) {
+  switch (access) {
+    case calc::WaveformAccess::own:
+      return "waveform.own";
+    case calc::WaveformAccess::limited:
+      return "waveform.limited";
+    case calc::WaveformAccess::maker:
+      return "waveform.maker";
+  }
+  return {};
+}
 
 std::string flexibility_section(const Context& c) {
   if (c.spec.flexibility.empty()) return {};

@@ -76,19 +76,11 @@ std::string decided(const Context& c, const calc::Alternative& other) {
   return c.words("decided.order");
 }
 
-std::string price(const calc::Station& station, calc::Money money_value) {
-  return whole_money(money_value) + (station.bom_unpriced > 0 ? "*" : "");
-}
-
-void add_row(const Context& c, Values& table, const std::vector<calc::Group>& groups,
-             const calc::Station& station, const std::string& name, const std::string& differs,
-             const std::string& behind) {
+void add_row(Values& table, const std::string& station, const std::string& name,
+             const std::string& differs, const std::string& behind) {
   Values& row = table.add("ROW");
+  row.set_markup("STATION", station);
   row.set_markup("NAME", name);
-  row.set("HEADS", std::to_string(count_heads(groups)));
-  row.set("LIMIT", speed_limit_number(c, least_limit(groups)));
-  row.set("CAPITAL", price(station, station.cost.capital));
-  row.set("OWNERSHIP", price(station, station.cost.ownership));
   row.set_markup("DIFFERS", differs);
   row.set_markup("BEHIND", behind);
 }
@@ -108,19 +100,18 @@ void add_footnote(const Context& c, Values& table) {
 void add_alternatives(const Context& c, Values& values) {
   if (c.spec.alternatives.empty() || c.spec.chosen.empty() || !c.spec.station) return;
   Values& table = values.add("ALTERNATIVES");
-  table.set_markup("CAPTION",
-                   c.words("alternatives_caption", {{"CURRENCY", c.spec.station->currency}}));
-  add_row(c, table, c.spec.chosen, *c.spec.station, "<b>" + arrangement(c, c.spec.chosen) + "</b>",
-          "", c.words("chosen"));
-  for (const calc::Alternative& other : c.spec.alternatives) {
-    if (other.groups.empty()) continue;
+  table.set_markup("CAPTION", c.words("alternatives_caption"));
+  add_row(table, c.words("side.chosen"), arrangement(c, c.spec.chosen), "", c.words("chosen"));
+  for (std::size_t i = 0; i < c.spec.alternatives.size(); ++i) {
+    const calc::Alternative& other = c.spec.alternatives[i];
     std::vector<std::string> differs;
     for (const std::string& key : other.differs) {
       differs.push_back(c.words_or("differs." + key, key));
     }
-    add_row(c, table, other.groups, other.station, arrangement(c, other.groups), joined(c, differs),
-            decided(c, other));
+    add_row(table, c.words("side.alternative", {{"NUMBER", std::to_string(i + 1)}}),
+            arrangement(c, other.groups), joined(c, differs), decided(c, other));
   }
+  add_side_by_side(c, table);
   add_footnote(c, table);
 }
 

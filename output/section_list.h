@@ -49,6 +49,11 @@ std::string input_anchor(const std::string& key);
 using AlikeQuestions = std::vector<const calc::Question*>;
 /// Questions in their order, those of one code together.
 std::vector<AlikeQuestions> grouped_questions(const Context& context);
+/// Adds SIDE: the chosen station and its alternatives figure by figure. A station is chosen.
+void add_side_by_side(const Context& context, Values& values);
+/// Keys of the words for who can mend a head, and who shapes its waveform.
+std::string serviceable_key(calc::Serviceable who);
+std::string waveform_key(calc::WaveformAccess access);
 /// What is taken until they are answered, as markup.
 std::string question_assumed(const Context& context, const AlikeQuestions& alike);
 /// The letter with the open questions, in plain text; empty without one. `head` has the markers of

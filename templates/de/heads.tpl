@@ -3,12 +3,21 @@
 {{#ALTERNATIVES}}
 <section title="Alternativen" id="s-alternatives">
 <p>Die Stationen sind nach diesen Merkmalen geordnet, das wichtigste zuerst: wenigste offene Wünsche, wenigste Posten ohne Preis, kleinste Gesamtkosten in Klassen von 5 %, wenigste Stoßstellen, größte Geschwindigkeitsreserve, wenigste Köpfe, Gesamtkosten, Reihenfolge im Katalog. Innerhalb einer Klasse von 5 % entscheidet daher ein früheres Merkmal, auch wenn die Alternative etwas billiger ist.</p>
-<table columns="l:* r:15 r:20 r:24 r:25 l:24 l:35" caption="{{CAPTION:none}}" wide="yes">
-<head><cell>Anordnung</cell><cell>Köpfe</cell><cell>Grenze, m/min</cell><cell>Investition</cell><cell>Gesamtkosten</cell><cell>Unterschiede</cell><cell>Nachrangig durch</cell></head>
+<table columns="l:28 l:* l:36 l:46" caption="{{CAPTION:none}}" wide="yes">
+<head><cell>Station</cell><cell>Anordnung</cell><cell>Unterschiede</cell><cell>Nachrangig durch</cell></head>
 {{#ROW}}
-<row><cell>{{NAME:none}}</cell><cell>{{HEADS}}</cell><cell>{{LIMIT}}</cell><cell>{{CAPITAL}}</cell><cell>{{OWNERSHIP}}</cell><cell>{{DIFFERS:none}}</cell><cell>{{BEHIND:none}}</cell></row>
+<row><cell>{{STATION:none}}</cell><cell>{{NAME:none}}</cell><cell>{{DIFFERS:none}}</cell><cell>{{BEHIND:none}}</cell></row>
 {{/ROW}}
 </table>
+{{#SIDE}}
+<table columns="{{COLUMNS}}" caption="{{CAPTION:none}}" wide="yes">
+<head><cell></cell>{{#STATION}}<cell>{{NAME:none}}</cell>{{/STATION}}</head>
+{{#LINE}}
+<row><cell>{{NAME:none}}</cell>{{#VALUE}}<cell>{{TEXT:none}}</cell>{{/VALUE}}</row>
+{{/LINE}}
+</table>
+<p>Auf der Pareto-Front steht eine Station, die hier keine andere in Gesamtkosten, Kopfzahl, Geschwindigkeitsgrenze und Passerabweichung zugleich erreicht oder übertrifft.</p>
+{{/SIDE}}
 {{#FOOTNOTE}}<p>* Ohne die Posten auf Anfrage: {{ITEMS:none}}.</p>{{/FOOTNOTE}}
 </section>
 {{/ALTERNATIVES}}

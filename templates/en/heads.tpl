@@ -3,12 +3,21 @@
 {{#ALTERNATIVES}}
 <section title="Alternatives" id="s-alternatives">
 <p>Stations are ranked by, in this order: fewest wishes unmet, fewest unpriced lines, least cost of ownership in classes 5 % wide, fewest joints, largest speed margin, fewest heads, cost of ownership, order of the catalogue. Inside one class of 5 % an earlier term therefore decides even where the alternative is a little cheaper.</p>
-<table columns="l:* r:15 r:20 r:24 r:25 l:24 l:35" caption="{{CAPTION:none}}" wide="yes">
-<head><cell>Arrangement</cell><cell>Heads</cell><cell>Speed limit, m/min</cell><cell>Capital</cell><cell>Ownership</cell><cell>Differs in</cell><cell>Stands behind by</cell></head>
+<table columns="l:28 l:* l:36 l:46" caption="{{CAPTION:none}}" wide="yes">
+<head><cell>Station</cell><cell>Arrangement</cell><cell>Differs in</cell><cell>Stands behind by</cell></head>
 {{#ROW}}
-<row><cell>{{NAME:none}}</cell><cell>{{HEADS}}</cell><cell>{{LIMIT}}</cell><cell>{{CAPITAL}}</cell><cell>{{OWNERSHIP}}</cell><cell>{{DIFFERS:none}}</cell><cell>{{BEHIND:none}}</cell></row>
+<row><cell>{{STATION:none}}</cell><cell>{{NAME:none}}</cell><cell>{{DIFFERS:none}}</cell><cell>{{BEHIND:none}}</cell></row>
 {{/ROW}}
 </table>
+{{#SIDE}}
+<table columns="{{COLUMNS}}" caption="{{CAPTION:none}}" wide="yes">
+<head><cell></cell>{{#STATION}}<cell>{{NAME:none}}</cell>{{/STATION}}</head>
+{{#LINE}}
+<row><cell>{{NAME:none}}</cell>{{#VALUE}}<cell>{{TEXT:none}}</cell>{{/VALUE}}</row>
+{{/LINE}}
+</table>
+<p>On the Pareto front stands a station that no other here equals or betters in cost of ownership, heads, speed limit and registration error all at once.</p>
+{{/SIDE}}
 {{#FOOTNOTE}}<p>* Without what is on request: {{ITEMS:none}}.</p>{{/FOOTNOTE}}
 </section>
 {{/ALTERNATIVES}}

@@ -1,0 +1,139 @@
+/// The chosen station and its alternatives, figure by figure.
+#include <algorithm>
+#include <functional>
+
+#include "calc/pareto.h"
+#include "output/compose_text.h"
+#include "output/format.h"
+#include "output/section_list.h"
+
+namespace output {
+namespace {
+
+/// A station with all that is compared.
+struct Side {
+  const std::vector<calc::Group>* groups;
+  const calc::Station* station;
+  const std::vector<calc::Flexibility>* flexibility;
+  calc::Merits merits;
+  bool on_front;
+};
+
+std::vector<Side> sides(const calc::Specification& spec) {
+  std::vector<Side> all{{&spec.chosen, &*spec.station, &spec.flexibility,
+                         calc::merits(spec.chosen, *spec.station, spec.placement),
+                         spec.chosen_on_front}};
+  for (const calc::Alternative& other : spec.alternatives) {
+    all.push_back({&other.groups, &other.station, &other.flexibility,
+                   calc::merits(other.groups, other.station, other.placement), other.on_front});
+  }
+  return all;
+}
+
+using Text = std::function<std::string(const Side&)>;
+
+/// One figure of all stations; left out where no station has it.
+void add_line(const Context& c, Values& table, const std::string& name,
+              const std::vector<Side>& all, const Text& text) {
+  std::vector<std::string> texts;
+  texts.reserve(all.size());
+  for (const Side& side : all) texts.push_back(text(side));
+  if (std::all_of(texts.begin(), texts.end(), [](const auto& t) { return t.empty(); })) return;
+  Values& line = table.add("LINE");
+  line.set_markup("NAME", c.words("side." + name));
+  for (const std::string& t : texts) {
+    line.add("VALUE").set_markup("TEXT", t.empty() ? c.words("side.not_known") : t);
+  }
+}
+
+/// What differs from group to group, each once.
+std::string of_groups(const Context& c, const Side& side,
+                      const std::function<std::string(const calc::Flexibility&)>& text) {
+  std::vector<std::string> texts;
+  for (const calc::Flexibility& group : *side.flexibility) {
+    std::string one = text(group);
+    if (one.empty()) one = c.words("side.not_known");
+    if (std::find(texts.begin(), texts.end(), one) == texts.end()) texts.push_back(std::move(one));
+  }
+  return joined(c, texts);
+}
+
+std::string money(const Side& side, calc::Money value) {
+  return whole_money(value) + (side.station->bom_unpriced > 0 ? "*" : "");
+}
+
+void add_machine(const Context& c, Values& table, const std::vector<Side>& all) {
+  add_line(c, table, "heads", all, [](const Side& s) { return std::to_string(s.merits.heads); });
+  add_line(c, table, "boards", all,
+           [](const Side& s) { return std::to_string(s.station->boards); });
+  add_line(c, table, "joints", all, [](const Side& s) {
+    int joints = 0;
+    for (const calc::Group& group : *s.groups) joints += group.joints;
+    return std::to_string(joints);
+  });
+  add_line(c, table, "frequency", all, [](const Side& s) {
+    double use = 0;
+    for (const calc::Group& group : *s.groups) use = std::max(use, group.frequency_use);
+    return with_unit(use * 100, "%", 3);
+  });
+  add_line(c, table, "registration", all, [&c](const Side& s) {
+    return s.merits.registration > calc::Length()
+               ? c.measure(s.merits.registration.si() * 1e6, "um", 3)
+               : std::string();
+  });
+  add_line(c, table, "speed", all,
+           [&c](const Side& s) { return escaped(speed_limit_text(c, s.merits.speed_limit)); });
+}
+
+void add_money(const Context& c, Values& table, const std::vector<Side>& all) {
+  add_line(c, table, "capital", all,
+           [](const Side& s) { return money(s, s.station->cost.capital); });
+  add_line(c, table, "running", all,
+           [](const Side& s) { return money(s, s.station->cost.running_per_year); });
+  add_line(c, table, "ownership", all,
+           [](const Side& s) { return money(s, s.station->cost.ownership); });
+  add_line(c, table, "lead", all, [](const Side& s) {
+    return s.station->lead_time ? with_unit(s.station->lead_time->days, "d", 3) : std::string();
+  });
+}
+
+void add_service(const Context& c, Values& table, const std::vector<Side>& all) {
+  add_line(c, table, "service", all, [&c](const Side& s) {
+    return of_groups(c, s, [&c](const calc::Flexibility& group) {
+      return group.serviceable ? c.words(serviceable_key(*group.serviceable)) : std::string();
+    });
+  });
+  add_line(c, table, "waveform", all, [&c](const Side& s) {
+    return of_groups(c, s, [&c](const calc::Flexibility& group) {
+      return group.waveform ? c.words(waveform_key(*group.waveform)) : std::string();
+    });
+  });
+  add_line(c, table, "drivers", all, [&c](const Side& s) {
+    return of_groups(c, s, [](const calc::Flexibility& group) {
+      return group.driver_sources ? std::to_string(*group.driver_sources) : std::string();
+    });
+  });
+  add_line(c, table, "front", all,
+           [&c](const Side& s) { return c.words(s.on_front ? "side.yes" : "side.no"); });
+}
+
+}  // namespace
+
+void add_side_by_side(const Context& c, Values& values) {
+  const std::vector<Side> all = sides(c.spec);
+  Values& table = values.add("SIDE");
+  table.set_markup("CAPTION", c.words("side.caption", {{"CURRENCY", c.spec.station->currency}}));
+  std::string columns = "l:40";
+  for (std::size_t i = 0; i < all.size(); ++i) columns += " l:*";
+  table.set("COLUMNS", columns);
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    table.add("STATION").set_markup(
+        "NAME", i == 0 ? c.words("side.chosen")
+                       : c.words("side.alternative", {{"NUMBER", std::to_string(i)}}));
+  }
+  add_machine(c, table, all);
+  add_money(c, table, all);
+  add_service(c, table, all);
+}
+
+}  // namespace output
