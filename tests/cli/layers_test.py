@@ -69,7 +69,33 @@ def includers(root, header):
             if any((own or other).startswith(header) for own, other in INCLUDE.findall(text))]
 
 
+def sample_names():
+    """Ids of the sample requests, names and part numbers of the sample catalogue; words left out."""
+    names = set()
+    for path in (ROOT / "sample_requests").iterdir():
+        if path.suffix in (".ini", ".xml"):
+            text = path.read_text(encoding="utf-8")
+            names.update(re.findall(r"(?m)^id\s*=\s*(\S+)|<id>([^<]+)<|\bname=\"([^\"]+)\"|"
+                                    r"<part_number>([^<]+)<", text))
+    return {name for groups in names for name in groups if re.search(r"[A-Z].*-|-.*[A-Z]", name)}
+
+
+def files_of_the_program():
+    for layer in ("calc", "intake", "output", "templates"):
+        for path in sorted((ROOT / layer).rglob("*")):
+            if path.suffix in (".h", ".cpp", ".tpl", ".txt", ".ini"):
+                yield path.relative_to(ROOT).as_posix(), path.read_text(encoding="utf-8")
+
+
 class Layers(unittest.TestCase):
+    def test_no_sample_is_known_to_the_program(self):
+        names = sample_names()
+        self.assertGreater(len(names), 70)
+        word = re.compile(r"(?<![\w-])(?:" + "|".join(map(re.escape, sorted(names))) + r")(?![\w-])")
+        known = [f"{file}: {match.group(0)}" for file, text in files_of_the_program()
+                 for match in word.finditer(text)]
+        self.assertEqual(known, [])
+
     def test_arrows_and_doors(self):
         self.assertEqual(faults(ROOT), [])
 
