@@ -44,21 +44,47 @@ std::string word_of(LightHazard hazard) {
   return "day";
 }
 
-void add_stray_light(const Job& job, const Curing& curing, Stage& stage) {
-  const Power scattered = curing.optical * job.parameters[P::stray_share];
+/// Whether light of wavelength a reaches its daily limit with less than that of b.
+bool stricter(Length a, Length b) {
+  const std::optional<Dose> of_a = daily_limit(a), of_b = daily_limit(b);
+  return of_a && (!of_b || *of_a < *of_b);
+}
+
+/// The light of all lamps lit, new ones, and the wavelength by which it is judged: that of the
+/// least limit, none where one lamp has no single one.
+struct Light {
+  Power optical;
+  std::optional<Length> wavelength;
+};
+Light light_of(const Sizing& sizing) {
+  Light light;
+  bool known = true;
+  for (const Curing* curing : {&sizing.pinning, &sizing.curing}) {
+    if (!curing->needed || curing->lamp == nullptr || curing->optical <= Power()) continue;
+    light.optical += curing->optical;
+    const std::optional<Length> own = judged_wavelength(*curing->lamp->item);
+    known = known && own.has_value();
+    if (own && (!light.wavelength || stricter(*own, *light.wavelength))) light.wavelength = own;
+  }
+  if (!known) light.wavelength.reset();
+  return light;
+}
+
+void add_stray_light(const Job& job, const Light& light, Stage& stage) {
+  const Power scattered = light.optical * job.parameters[P::stray_share];
   if (scattered <= Power()) return;
-  const std::optional<Length> wavelength = judged_wavelength(*curing.lamp->item);
   for (const double metre : stray_distances_m) {
     const Irradiance e = scattered_irradiance(scattered, metres(metre));
-    StrayLight light{metre, e.si(), {}, {}};
-    const auto time = wavelength ? permitted_time(e, *wavelength) : std::nullopt;
+    StrayLight stray{metre, e.si(), {}, {}};
+    const auto time = light.wavelength ? permitted_time(e, *light.wavelength) : std::nullopt;
     if (time) {
-      light.time_s = time->time.si();
-      light.governs = word_of(time->governs);
+      stray.time_s = time->time.si();
+      stray.governs = word_of(time->governs);
     }
-    stage.stray.push_back(light);
+    stage.stray.push_back(stray);
   }
-  const std::optional<Dose> limit = wavelength ? daily_limit(*wavelength) : std::nullopt;
+  const std::optional<Dose> limit =
+      light.wavelength ? daily_limit(*light.wavelength) : std::nullopt;
   if (!limit) return;
   const Length nearest = metres(stray_distances_m.front());
   const Irradiance e = scattered_irradiance(scattered, nearest);
@@ -66,7 +92,7 @@ void add_stray_light(const Job& job, const Curing& curing, Stage& stage) {
   stage.guard_density = optical_density(e, working_day, *limit);
 }
 
-void add_side_effects(const Job& job, const Curing& curing, Stage& stage) {
+void add_side_effects(const Curing& curing, Stage& stage) {
   if (curing.heat) {
     stage.heat_kw = curing.heat->si() / 1e3;
     stage.cooling_m3_per_h = per_hour(coolant_flow(*curing.heat, room_air, air_heat, cooling_rise));
@@ -74,10 +100,9 @@ void add_side_effects(const Job& job, const Curing& curing, Stage& stage) {
   if (curing.web) stage.web_degc = curing.web->in_celsius();
   const Given<MassFlow>& ozone = curing.lamp->item->ozone;
   if (ozone) stage.ozone_m3_per_h = per_hour(dilution_air(ozone->value * curing.lit, ozone_limit));
-  add_stray_light(job, curing, stage);
 }
 
-Stage lamp_stage(const Job& job, const std::string& kind, const Curing& curing) {
+Stage lamp_stage(const std::string& kind, const Curing& curing) {
   Stage stage;
   stage.kind = kind;
   if (curing.dose) stage.dose_mj_per_cm2 = curing.dose->si() / joules_per_m2_in_mj_per_cm2;
@@ -93,7 +118,7 @@ Stage lamp_stage(const Job& job, const std::string& kind, const Curing& curing) 
     stage.lamps_lit = curing.rows;
   }
   if (curing.electrical) stage.electrical_kw = curing.electrical->si() / 1e3;
-  add_side_effects(job, curing, stage);
+  add_side_effects(curing, stage);
   return stage;
 }
 
@@ -182,8 +207,12 @@ Stage vapour_stage(const Job& job, const Vapour& vapour) {
 
 std::vector<Stage> stages_of(const Job& job, const Sizing& sizing) {
   std::vector<Stage> stages;
-  if (sizing.pinning.needed) stages.push_back(lamp_stage(job, "pinning", sizing.pinning));
-  if (sizing.curing.needed) stages.push_back(lamp_stage(job, "uv", sizing.curing));
+  if (sizing.pinning.needed) stages.push_back(lamp_stage("pinning", sizing.pinning));
+  if (sizing.curing.needed) stages.push_back(lamp_stage("uv", sizing.curing));
+  // All lamps are lit at the same time: their stray light stands with the last of their stages.
+  const auto last = std::find_if(stages.rbegin(), stages.rend(),
+                                 [](const Stage& stage) { return !stage.equipment.empty(); });
+  if (last != stages.rend()) add_stray_light(job, light_of(sizing), *last);
   if (sizing.drying.needed) stages.push_back(drying_stage(sizing.drying));
   if (sizing.vapour.needed) stages.push_back(vapour_stage(job, sizing.vapour));
   return stages;

@@ -162,11 +162,13 @@ void web(const LampTrace& t) {
               *t.stage.web_degc, "degC", web_basis);
 }
 
-void weight(const LampTrace& t, Length wavelength) {
+/// The weight and the limit of the light of `judged`, among the steps of `t`.
+void weight(const LampTrace& t, const LampTrace& judged) {
+  const Length wavelength = judged.lamp.wavelength->value;
   const SpectralInterval i = *spectral_interval(wavelength);
   const SpectralTable& table = spectral_table();
   t.w.formula(t.id("weight"), "S", "S_1*(S_2/S_1)^((l-l_1)/(l_2-l_1))",
-              {from_catalogue("l", wavelength.si() * 1e9, "nm", t.ref + "wavelength"),
+              {from_catalogue("l", wavelength.si() * 1e9, "nm", judged.ref + "wavelength"),
                constant("l_1", i.low.nm, "nm"), constant("l_2", i.high.nm, "nm"),
                constant("S_1", i.low.weight, ""), constant("S_2", i.high.weight, "")},
               *spectral_weight(wavelength), "",
@@ -176,16 +178,30 @@ void weight(const LampTrace& t, Length wavelength) {
               {t.w.step("S", t.id("weight"))}, daily_limit(wavelength)->si(), "J/m2", limit_basis);
 }
 
-/// Light at the first distance, and what follows for it from the limit.
-void stray(const LampTrace& t) {
+/// Of both the one whose light reaches its daily limit with less.
+const LampTrace& stricter(const LampTrace& a, const LampTrace& b) {
+  const auto limit = [](const LampTrace& t) {
+    return t.lamp.wavelength ? daily_limit(t.lamp.wavelength->value) : std::nullopt;
+  };
+  const std::optional<Dose> of_a = limit(a), of_b = limit(b);
+  return of_b && (!of_a || *of_b < *of_a) ? b : a;
+}
+
+/// Light at the first distance, of the lamps of this stage and of the other that is lit with them,
+/// and what follows for it from the limit.
+void stray(const LampTrace& t, const LampTrace* other) {
   if (t.stage.stray.empty()) return;
   const StrayLight& nearest = t.stage.stray.front();
-  t.w.formula(t.id("stray"), "E_s", "r*P_o*1000/(pi*d^2)",
-              {from_parameter(t.w.job, "r", P::stray_share), t.w.step("P_o", t.id("optical")),
-               constant("pi", pi, ""), constant("d", nearest.distance_m, "m")},
+  std::vector<StepInput> inputs{from_parameter(t.w.job, "r", P::stray_share),
+                                t.w.step("P_o", t.id("optical")), constant("pi", pi, ""),
+                                constant("d", nearest.distance_m, "m")};
+  if (other != nullptr) inputs.push_back(t.w.step("P_p", other->id("optical")));
+  t.w.formula(t.id("stray"), "E_s",
+              other == nullptr ? "r*P_o*1000/(pi*d^2)" : "r*(P_o+P_p)*1000/(pi*d^2)", inputs,
               nearest.irradiance_w_per_m2, "W/m2", light_basis);
-  if (!nearest.time_s || !t.lamp.wavelength) return;
-  weight(t, t.lamp.wavelength->value);
+  const LampTrace& judged = other == nullptr ? t : stricter(t, *other);
+  if (!nearest.time_s || !judged.lamp.wavelength) return;
+  weight(t, judged);
   const StepInput e = t.w.step("E_s", t.id("stray"));
   const StepInput limit = t.w.step("H_lim", t.id("limit"));
   t.w.formula(t.id("stray_time"), "t", "min(28800,H_lim/E_s)", {limit, e}, *nearest.time_s, "s",
@@ -216,18 +232,21 @@ const Stage* stage_of(const Specification& spec, std::string_view kind) {
 }
 
 void trace_cure(TraceWriter& w) {
+  std::vector<LampTrace> lamps;
+  lamps.reserve(2);
   for (const char* kind : {"pinning", "uv"}) {
     const Stage* stage = stage_of(w.spec, kind);
     const Lamp* lamp = stage == nullptr ? nullptr : lamp_called(w.catalogue, stage->equipment);
     if (lamp == nullptr || !stage->rows) continue;
-    const LampTrace t{w, *stage, *lamp, fastest_scan(w.spec.chosen), "lamp." + lamp->name + "."};
+    lamps.push_back({w, *stage, *lamp, fastest_scan(w.spec.chosen), "lamp." + lamp->name + "."});
+    const LampTrace& t = lamps.back();
     rows(t);
     dose(t);
     power(t);
     web(t);
-    stray(t);
     ozone(t);
   }
+  if (!lamps.empty()) stray(lamps.back(), lamps.size() > 1 ? &lamps.front() : nullptr);
 }
 
 }  // namespace calc

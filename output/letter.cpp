@@ -22,6 +22,20 @@ void add_questions(const Context& c, Values& values, const std::vector<AlikeQues
   }
 }
 
+/// The part of the template that says how far the requirements can be met.
+const char* intro(calc::Verdict verdict) {
+  switch (verdict) {
+    case calc::Verdict::infeasible:
+      return "INFEASIBLE";
+    case calc::Verdict::incomplete:
+      return "INCOMPLETE";
+    case calc::Verdict::feasible:
+    case calc::Verdict::conditional:
+      break;
+  }
+  return "DRAWN_UP";
+}
+
 /// Each line of the markup wrapped to the blanks it begins with; before <p> stands an empty line.
 std::string lines_of(std::string_view markup) {
   std::string text;
@@ -45,6 +59,7 @@ std::string letter_text(const Context& c, Values& head) {
   if (groups.empty()) return {};
   if (c.request.customer.organisation || c.request.customer.contact) head.add("TO");
   if (!c.house("creator").empty() || !c.house("owner").empty()) head.add("FROM");
+  head.add(intro(c.spec.verdict));
   add_questions(c, head, groups);
   return lines_of(c.expand("letter", head));
 }

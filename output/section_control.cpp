@@ -56,6 +56,7 @@ void add_prices(const Context& c, Values& values) {
 
 /// The lines to sign on; only the customer is known by name.
 void add_signatures(const Context& c, Values& values) {
+  values.add(c.spec.chosen.empty() ? "READS" : "ACCEPTS");
   for (const std::string role : {"creator", "checker", "approver", "customer"}) {
     Values& row = values.add("SIGN");
     row.set_markup("ROLE", c.words("sign." + role));

@@ -154,7 +154,7 @@ void add_solvents(const Context& c, Values& values, const calc::Airing& airing) 
 
 void add_texts(const Context& c, Values& values, const calc::Stage& stage) {
   if (stage.kind == "pinning" && stage.rows) add_text(c, values, "dimmed");
-  if (!stage.stray.empty() && stage.kind == "uv") {
+  if (!stage.stray.empty()) {
     const calc::Input* share = c.input("assume.stray_share");
     add_text(c, values, "stray",
              {{"SHARE", with_unit(share == nullptr ? 0 : share->value * 100, "%", 2)}});

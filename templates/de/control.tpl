@@ -8,7 +8,8 @@
 {{#LINE}}<p>{{TEXT}}</p>{{/LINE}}
 {{#REMARKS}}<note kind="info" title="Bemerkungen des Bearbeiters im Wortlaut der Anfrage" key="{{KEY}}">{{TEXT}}</note>{{/REMARKS}}
 <section title="Unterschriften" id="s-signoff">
-<p>Status VORLÄUFIG, bis alle vier unterschrieben haben. Mit der Unterschrift werden Anforderungen, Annahmen und Bedingungen dieser Ausgabe anerkannt; sie ist keine Freigabe zum Bau.</p>
+{{#ACCEPTS}}<p>Status VORLÄUFIG, bis alle vier unterschrieben haben. Mit der Unterschrift werden Anforderungen, Annahmen und Bedingungen dieser Ausgabe anerkannt; sie ist keine Freigabe zum Bau.</p>{{/ACCEPTS}}
+{{#READS}}<p>Diese Ausgabe bietet nichts an, was anerkannt werden könnte. Eine Unterschrift besagt, dass gelesen wurde, was entgegensteht.</p>{{/READS}}
 <table columns="l:30 l:* l:25 l:45" lines="yes" wide="yes">
 <head><cell>Rolle</cell><cell>Name</cell><cell>Datum</cell><cell>Unterschrift</cell></head>
 {{#SIGN}}<row height="13"><cell><b>{{ROLE:none}}</b> {{MEANING:none}}</cell><cell>{{NAME}}</cell><cell/><cell/></row>{{/SIGN}}

@@ -13,7 +13,7 @@
 {{#PRICED}}<p key="{{KEY}}"><b>Preis.</b> {{TEXT:none}}</p>{{/PRICED}}
 {{/STATION}}
 {{#FAILS}}
-<p><b>Was nicht besteht und um wie viel.</b> Der Anfrage am nächsten kommt Kopf {{HEAD}}:</p>
+<p><b>Was nicht besteht und um wie viel.</b> Die wenigsten Grenzen verfehlt Kopf {{HEAD}}:</p>
 <list>{{#REASON}}<item>{{TEXT:none}}</item>{{/REASON}}</list>
 <p><b>Kleinste Änderung, die hilft.</b> {{MISS:none}}{{#MUSTS}} {{TEXT:none}}{{/MUSTS}}</p>
 <p>Jeder Kopf mit allen Gründen steht im <a to="s-heads">Abschnitt „Betrachtete Köpfe“</a>.</p>

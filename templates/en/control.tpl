@@ -8,7 +8,8 @@
 {{#LINE}}<p>{{TEXT}}</p>{{/LINE}}
 {{#REMARKS}}<note kind="info" title="Remarks of the engineer, as the request has them" key="{{KEY}}">{{TEXT}}</note>{{/REMARKS}}
 <section title="Sign-off" id="s-signoff">
-<p>Status PRELIMINARY until all four have signed. A signature accepts the requirements, the assumptions and the conditions of this issue; it is not a release for building.</p>
+{{#ACCEPTS}}<p>Status PRELIMINARY until all four have signed. A signature accepts the requirements, the assumptions and the conditions of this issue; it is not a release for building.</p>{{/ACCEPTS}}
+{{#READS}}<p>This issue offers nothing that could be accepted. A signature says that what stands in the way has been read.</p>{{/READS}}
 <table columns="l:30 l:* l:25 l:45" lines="yes" wide="yes">
 <head><cell>Role</cell><cell>Name</cell><cell>Date</cell><cell>Signature</cell></head>
 {{#SIGN}}<row height="13"><cell><b>{{ROLE:none}}</b> {{MEANING:none}}</cell><cell>{{NAME}}</cell><cell/><cell/></row>{{/SIGN}}

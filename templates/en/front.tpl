@@ -13,7 +13,7 @@
 {{#PRICED}}<p key="{{KEY}}"><b>Price.</b> {{TEXT:none}}</p>{{/PRICED}}
 {{/STATION}}
 {{#FAILS}}
-<p><b>What fails, and by how much.</b> Nearest to passing is head {{HEAD}}:</p>
+<p><b>What fails, and by how much.</b> The fewest limits are missed by head {{HEAD}}:</p>
 <list>{{#REASON}}<item>{{TEXT:none}}</item>{{/REASON}}</list>
 <p><b>Smallest change that helps.</b> {{MISS:none}}{{#MUSTS}} {{TEXT:none}}{{/MUSTS}}</p>
 <p>Every head with all its reasons stands in <a to="s-heads">the section on heads considered</a>.</p>

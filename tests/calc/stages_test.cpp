@@ -91,6 +91,11 @@ TEST_CASE("pinning is a stage of its own, without credit to the cure") {
   CHECK(*s.stages.back().rows == 3);
   CHECK(*s.stages.back().dose_mj_per_cm2 == doctest::Approx(300));
   CHECK(s.footprint.si() == doctest::Approx(0.2 + 0.15 + 0.15 + 0.6));
+  // All twelve lamps are lit together: 1.152 kW, of which 0.3 scatter; once, with the last stage.
+  CHECK(pinning.stray.empty());
+  REQUIRE_FALSE(s.stages.back().stray.empty());
+  CHECK(s.stages.back().stray.front().irradiance_w_per_m2 ==
+        doctest::Approx(0.3 * 1152 / (3.14159265358979 * 0.25)));
   // Its heat counts: three times 200 J/m2, half absorbed.
   c.request.substrate.area_mass = exactly(AreaMass::from_si(0.1));
   const double with = *stage(c, "uv").web_degc;
