@@ -75,7 +75,7 @@ void add_ink(const Job& job, const RunningInputs& in, RunningCost& cost) {
 void add_energy(const Job& job, const RunningInputs& in, RunningCost& cost) {
   Power power = in.drying.electrical_mean;
   for (const Curing* lamps : {&in.pinning, &in.curing}) {
-    if (lamps->electrical) power += *lamps->electrical;
+    if (lamps->drawn) power += *lamps->drawn;
     cost.power_unknown |= lamps->needed && !lamps->electrical;
   }
   const double kwh = power.si() / 1e3 * (running_time(job) / hour);

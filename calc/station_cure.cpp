@@ -15,6 +15,7 @@ constexpr int carriage_sides = 2;         // a lamp on either side cures both st
 
 struct LampFit {
   int rows = 0, lamps = 0;
+  int lit = 0;  ///< at a time: of a carriage's, those behind the heads in the stroke
 };
 
 /// What a stage asks of its lamps.
@@ -58,10 +59,11 @@ std::optional<LampFit> fit_lamp(const LampSearch& s, const Lamp& lamp, const Lam
     // Lamps lit must also reach over the advance, or strips would stay uncured.
     const double reach = std::max(demand.dose / one, s.scan->advance / window.across);
     const int lit = std::max(1, static_cast<int>(ceil_tolerant(reach)));
-    return LampFit{lit, carriage_sides * lit};
+    return LampFit{lit, carriage_sides * lit, lit};
   }
   const int rows = demand.sets * lamp_rows(demand.dose, window, speed);
-  return LampFit{rows, lamp_count(rows, printed_width(s.job), window.across)};
+  const int lamps = lamp_count(rows, printed_width(s.job), window.across);
+  return LampFit{rows, lamps, lamps};
 }
 
 /// Hottest web: new lamps at the least speed, on what pinning has warmed before.
@@ -114,15 +116,15 @@ void add_exhaust(const Job& job, const PriceBook& book, const std::vector<Group>
 }
 
 LampCost lamp_cost(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
-                   const Priced<Lamp>& lamp, int lamps) {
+                   const Priced<Lamp>& lamp, const LampFit& fit) {
   LampCost cost;
-  const std::optional<Money> price = times(lamp.row.price, lamps);
+  const std::optional<Money> price = times(lamp.row.price, fit.lamps);
   if (price) cost.sum = *price;
   if (!price) ++cost.unpriced;
   const Given<Power>& power = lamp.item->electrical;
   if (!power) ++cost.unpriced;
   if (power && job.years > 0) {
-    const double kwh = lamps * power->value.si() / 1e3 * (running_time(job).si() / 3600);
+    const double kwh = fit.lit * power->value.si() / 1e3 * (running_time(job).si() / 3600);
     cost.sum = ownership(cost.sum, to_money(kwh * job.energy.value), job.discount.value, job.years);
   }
   if (lamp.item->mercury && lamp.item->mercury->value) add_exhaust(job, book, groups, cost);
@@ -148,12 +150,13 @@ void try_lamp(const LampSearch& s, const Priced<Lamp>& lamp, const LampDemand& d
     if (!curing.failure) curing.failure = failure;
     return;
   }
-  const LampCost cost = lamp_cost(s.job, s.book, s.groups, lamp, fit->lamps);
+  const LampCost cost = lamp_cost(s.job, s.book, s.groups, lamp, *fit);
   if (curing.lamp != nullptr && !(cost < best)) return;
   best = cost;
   curing.lamp = &lamp;
   curing.rows = fit->rows;
   curing.lamps = fit->lamps;
+  curing.lit = fit->lit;
   curing.web = web;
 }
 
@@ -220,12 +223,12 @@ void add_lamps(const LampSearch& s, int sets, Curing& curing) {
   const Lamp& lamp = *curing.lamp->item;
   add_doses(s.job, s.scan, curing);
   if (curing.given) *curing.given = *curing.given / sets;
-  curing.lit = s.scan == nullptr ? curing.lamps : curing.rows;
   curing.optical = curing.lit * optical_power(window_of(s.job, lamp));
   if (lamp.electrical) {
     curing.electrical = lamp.electrical->value * curing.lamps;
+    curing.drawn = lamp.electrical->value * curing.lit;
     // Arc lamps radiate more than the ultraviolet stated: all but that is counted as heat.
-    const Power heat = lamp_heat(lamp.electrical->value * curing.lit, curing.optical);
+    const Power heat = lamp_heat(*curing.drawn, curing.optical);
     curing.heat = std::max(heat, Power());
   }
   // On a carriage the lamps travel: they take no length of the line.

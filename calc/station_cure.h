@@ -19,6 +19,7 @@ struct Curing {
   const Priced<Lamp>* lamp = nullptr;  ///< least cost over the years; null: none that fits
   int rows = 0, lamps = 0;
   std::optional<Power> electrical;  ///< of all lamps; none where the row does not state it
+  std::optional<Power> drawn;       ///< of the lamps lit
   Length along;                     ///< along the line; zero on a carriage
   std::optional<Dose> given;        ///< by the rows chosen at the highest speed
   std::optional<Dose> stroke;       ///< on a carriage: of one lamp in one stroke

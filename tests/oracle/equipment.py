@@ -73,7 +73,9 @@ def curing(station):
         doses.append(MOST_ROWS * given)
         if rows > MOST_ROWS:
             continue
-        power = row["electrical"] * units / 1000 if "electrical" in row else None
+        # on a carriage only the lamps behind the heads are lit in a stroke: half of them
+        lit = rows if station.context["carriage"] else units
+        power = row["electrical"] * lit / 1000 if "electrical" in row else None
         choices.append({"kind": "uv_lamp", "row": row, "units": units, "power": power,
                         "length": length})
     if doses and not choices:
