@@ -88,10 +88,19 @@ void stray_note(const StageLamps& l, const std::string& field, std::vector<Notic
                 {}});
 }
 
-void lamp_notes(const StageLamps& l, std::vector<Notice>& to) {
+/// Lamps of one row in all stages.
+double count_of(const std::vector<StageLamps>& all, const Lamp& lamp) {
+  double count = 0;
+  for (const StageLamps& l : all) {
+    if (l.lamp == &lamp) count += l.stage->units.value_or(0);
+  }
+  return count;
+}
+
+/// What one row of the catalogue brings with it, however many stages it serves.
+void lamp_notes(const StageLamps& l, double count, std::vector<Notice>& to) {
   const bool arc = l.lamp->mercury && l.lamp->mercury->value;
   const std::string field = "lamp." + l.lamp->name;
-  const double count = l.stage->units.value_or(0);
   to.push_back({arc ? "uv_arc" : "uv_led",
                 {words("lamp", l.lamp->name), number("lamps", count, "")},
                 field,
@@ -99,7 +108,10 @@ void lamp_notes(const StageLamps& l, std::vector<Notice>& to) {
   if (arc) arc_notes(l, field, count, to);
   const bool lit = l.lamp->irradiance && l.lamp->irradiance->value > Irradiance();
   if (lit) window_note(*l.lamp, field, to);
-  stray_note(l, field, to);
+}
+
+void stage_notes(const StageLamps& l, std::vector<Notice>& to) {
+  stray_note(l, "lamp." + l.lamp->name, to);
   if (l.stage->web_degc) {
     to.push_back({"hot_web",
                   {number("temperature", *l.stage->web_degc, "degC")},
@@ -122,7 +134,14 @@ void ink_notes(const SafetyCase& c, std::vector<Notice>& to) {
 void uv_notes(const SafetyCase& c, std::vector<Notice>& to) {
   if (!has_family(c.job, InkFamily::uv)) return;
   const std::vector<StageLamps> lamps = lamps_of(c);
-  for (const StageLamps& l : lamps) lamp_notes(l, to);
+  std::vector<const Lamp*> told;
+  for (const StageLamps& l : lamps) {
+    if (std::find(told.begin(), told.end(), l.lamp) == told.end()) {
+      told.push_back(l.lamp);
+      lamp_notes(l, count_of(lamps, *l.lamp), to);
+    }
+    stage_notes(l, to);
+  }
   const bool cures = std::any_of(lamps.begin(), lamps.end(),
                                  [](const StageLamps& l) { return l.stage->kind == "uv"; });
   if (!cures) to.push_back({"uv_lamp_unknown", {}, "ink.cure_dose", {}});

@@ -23,7 +23,7 @@
 {{/ALTERNATIVES}}
 {{#REJECTED}}
 <section title="Heads not chosen, and why" id="s-rejected">
-<table columns="l:30 l:*" caption="Every other head of the catalogue, and why">
+<table columns="l:30 l:*" caption="Every head of the catalogue that is not chosen, and why">
 <head><cell>Head</cell><cell>Reasons</cell></head>
 {{#ROW}}
 <row><cell>{{HEAD}}</cell><cell>{{#REASON}}{{TEXT:none}}{{#REASON_separator}} {{/REASON_separator}}{{/REASON}}</cell></row>

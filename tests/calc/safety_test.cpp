@@ -103,6 +103,21 @@ TEST_CASE("stray light by the lamps lit") {
   CHECK(number(notes_of(c), "stray_light", "density") == doctest::Approx(std::log10(e * 2.88)));
 }
 
+// Pinning behind three of four positions and the cure take six lamps each.
+TEST_CASE("a lamp that serves two stages is told of once, with all its lamps") {
+  StationCase c;
+  c.catalogue.lamps.front().wavelength = exactly(Length::from_si(395e-9));
+  c.groups.front().positions = 4;
+  c.request.inks.front().pinning_dose = exactly(Dose::from_si(200));
+  const std::vector<Notice> notes = notes_of(c);
+  CHECK(number(notes, "uv_led", "lamps") == 12);
+  for (const char* code : {"uv_led", "photobiological", "stray_light"}) {
+    CAPTURE(code);
+    CHECK(std::count_if(notes.begin(), notes.end(),
+                        [code](const Notice& note) { return note.code == code; }) == 1);
+  }
+}
+
 // 0.1 mg/m3 is not the limit: 2 g/h of six lamps at 0.2 mg/m3 are 60000 m3/h.
 TEST_CASE("ozone of a lamp that states it") {
   StationCase c;
