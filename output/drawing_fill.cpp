@@ -9,7 +9,9 @@
 namespace output {
 
 std::string fill_of(const Context& context, const std::string& channel, std::size_t order) {
-  constexpr std::array<std::string_view, 5> known{"black", "cyan", "magenta", "yellow", "white"};
+  constexpr std::array<std::string_view, 12> known{"black",  "cyan", "magenta",    "yellow",
+                                                   "white",  "red",  "green",      "blue",
+                                                   "orange", "grey", "light-cyan", "light-magenta"};
   if (std::find(known.begin(), known.end(), channel) != known.end()) {
     return context.templates.setting("drawing." + channel);
   }

@@ -62,9 +62,12 @@ constexpr std::size_t language_length = 2;  ///< "house.owner.de" is the owner's
 constexpr std::string_view days_key = "house.price_days";
 constexpr int most_days = 3650;
 /// Colours of drawings: fills may be several, separated by blanks, used in turn.
-constexpr std::array<std::string_view, 10> drawing{
-    "drawing.fills", "drawing.outline", "drawing.dimension", "drawing.travel", "drawing.body",
-    "drawing.black", "drawing.cyan",    "drawing.magenta",   "drawing.yellow", "drawing.white"};
+constexpr std::array<std::string_view, 17> drawing{
+    "drawing.fills",        "drawing.outline", "drawing.dimension", "drawing.travel",
+    "drawing.body",         "drawing.black",   "drawing.cyan",      "drawing.magenta",
+    "drawing.yellow",       "drawing.white",   "drawing.red",       "drawing.green",
+    "drawing.blue",         "drawing.orange",  "drawing.grey",      "drawing.light-cyan",
+    "drawing.light-magenta"};
 
 [[noreturn]] void fail(const std::string& file, int line, const std::string& message) {
   throw std::runtime_error(file + ":" + std::to_string(line) + ": " + message);
