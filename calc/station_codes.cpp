@@ -40,7 +40,7 @@ constexpr std::array checks{
     std::string_view("absorption"),           // speed [m/min]
     std::string_view("web_temperature"),      // most [degC]; material
     std::string_view("barcode_grade"),        // least grade, ISO/IEC 15416 or 15415; symbol
-    std::string_view("barcode_module"),       // [um]; symbol
+    std::string_view("barcode_module"),       // [um]; symbol, axis
     std::string_view("throw_trial"),          // greatest gap [mm]; head
     std::string_view("ink_consumption"),      // of all channels together [mL/h]; channels
     std::string_view("migration"),            // material
