@@ -38,7 +38,7 @@ void add_barcode(const Context& c, Values& table, const calc::Group& group,
   const std::string axis = fit.across ? "across" : "along";
   Values& row = table.add("ROW");
   row.set("KEY", c.step_keys({g + ".module_" + axis, g + ".bar_code_" + axis}));
-  row.set("SYMBOL", fit.symbol);
+  row.set_markup("SYMBOL", symbol_text(c, fit.symbol));
   row.set("GROUP", group.name);
   row.set_markup("AXIS", c.words("axis." + axis));
   row.set("DOTS", std::to_string(fit.dots));
