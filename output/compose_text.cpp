@@ -128,8 +128,8 @@ std::string names_text(const Context& context, const std::vector<std::string>& n
   const auto whole = std::find_if(groups.begin(), groups.end(),
                                   [&](const calc::Group& g) { return g.channels == names; });
   if (names.size() > most_named && whole != groups.end()) {
-    return context.words("channels_of",
-                         {{"GROUP", whole->name}, {"COUNT", std::to_string(names.size())}});
+    return context.words("channels_of", {{"GROUP", context.group_name(whole->name)},
+                                         {"COUNT", std::to_string(names.size())}});
   }
   std::vector<std::string> pieces;
   pieces.reserve(names.size());

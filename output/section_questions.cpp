@@ -50,6 +50,11 @@ std::string nozzles_of(const Context& c, const std::string& head) {
   return group == c.spec.chosen.end() ? std::string() : std::to_string(group->nozzles);
 }
 
+std::string subject_text(const Context& c, const calc::Check& check) {
+  if (check.code.starts_with("barcode_")) return symbol_text(c, check.subject);
+  return escaped(check.code == "stitch" ? c.group_name(check.subject) : check.subject);
+}
+
 /// What to do, with the axis where it is of one.
 std::string check_text(const Context& c, const calc::Check& check) {
   Values values;
@@ -135,7 +140,7 @@ std::string checks_section(const Context& c) {
     const calc::Check& check = *groups[i].front();
     std::vector<std::string> subjects;
     for (const calc::Check* one : groups[i]) {
-      std::string subject = escaped(one->subject);
+      std::string subject = subject_text(c, *one);
       const bool known = std::find(subjects.begin(), subjects.end(), subject) != subjects.end();
       if (!subject.empty() && !known) subjects.push_back(std::move(subject));
     }
