@@ -24,8 +24,9 @@ struct Writer {
   const Catalogue& catalogue;
   std::vector<Check> list;
   void add(std::string_view code, std::optional<double> acceptance, std::string_view unit,
-           std::string subject = {}) {
-    list.push_back({std::string(code), acceptance, std::string(unit), std::move(subject)});
+           std::string subject = {}, std::string axis = {}) {
+    list.push_back(
+        {std::string(code), acceptance, std::string(unit), std::move(subject), std::move(axis)});
   }
 };
 
@@ -118,7 +119,8 @@ void of_throw(Writer& w, const Group& group) {
 void of_bar_codes(Writer& w, const Group& group) {
   for (const BarcodeFit& fit : group.barcodes) {
     w.add("barcode_grade", least_grade, "grade", fit.symbol);
-    w.add("barcode_module", in_um(fit.module_printed), "um", fit.symbol);
+    w.add("barcode_module", in_um(fit.module_printed), "um", fit.symbol,
+          fit.across ? "across" : "along");
   }
 }
 
@@ -227,6 +229,7 @@ std::vector<Check> in_order(const std::vector<Check>& list) {
         sorted.push_back(check);
       } else {
         known->subject = joined(known->subject, check.subject);
+        if (known->axis != check.axis) known->axis = "both";
       }
     }
   }

@@ -1,6 +1,7 @@
 /// Moving machinery, heat, air, noise, isolation from energy.
 #include <algorithm>
 
+#include "calc/blend.h"
 #include "calc/safety_parts.h"
 #include "calc/throw.h"
 
@@ -63,7 +64,20 @@ void head_notes(const SafetyCase& c, std::vector<Notice>& to) {
                 {}});
 }
 
-void station_notes(const Station& station, std::vector<Notice>& to) {
+/// Only the European Union's own wording names no law of the United States.
+Notice lockout(const Job& job, double electrical) {
+  const bool eu = region_of_job(job) == Region::eu;
+  Notice note{"lockout", {}, "line.speed", {}};
+  if (electrical > 0) {
+    note.args = {words("subject", eu ? "powered.eu" : "powered"),
+                 number("electrical", electrical, "kW")};
+  } else if (eu) {
+    note.args = {words("subject", "eu")};
+  }
+  return note;
+}
+
+void station_notes(const Job& job, const Station& station, std::vector<Notice>& to) {
   double electrical = 0;
   for (const Stage& stage : station.stages) {
     electrical += stage.electrical_kw.value_or(0);
@@ -80,11 +94,7 @@ void station_notes(const Station& station, std::vector<Notice>& to) {
     }
   }
   to.push_back({"compressed_air", {number("supplies", supplies, "")}, "ink.family", {}});
-  Notice lockout{"lockout", {}, "line.speed", {}};
-  if (electrical > 0) {
-    lockout.args = {words("subject", "powered"), number("electrical", electrical, "kW")};
-  }
-  to.push_back(std::move(lockout));
+  to.push_back(lockout(job, electrical));
 }
 
 }  // namespace
@@ -92,7 +102,7 @@ void station_notes(const Station& station, std::vector<Notice>& to) {
 void machinery_notes(const SafetyCase& c, std::vector<Notice>& to) {
   motion_notes(c, to);
   head_notes(c, to);
-  if (c.station != nullptr) station_notes(*c.station, to);
+  if (c.station != nullptr) station_notes(c.job, *c.station, to);
   to.push_back(
       {"noise",
        {region_of(c.job), number("lower", noise_lower_db, "dB(A)"),

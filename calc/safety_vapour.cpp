@@ -235,9 +235,13 @@ void static_note(const SafetyCase& c, std::vector<Notice>& to) {
   if (c.job.absorbency != Absorbency::none) return;
   const bool scans = std::any_of(c.groups.begin(), c.groups.end(),
                                  [](const Group& g) { return g.scan.has_value(); });
+  const bool eu = region_of_job(c.job) == Region::eu;
   Notice note{"static", {}, "substrate.absorbency", {}};
   if (!scans && c.job.speed) {
-    note.args = {words("subject", "moving"), number("speed", c.job.speed->high.si() * 60, "m/min")};
+    note.args = {words("subject", eu ? "moving.eu" : "moving"),
+                 number("speed", c.job.speed->high.si() * 60, "m/min")};
+  } else if (eu) {
+    note.args = {words("subject", "eu")};
   }
   to.push_back(std::move(note));
 }

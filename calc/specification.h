@@ -136,6 +136,7 @@ struct Check {
   std::optional<double> acceptance;
   std::string unit;
   std::string subject;
+  std::string axis = {};  ///< "across", "along" or "both" where it is of an axis, else empty
 };
 
 struct Specification {

@@ -40,7 +40,7 @@ constexpr std::array checks{
     std::string_view("absorption"),           // speed [m/min]
     std::string_view("web_temperature"),      // most [degC]; material
     std::string_view("barcode_grade"),        // least grade, ISO/IEC 15416 or 15415; symbol
-    std::string_view("barcode_module"),       // [um]; symbol
+    std::string_view("barcode_module"),       // [um]; symbol, axis
     std::string_view("throw_trial"),          // greatest gap [mm]; head
     std::string_view("ink_consumption"),      // of all channels together [mL/h]; channels
     std::string_view("migration"),            // material
@@ -81,7 +81,7 @@ constexpr std::array notes{
     std::string_view("classified_zone"),         // ink, flash_point [degC], below 23
     std::string_view("ink_family_unknown"),      // ink
     std::string_view("lel_monitoring"),          // share [%]; [subject "monitored"]
-    std::string_view("static"),                  // [subject "moving", speed [m/min]]
+    std::string_view("static"),                  // ["moving": speed [m/min]]; "eu"
     std::string_view("static_solvent"),          // none
     std::string_view("aqueous_ink"),             // ml_per_hour [mL/h]
     std::string_view("oil_mist"),                // ml_per_hour [mL/h]
@@ -92,7 +92,7 @@ constexpr std::array notes{
     std::string_view("hot_dryer"),               // heat [kW]
     std::string_view("hot_ink"),                 // temperature [degC]
     std::string_view("compressed_air"),          // supplies [1]
-    std::string_view("lockout"),                 // [subject "powered", electrical [kW]]
+    std::string_view("lockout"),                 // ["powered": electrical [kW]]; "eu"
     std::string_view("noise"),                   // region, lower, upper, action,
                                                  // permissible [dB(A)]
     std::string_view("waste_uv"),                // litres_per_year [L]

@@ -81,7 +81,8 @@ std::vector<Said> figures(const Context& c, const IssueRecord& record) {
   std::vector<Said> list;
   for (const IssueFigure& figure : record.figures) {
     std::string name = c.words("change." + figure.key);
-    if (!figure.group.empty()) name += ", " + c.words("group_of", {{"NAME", figure.group}});
+    if (!figure.group.empty())
+      name += ", " + c.words("group_of", {{"NAME", c.group_name(figure.group)}});
     list.push_back({std::move(name), figure_text(c, figure)});
   }
   return list;

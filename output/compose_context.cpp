@@ -6,6 +6,7 @@
 #include <cstddef>
 
 #include "output/format.h"
+#include "output/report_text.h"
 
 namespace output {
 namespace {
@@ -194,7 +195,8 @@ std::string Context::notice(std::string_view kind, const calc::Notice& notice) c
   for (const calc::Arg& arg : notice.args) {
     const auto* const text = std::get_if<std::string>(&arg.value);
     if (text != nullptr) {
-      values.set_markup(capitals(arg.name), words_or("name." + *text, *text));
+      values.set_markup(capitals(arg.name), arg.name == "group" ? escaped(group_name(*text))
+                                                                : words_or("name." + *text, *text));
       if (arg.name == "subject") subject = *text;
     } else {
       values.set(capitals(arg.name),
@@ -234,7 +236,7 @@ std::string Context::reason_of(const calc::Reason& reason, const std::string& gr
 }
 
 std::string Context::reason(const calc::Reason& reason) const {
-  return reason_of(reason, words("group_of", {{"NAME", reason.group}}));
+  return reason_of(reason, words("group_of", {{"NAME", group_name(reason.group)}}));
 }
 
 std::vector<std::string> Context::reasons(const std::vector<calc::Reason>& list) const {
@@ -249,7 +251,8 @@ std::vector<std::string> Context::reasons(const std::vector<calc::Reason>& list)
     for (const calc::Reason& other : list) {
       if (same(other)) groups.insert(other.group);
     }
-    const std::string named = groups.size() == 1   ? words("group_of", {{"NAME", list[i].group}})
+    const std::string named = groups.size() == 1
+                                  ? words("group_of", {{"NAME", group_name(list[i].group)}})
                               : groups.size() == 2 ? words("group_both")
                                                    : words("group_several");
     std::string text = reason_of(list[i], named);
@@ -285,6 +288,16 @@ std::string Context::field(const std::string& pattern, const std::vector<std::st
 std::string Context::pattern(const std::string& key) { return split_name(key).first; }
 
 std::string Context::name(const std::string& key) { return split_name(key).second; }
+
+std::string Context::group_name(const std::string& name) const {
+  constexpr std::string_view several = "process";  // with a number from the second such group on
+  const std::string number = name.starts_with(several) ? name.substr(several.size()) : "-";
+  const bool is_channel = std::any_of(request.colours.begin(), request.colours.end(),
+                                      [&](const calc::Colour& c) { return c.name == name; });
+  if (is_channel || number.find_first_not_of("0123456789") != std::string::npos) return name;
+  return without_markup(number.empty() ? words("group.process")
+                                       : words("group.process_n", {{"NUMBER", number}}));
+}
 
 std::string Context::effect(const std::string& key) const { return words_or("effect." + key, key); }
 

@@ -80,6 +80,8 @@ class Context {
   /// The key with NAME for the name of a repeated section, and that name (empty when it has none).
   static std::string pattern(const std::string& key);
   static std::string name(const std::string& key);
+  /// A group as it is printed: one of several channels in words, any other by its channel's name.
+  std::string group_name(const std::string& name) const;
   /// The figure an assumption or a question moves, in words.
   std::string effect(const std::string& key) const;
 

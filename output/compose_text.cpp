@@ -1,8 +1,10 @@
 #include "output/compose_text.h"
 
 #include <algorithm>
+#include <charconv>
 #include <cmath>
 #include <cstddef>
+#include <system_error>
 #include <utility>
 
 #include "output/format.h"
@@ -16,6 +18,8 @@ constexpr double minute = 60;
 constexpr int as_given_digits = 6, converted_digits = 4;
 constexpr std::size_t most_named = 4;  // channels named one by one
 
+constexpr std::string_view no_break = "\xC2\xA0";
+
 bool is_digit(char byte) { return byte >= '0' && byte <= '9'; }
 
 /// The value rounded down to so many significant digits, a last bit above a digit kept.
@@ -25,14 +29,51 @@ double rounded_down(double value, int digits) {
   return std::floor(value / step * (1 + 1e-12)) * step;
 }
 
+/// The words of a text, those within brackets with what precedes them, so that "kg/(m2 h)" is one.
+std::vector<std::string_view> words_of(std::string_view text) {
+  std::vector<std::string_view> words;
+  for (std::size_t from = 0; from < text.size();) {
+    std::size_t to = std::min(text.find(' ', from), text.size());
+    const std::size_t bracket = text.substr(from, to - from).find('(');
+    if (bracket != std::string_view::npos) {
+      to = std::min(text.find(' ', std::min(text.find(')', from), text.size())), text.size());
+    }
+    if (to > from) words.push_back(text.substr(from, to - from));
+    from = to + 1;
+  }
+  return words;
+}
+
+bool is_number(std::string_view word) {
+  return !word.empty() && is_digit(word.front()) &&
+         word.find_first_not_of("0123456789.") == std::string_view::npos;
+}
+
+/// A number as this document prints them, as it is where that would lose a digit.
+std::string printed_number(std::string_view digits) {
+  constexpr int most_digits = 9;
+  double value = 0;
+  const char* const end = digits.data() + digits.size();
+  const auto read = std::from_chars(digits.data(), end, value);
+  const bool whole = read.ec == std::errc{} && read.ptr == end && digits.size() <= most_digits;
+  return whole ? number(value, most_digits) : std::string(digits);
+}
+
+/// The unit behind a number in the language: its word for one where it has it.
+std::string unit_text(const Context& context, std::string_view number, std::string_view unit) {
+  const std::string one = "unit." + std::string(unit) + ".one";
+  if (number == "1" && context.has_words(one)) return context.words(one);
+  return pretty_unit(context.unit(unit));
+}
+
 }  // namespace
 
 std::string speed_text(const Context& context, calc::Speed speed) {
   return context.measure(speed.si() * minute, "m/min", 4);
 }
 
-std::string speed_limit_text(const Context& context, calc::Speed speed) {
-  return context.measure(rounded_down(speed.si() * minute, 3), "m/min", 3);
+std::string speed_limit_text(const Context& context, calc::Speed speed, int digits) {
+  return context.measure(rounded_down(speed.si() * minute, digits), "m/min", digits);
 }
 
 std::string speed_limit_number(const Context& context, calc::Speed speed) {
@@ -57,13 +98,14 @@ std::string whole_amount(std::string_view currency, calc::Money money) {
   return std::string(currency) + (currency.empty() ? "" : "\xC2\xA0") + whole_money(money);
 }
 
-std::string rough_amount(std::string_view currency, double major) {
-  return std::string(currency) + (currency.empty() ? "" : "\xC2\xA0") + number(major, 3);
+std::string rough_amount(std::string_view currency, double major, int digits) {
+  return std::string(currency) + (currency.empty() ? "" : "\xC2\xA0") + number(major, digits);
 }
 
-std::string percent_down(double share) {
-  const double percent = std::floor(share * 1000 * (1 + 1e-12)) / 10;
-  return percent >= 100 ? number(percent, 4) : fixed(percent, 1);
+std::string percent_down(double share, int decimals) {
+  const double step = std::pow(10.0, decimals);
+  const double percent = std::floor(share * 100 * step * (1 + 1e-12)) / step;
+  return percent >= 100 ? number(percent, decimals + 3) : fixed(percent, decimals);
 }
 
 std::string count_text(double count) { return number(count, 9); }
@@ -86,8 +128,8 @@ std::string names_text(const Context& context, const std::vector<std::string>& n
   const auto whole = std::find_if(groups.begin(), groups.end(),
                                   [&](const calc::Group& g) { return g.channels == names; });
   if (names.size() > most_named && whole != groups.end()) {
-    return context.words("channels_of",
-                         {{"GROUP", whole->name}, {"COUNT", std::to_string(names.size())}});
+    return context.words("channels_of", {{"GROUP", context.group_name(whole->name)},
+                                         {"COUNT", std::to_string(names.size())}});
   }
   std::vector<std::string> pieces;
   pieces.reserve(names.size());
@@ -102,13 +144,15 @@ std::string channels_text(const Context& context, const std::vector<std::string>
 std::string input_text(const Context& context, const calc::Input& input) {
   if (!input.text.empty()) {
     const std::string word = "read." + Context::pattern(input.key) + "." + input.text;
-    return context.has_words(word) ? context.words(word) : pretty_text(input.text);
+    if (context.has_words(word)) return context.words(word);
+    return input.unit.empty() ? pretty_text(input.text) : figures_text(context, input.text);
   }
   const bool derived = input.origin.kind == calc::OriginKind::derived;
   const bool us = context.in_us_units() && has_us_unit(input.unit);
   const int digits = derived || us ? converted_digits : as_given_digits;
   const bool spread = input.spread != calc::Spread::none && input.low < input.high;
   const auto text = [&](double value) { return context.measure(value, input.unit, digits); };
+  if (!spread && input.key == "costs.years") return context.measure(input.value, "a", digits);
   if (!spread) return input.unit.empty() ? number(input.value, 9) : text(input.value);
   const std::string to = " " + context.words("to") + " ";
   const auto range = [&] {
@@ -139,6 +183,38 @@ std::string pretty_text(std::string_view text) {
     text.remove_prefix(std::min(end + 1, text.size()));
   }
   return pretty;
+}
+
+std::string figures_text(const Context& context, std::string_view text) {
+  const std::vector<std::string_view> words = words_of(text);
+  std::string figures;
+  bool has_unit = false;  // the last number has its unit already
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    const std::string_view word = words[i];
+    const std::string_view bare = word.substr(0, word.find_last_not_of(";,") + 1);
+    const bool after = i > 0 && is_number(words[i - 1]);
+    const bool before = i + 1 < words.size() && is_digit(words[i + 1].front());
+    if (after && before && bare == "x") {
+      figures += times;
+      continue;
+    }
+    const bool bound = i == 0 || figures.ends_with(times);
+    if (!bound) figures += after ? no_break : std::string_view(" ");
+    if (is_number(bare)) {
+      figures += printed_number(bare);
+    } else if (has_unit && before && bare == "at") {
+      figures += context.words("read.at");
+    } else {
+      figures += after ? unit_text(context, words[i - 1], bare) : std::string(bare);
+    }
+    has_unit = after && !is_number(bare);
+    figures += word.substr(bare.size());
+  }
+  return figures;
+}
+
+std::string symbol_text(const Context& context, const std::string& symbol) {
+  return context.words_or("read.image.barcode_symbol." + symbol, symbol);
 }
 
 std::string fields_text(const Context& context, const std::vector<std::string>& keys) {

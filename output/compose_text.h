@@ -14,7 +14,7 @@ namespace output {
 /// "45 m/min", behind feet a minute for a request in United States units. A limit is rounded down,
 /// so that the printed speed passes.
 std::string speed_text(const Context& context, calc::Speed speed);
-std::string speed_limit_text(const Context& context, calc::Speed speed);
+std::string speed_limit_text(const Context& context, calc::Speed speed, int digits = 3);
 /// The same for a column of m/min.
 std::string speed_limit_number(const Context& context, calc::Speed speed);
 /// "210 mm", behind inches for a request in United States units.
@@ -27,10 +27,11 @@ std::string dpi_text(calc::Resolution resolution);
 std::string amount(std::string_view currency, calc::Money money);
 /// The same to a whole unit of the currency.
 std::string whole_amount(std::string_view currency, calc::Money money);
-/// "EUR 212 000", three significant digits, for what is no exact sum.
-std::string rough_amount(std::string_view currency, double major);
-/// A share as a number of percent, rounded down to 0.1, so that 100 stands for the whole only.
-std::string percent_down(double share);
+/// "EUR 212 000", few significant digits, for what is no exact sum.
+std::string rough_amount(std::string_view currency, double major, int digits = 3);
+/// A share as a number of percent, rounded down to 0.1 (or more decimals), so that 100 stands for
+/// the whole only.
+std::string percent_down(double share, int decimals = 1);
 /// A count, ungrouped below five digits.
 std::string count_text(double count);
 /// "a, b and c" of pieces that are already markup.
@@ -44,6 +45,11 @@ std::string channels_text(const Context& context, const std::vector<std::string>
 std::string input_text(const Context& context, const calc::Input& input);
 /// Text of the input with the units in it, behind their numbers, written as ISO 80000-1 wants them.
 std::string pretty_text(std::string_view text);
+/// The same of figures alone, in the language: "5 × 10 L", "6 mPa·s bei 25 °C", "10 000 h", each
+/// number kept together with its unit.
+std::string figures_text(const Context& context, std::string_view text);
+/// The name of a bar-code symbol as markup.
+std::string symbol_text(const Context& context, const std::string& symbol);
 /// Request or catalogue keys in words, those that differ only in a name together, as markup.
 std::string fields_text(const Context& context, const std::vector<std::string>& keys);
 }  // namespace output

@@ -218,6 +218,7 @@ Json check_json(const calc::Check& check) {
   json_set(object, "acceptance", check.acceptance);
   object["unit"] = check.unit;
   json_set(object, "subject", check.subject);
+  json_set(object, "axis", check.axis);
   return object;
 }
 

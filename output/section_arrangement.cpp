@@ -139,7 +139,7 @@ void add_table(const Context& c, Values& values, const Range& range) {
   std::string columns = "l:*";
   for (std::size_t i = 0; i < range.count; ++i) {
     columns += range.count == 1 ? " r:60" : range.count == 2 ? " r:40" : " r:31";
-    table.add("GROUP").set("NAME", c.spec.chosen[range.first + i].name);
+    table.add("GROUP").set("NAME", c.group_name(c.spec.chosen[range.first + i].name));
   }
   table.set("COLUMNS", columns);
   table.set_markup("CAPTION", c.words("arrangement_caption"));
@@ -152,7 +152,7 @@ std::string stacking(const Context& c, const calc::Group& group) {
                           : group.stack > 1 ? "stacking.many"
                                             : "stacking.one";
   return c.words(key,
-                 {{"GROUP", group.name},
+                 {{"GROUP", c.group_name(group.name)},
                   {"ACROSS", std::to_string(group.heads_across)},
                   {"INTERLEAVE", std::to_string(group.interleave)},
                   {"STACK", std::to_string(group.stack)},
@@ -197,7 +197,7 @@ std::string station_sentence(const Context& c) {
                 {{"COUNT", std::to_string(group.heads_total)},
                  {"HEAD", group.head},
                  {"MODE", group.mode},
-                 {"GROUP", group.name},
+                 {"GROUP", c.group_name(group.name)},
                  {"LATTICE", lattice_text(group.resolution_across, group.resolution_along)}}));
   }
   const bool scanning = c.spec.chosen.front().family == calc::Family::scanning;

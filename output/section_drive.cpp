@@ -69,7 +69,7 @@ std::string signed_length(const Context& c, calc::Length value) {
 void add_encoder(const Context& c, Values& values, const calc::EncoderFit& fit,
                  const std::string& g) {
   Values& table = values.add("ENCODER");
-  table.set_markup("CAPTION", c.words("drive.encoder", {{"GROUP", fit.group}}));
+  table.set_markup("CAPTION", c.words("drive.encoder", {{"GROUP", c.group_name(fit.group)}}));
   add_row(c, table, "step", c.measure(in_um(fit.step), "um", 5), "station.encoder_step");
   add_row(c, table, "counts", number(fit.counts_per_dot, 6), g + ".encoder_counts");
   add_row(c, table, "whole", std::to_string(fit.whole), g + ".encoder_whole");

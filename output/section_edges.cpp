@@ -68,7 +68,7 @@ void add_row(const Context& c, Values& values, const calc::Edge& passes) {
   Values& row = values.add("ROW");
   row.set_markup("NAME",
                  c.templates.words(c.language(), passes.up ? "room.up" : "room.down", name));
-  row.set("UNIT", pretty_unit(passes.unit));
+  row.set("UNIT", pretty_unit(c.unit(passes.unit)));
   row.set_markup("NOW", cell_text(c, passes.now, passes.unit));
   row.set_markup("PASSES", edge_text(c, passes));
   row.set_markup("GATE", passes.beyond.empty() ? dash : c.words("gate." + passes.beyond));

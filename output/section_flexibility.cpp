@@ -80,8 +80,9 @@ std::string flexibility_section(const Context& c) {
   Values values;
   for (const calc::Flexibility& entry : c.spec.flexibility) {
     Values& table = values.add("GROUP");
-    table.set_markup(
-        "CAPTION", c.words("flexibility_caption", {{"GROUP", entry.group}, {"HEAD", entry.head}}));
+    table.set_markup("CAPTION",
+                     c.words("flexibility_caption",
+                             {{"GROUP", c.group_name(entry.group)}, {"HEAD", entry.head}}));
     add_reserves(c, table, entry);
     add_service(c, table, entry);
   }

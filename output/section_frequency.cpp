@@ -16,7 +16,7 @@ std::string sentence(const Context& c, const calc::Group& group) {
   const calc::Speed carriage = group.scan ? group.scan->carriage_speed : calc::Speed();
   // The carriage moves across the line: there the dots of a column follow one another across.
   const calc::Resolution motion = group.scan ? group.resolution_across : group.resolution_along;
-  return c.words(key, {{"GROUP", group.name},
+  return c.words(key, {{"GROUP", c.group_name(group.name)},
                        {"ALONG", with_unit(in_dpi(motion), "dpi", 4)},
                        {"COLUMN", with_unit(in_khz(group.frequency_needed), "kHz", 4)},
                        {"NOZZLE", with_unit(in_khz(group.frequency_per_nozzle), "kHz", 4)},
@@ -30,7 +30,7 @@ void add_frequency(const Context& c, Values& values, const calc::Group& group,
                    const std::string& g) {
   Values& row = values.add("ROW");
   row.set("KEY", c.row_keys({g + ".speed_limit", g + ".per_nozzle", g + ".column", g + ".usable"}));
-  row.set("GROUP", group.name);
+  row.set("GROUP", c.group_name(group.name));
   row.set("COLUMN", khz(group.frequency_needed));
   row.set("NOZZLE", khz(group.frequency_per_nozzle));
   row.set("ALLOWED", khz(group.frequency_allowed));
@@ -52,7 +52,7 @@ void add_row(const Context& c, Values& table, const std::string& name, std::stri
 void add_scan(const Context& c, Values& values, const calc::Group& group, const std::string& g) {
   const calc::Scan& scan = *group.scan;
   Values& table = values.add("SCAN");
-  table.set("TITLE", c.words("scan_title", {{"GROUP", group.name}}));
+  table.set("TITLE", c.words("scan_title", {{"GROUP", c.group_name(group.name)}}));
   table.set("ANCHOR", "s-scan-" + g);
   add_row(c, table, "heads_per_colour", std::to_string(scan.heads_per_colour), "");
   add_row(c, table, "interlace_steps", std::to_string(scan.interlace_steps),

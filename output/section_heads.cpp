@@ -26,8 +26,9 @@ std::string arrangement(const Context& c, const std::vector<calc::Group>& groups
   std::vector<std::string> parts;
   parts.reserve(groups.size());
   for (const calc::Group& group : groups) {
-    parts.push_back(c.words("alternative_group",
-                            {{"GROUP", group.name}, {"HEAD", group.head}, {"MODE", group.mode}}));
+    parts.push_back(
+        c.words("alternative_group",
+                {{"GROUP", c.group_name(group.name)}, {"HEAD", group.head}, {"MODE", group.mode}}));
   }
   return joined(c, parts);
 }

@@ -177,6 +177,10 @@ std::string jetting_section(const Context& c) {
     add_particles(c, values, row);
   }
   add_windows(c, values, rows);
+  const bool depth_assumed =
+      std::any_of(c.spec.assumptions.begin(), c.spec.assumptions.end(),
+                  [](const calc::Assumption& a) { return a.field == "assume.channel_depth"; });
+  if (depth_assumed) values.add("DEPTH");
   return c.expand("jetting", values);
 }
 

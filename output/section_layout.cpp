@@ -9,7 +9,12 @@ std::string layout_section(const Context& c) {
   std::string section = sketch_section(c);
   if (line.empty() && section.empty()) return {};
   Values values;
-  if (!section.empty()) values.add("SECTION").set_markup("DRAWING", std::move(section));
+  if (!section.empty()) {
+    Values& part = values.add("SECTION");
+    part.set_markup("DRAWING", std::move(section));
+    const calc::Input* const gap = c.input("line.throw_distance");
+    if (gap != nullptr && gap->spread != calc::Spread::none) part.add("RANGE");
+  }
   if (!line.empty()) values.add("LINE").set_markup("DRAWING", std::move(line));
   return c.expand("layout", values);
 }

@@ -49,7 +49,7 @@ std::vector<std::string> served(const Context& c, const calc::BomLine& line) {
 
 /// "row pitch 150 npi; nozzles 640" in words: its pieces begin with a field of the catalogue.
 std::string technical_data(const Context& c, const calc::BomLine& line) {
-  const std::string text = pretty_text(line.technical_data);
+  const std::string text = figures_text(c, line.technical_data);
   if (line.source.empty()) return escaped(text);
   std::string worded;
   for (std::size_t from = 0; from < text.size();) {
@@ -58,6 +58,14 @@ std::string technical_data(const Context& c, const calc::BomLine& line) {
     from = to + 2;
   }
   return worded;
+}
+
+/// "PH1–PH16": the range of designations as it is printed.
+std::string reference_text(const std::string& reference) {
+  const std::size_t dots = reference.find("..");
+  return dots == std::string::npos
+             ? reference
+             : reference.substr(0, dots) + "\u2013" + reference.substr(dots + 2);
 }
 
 void add_line(const Context& c, Values& values, const calc::BomLine& line,
@@ -74,7 +82,7 @@ void add_line(const Context& c, Values& values, const calc::BomLine& line,
   row.set("LEAD", line.lead_time_days ? number(*line.lead_time_days, 3) : "");
   if (!line.technical_data.empty()) row.add("DATA").set_markup("TEXT", technical_data(c, line));
   if (!heading.empty()) row.add("PART_OF_BILL").set_markup("TEXT", c.words(heading));
-  row.set("REFERENCE", line.reference);
+  row.set("REFERENCE", reference_text(line.reference));
   row.set_markup("SERVES", fields_text(c, served(c, line)));
 }
 

@@ -25,7 +25,7 @@ void add_arrival(const Context& c, Values& values, const calc::Group& group,
   Values& row = values.add("FLIGHT");
   row.set("KEY", c.row_keys({at + ".impact_" + arrival.name}));
   const bool first = arrival.name == "least";
-  row.set("GROUP", first ? group.name : std::string());
+  row.set("GROUP", first ? c.group_name(group.name) : std::string());
   row.set("DROP", first ? number(in_pl(level.drop), 3) : std::string());
   row.set("START", first ? c.in_column(level.start.si(), "m/s", 3) : std::string());
   row.set("THROW", c.in_column(in_mm(arrival.way), "mm", 3));
@@ -60,19 +60,19 @@ void add_flight_text(const Context& c, Values& values, const calc::Group& group,
   if (landing) {
     const double gravity = calc::standard_gravity.si() * landing->time.si();
     add_text(values, "",
-             c.words("flight.gravity",
-                     {{"GROUP", group.name}, {"SPEED", c.measure(gravity, "m/s", 2)}}));
+             c.words("flight.gravity", {{"GROUP", c.group_name(group.name)},
+                                        {"SPEED", c.measure(gravity, "m/s", 2)}}));
   }
   if (flight.sag_spread > calc::Length()) {
     add_text(values, "",
-             c.words("flight.sag",
-                     {{"GROUP", group.name}, {"SAG", c.measure(in_um(flight.sag_spread), "um")}}));
+             c.words("flight.sag", {{"GROUP", c.group_name(group.name)},
+                                    {"SAG", c.measure(in_um(flight.sag_spread), "um")}}));
   }
   if (flight.slope <= 0) return;
   add_text(
       values, c.step_keys({g + ".sagitta_along", g + ".sagitta_across"}),
       c.words("flight.curved",
-              {{"GROUP", group.name},
+              {{"GROUP", c.group_name(group.name)},
                {"SAGITTA", c.measure(in_mm(flight.sagitta_along + flight.sagitta_across), "mm")},
                {"SLOPE", with_unit(flight.slope / degree, "deg")},
                {"STRETCH", with_unit((1 / std::cos(flight.slope) - 1) * 100, "%", 2)}}));
@@ -80,7 +80,8 @@ void add_flight_text(const Context& c, Values& values, const calc::Group& group,
 
 std::string budget_name(const Context& c, const calc::Budget& budget) {
   std::string name = c.words("budget." + std::string(budget.name));
-  if (!budget.group.empty() && c.spec.chosen.size() > 1) name += ", " + escaped(budget.group);
+  if (!budget.group.empty() && c.spec.chosen.size() > 1)
+    name += ", " + escaped(c.group_name(budget.group));
   return name;
 }
 

@@ -50,6 +50,18 @@ std::string nozzles_of(const Context& c, const std::string& head) {
   return group == c.spec.chosen.end() ? std::string() : std::to_string(group->nozzles);
 }
 
+std::string subject_text(const Context& c, const calc::Check& check) {
+  if (check.code.starts_with("barcode_")) return symbol_text(c, check.subject);
+  return escaped(check.code == "stitch" ? c.group_name(check.subject) : check.subject);
+}
+
+/// What to do, with the axis where it is of one.
+std::string check_text(const Context& c, const calc::Check& check) {
+  Values values;
+  values.set_markup("AXIS", check.axis.empty() ? std::string() : c.words("axis." + check.axis));
+  return c.templates.words(c.language(), "check." + check.code, values);
+}
+
 }  // namespace
 
 std::string check_acceptance(const Context& c, const calc::Check& check) {
@@ -119,7 +131,8 @@ std::string checks_section(const Context& c) {
   std::vector<std::vector<const calc::Check*>> groups;
   for (const calc::Check& check : c.spec.tests) {
     add_to_group(groups, check, [](const calc::Check& a, const calc::Check& b) {
-      return a.code == b.code && a.acceptance == b.acceptance && a.unit == b.unit;
+      return a.code == b.code && a.acceptance == b.acceptance && a.unit == b.unit &&
+             a.axis == b.axis;
     });
   }
   Values values;
@@ -127,13 +140,13 @@ std::string checks_section(const Context& c) {
     const calc::Check& check = *groups[i].front();
     std::vector<std::string> subjects;
     for (const calc::Check* one : groups[i]) {
-      std::string subject = escaped(one->subject);
+      std::string subject = subject_text(c, *one);
       const bool known = std::find(subjects.begin(), subjects.end(), subject) != subjects.end();
       if (!subject.empty() && !known) subjects.push_back(std::move(subject));
     }
     Values& row = values.add("ROW");
     row.set("NUMBER", std::to_string(i + 1));
-    row.set_markup("TEXT", c.words("check." + check.code));
+    row.set_markup("TEXT", check_text(c, check));
     row.set_markup("SUBJECT", joined(c, subjects));
     row.set_markup("ACCEPTANCE", check_acceptance(c, check));
   }

@@ -26,7 +26,7 @@ void add_delivered(const Context& c, Values& values) {
     const std::string g = group_prefix(i);
     Values& row = table.add("ROW");
     row.set("KEY", c.step_keys({g + ".native", g + ".across", g + ".along"}));
-    row.set("GROUP", group.name);
+    row.set("GROUP", c.group_name(group.name));
     row.set("NATIVE", dpi_text(group.native));
     row.set("ACROSS", dpi_text(group.resolution_across));
     row.set("ALONG", dpi_text(group.resolution_along));
@@ -38,8 +38,8 @@ void add_barcode(const Context& c, Values& table, const calc::Group& group,
   const std::string axis = fit.across ? "across" : "along";
   Values& row = table.add("ROW");
   row.set("KEY", c.step_keys({g + ".module_" + axis, g + ".bar_code_" + axis}));
-  row.set("SYMBOL", fit.symbol);
-  row.set("GROUP", group.name);
+  row.set_markup("SYMBOL", symbol_text(c, fit.symbol));
+  row.set("GROUP", c.group_name(group.name));
   row.set_markup("AXIS", c.words("axis." + axis));
   row.set("DOTS", std::to_string(fit.dots));
   row.set("ASKED", c.in_column(in_mm(fit.module_asked), "mm", 4));

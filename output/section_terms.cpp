@@ -1,6 +1,8 @@
 /// The terms of the trade that this document uses, each with its meaning.
 #include <algorithm>
+#include <array>
 #include <map>
+#include <utility>
 
 #include "output/compose_text.h"
 #include "output/report_text.h"
@@ -20,6 +22,19 @@ std::string lowered(std::string_view text) {
     after_c3 = value == 0xC3;
   }
   return lower;
+}
+
+/// Order of a word list: in any case, ä as a, ö as o, ü as u and ß as ss.
+std::string order_of(const std::string& term) {
+  constexpr std::array<std::pair<std::string_view, std::string_view>, 4> letters{
+      {{"\u00E4", "a"}, {"\u00F6", "o"}, {"\u00FC", "u"}, {"\u00DF", "ss"}}};
+  std::string order = lowered(without_markup(term));
+  for (const auto& [marked, plain] : letters) {
+    for (auto at = order.find(marked); at != std::string::npos; at = order.find(marked, at)) {
+      order.replace(at, marked.size(), plain);
+    }
+  }
+  return order;
 }
 
 bool is_letter(char byte) {
@@ -60,16 +75,20 @@ std::string parted(std::string_view markup) {
 std::string terms_section(const Context& c, std::string_view body) {
   constexpr std::string_view prefix = "glossary.";
   const std::string text = lowered(without_markup(parted(body)));
-  std::map<std::string, std::string> terms;  // in the order of the words, by their key
+  std::map<std::pair<std::string, std::string>, std::string> terms;  // by order and term: its key
   for (const std::string& key : c.templates.keys(c.language(), prefix)) {
     if (key.find('.', prefix.size()) != std::string::npos) continue;
-    if (uses(text, lowered(c.words(key + ".words")))) terms.emplace(c.words(key), key);
+    if (uses(text, lowered(c.words(key + ".words")))) {
+      std::string term = c.words(key);
+      std::string order = order_of(term);
+      terms.emplace(std::pair(std::move(order), std::move(term)), key);
+    }
   }
   if (terms.empty()) return {};
   Values values;
   for (const auto& [term, key] : terms) {
     Values& row = values.add("TERM");
-    row.set_markup("NAME", term);
+    row.set_markup("NAME", term.second);
     row.set_markup("MEANING", c.words(key + ".meaning"));
   }
   return c.expand("terms", values);

@@ -6,7 +6,7 @@
 namespace output {
 namespace {
 
-constexpr int digits = 3;
+constexpr int least_digits = 3, most_digits = 6;
 
 /// The step that has the figure as it is; none for those taken over several groups or channels.
 std::string step_of(const std::string& figure) {
@@ -14,13 +14,23 @@ std::string step_of(const std::string& figure) {
   return "station." + figure;
 }
 
-std::string figure_text(const Context& c, const std::string& unit, double value) {
+std::string figure_text(const Context& c, const std::string& unit, double value, int digits) {
   constexpr double minute = 60;
   if (unit.empty()) return count_text(value);
-  if (unit == "1") return percent_down(value) + "\xC2\xA0%";
-  if (unit == "m/min") return speed_limit_text(c, calc::Speed::from_si(value / minute));
-  if (unit == c.spec.station->currency) return rough_amount(unit, value);
+  if (unit == "1") return percent_down(value, digits - 2) + "\xC2\xA0%";
+  if (unit == "m/min") return speed_limit_text(c, calc::Speed::from_si(value / minute), digits);
+  if (unit == c.spec.station->currency) return rough_amount(unit, value, digits);
   return c.measure(value, unit, digits);
+}
+
+/// Digits at which the ends of a range differ on paper too; the least where none tell them.
+int telling_digits(const Context& c, const calc::Uncertainty& entry) {
+  if (entry.mover.empty()) return least_digits;
+  for (int digits = least_digits; digits <= most_digits; ++digits) {
+    const std::string low = figure_text(c, entry.unit, entry.low, digits);
+    if (low != figure_text(c, entry.unit, entry.high, digits)) return digits;
+  }
+  return least_digits;
 }
 
 std::string mover_text(const Context& c, const calc::Uncertainty& entry) {
@@ -38,9 +48,10 @@ std::string uncertainty_section(const Context& c) {
     Values& row = values.add("ROW");
     row.set("KEY", c.step_keys({step_of(entry.figure)}));
     row.set_markup("FIGURE", c.words("figure." + entry.figure));
-    row.set("VALUE", figure_text(c, entry.unit, entry.value));
-    row.set("LOW", figure_text(c, entry.unit, entry.low));
-    row.set("HIGH", figure_text(c, entry.unit, entry.high));
+    const int digits = telling_digits(c, entry);
+    row.set("VALUE", figure_text(c, entry.unit, entry.value, digits));
+    row.set("LOW", figure_text(c, entry.unit, entry.low, digits));
+    row.set("HIGH", figure_text(c, entry.unit, entry.high, digits));
     row.set_markup("MOVER", mover_text(c, entry));
   }
   return c.expand("uncertainty", values);

@@ -57,7 +57,7 @@ void draw_axis(const Context& c, Sketch& sketch, const Axis& axis, double bottom
 std::string row_label(const Context& c, const calc::Budget& budget) {
   std::string name = c.words("budget." + std::string(budget.name));
   if (!budget.group.empty() && c.spec.chosen.size() > 1) {
-    name += " " + escaped(shortened(budget.group, 12));
+    name += " " + escaped(shortened(c.group_name(budget.group), 14));
   }
   return name + ", " + c.words(budget.motion ? "budget.motion" : "budget.nozzle");
 }

@@ -43,7 +43,7 @@ std::vector<Element> elements(const Context& c) {
     list.push_back({std::move(name), length, std::move(fill), is_room});
   };
   for (const calc::Group& group : c.spec.chosen) {
-    add(escaped(group.name), in_mm(group.footprint),
+    add(escaped(c.group_name(group.name)), in_mm(group.footprint),
         c.templates.setting("drawing.fills").substr(0, 6), false);
   }
   for (const calc::Stage& stage : c.spec.station->stages) {

@@ -78,16 +78,24 @@ void draw_crosses(const Context& c, Sketch& sketch, const Sheet& sheet, double y
   }
 }
 
-/// Lines across every joint between the heads of the first group, where they stand.
+/// The first group whose heads stand side by side, or null.
+const calc::Group* joined_group(const Context& c) {
+  const auto found = std::find_if(c.spec.chosen.begin(), c.spec.chosen.end(),
+                                  [](const calc::Group& g) { return g.heads_across > 1; });
+  return found == c.spec.chosen.end() ? nullptr : &*found;
+}
+
+/// Lines across every joint between the heads of that group, where they stand.
 void draw_joints(const Context& c, Sketch& sketch, const Sheet& sheet, double y) {
-  const calc::Group& group = c.spec.chosen.front();
   const Pen pen{c.templates.setting("drawing.outline"), 0.35, ""};
   for (int i = 0; i < 5; ++i) {
     const double line = y + band_height * (i + 0.5) / 5;
     sketch.line({0, line}, {sheet.width, line}, pen);
   }
-  const double pitch = in_mm(group.head_pitch) * sheet.factor;
-  for (int i = 1; i < group.heads_across; ++i) {
+  const calc::Group* const group = joined_group(c);
+  if (group == nullptr) return;
+  const double pitch = in_mm(group->head_pitch) * sheet.factor;
+  for (int i = 1; i < group->heads_across; ++i) {
     const double x = std::min(pitch * i, sheet.width);
     sketch.line({x, y - 1}, {x, y + band_height + 1},
                 {c.templates.setting("drawing.dimension"), 0.5, "2 1"});
@@ -144,10 +152,10 @@ std::vector<std::string> accepted(const Context& c, const Band& band) {
 
 void draw_label(const Context& c, Sketch& sketch, char letter, const Band& band,
                 const std::vector<std::string>& texts, double y) {
-  sketch.label(
-      {label_left, y + 2.6}, "start", 7.5,
-      std::string(1, letter) + "\xC2\xA0\xC2\xA0" + c.words("pattern." + std::string(band.name)),
-      true);
+  const bool dashed = band.draw == draw_joints && joined_group(c) != nullptr;
+  const std::string name = c.words("pattern." + std::string(band.name) + (dashed ? ".dashed" : ""));
+  sketch.label({label_left, y + 2.6}, "start", 7.5,
+               std::string(1, letter) + "\xC2\xA0\xC2\xA0" + name, true);
   double line = y + 6;
   for (const std::string& text : texts) {
     if (line > y + band_height + 0.5) break;

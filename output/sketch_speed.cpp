@@ -94,7 +94,10 @@ std::string plot_speed(const Context& c) {
   if (std::abs(std::log(delivered / along)) > std::log(alike)) {
     plot.mark(delivered, asked, c.words("plot.designed"), true);
   }
-  return sketch.figure(c.words("plot.speed_caption"), "", false);
+  const bool alone =
+      std::all_of(limits.begin(), limits.end(), [](const Limit& limit) { return limit.chosen; });
+  return sketch.figure(c.words(alone ? "plot.speed_caption_alone" : "plot.speed_caption"), "",
+                       false);
 }
 
 }  // namespace output

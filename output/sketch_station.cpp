@@ -53,7 +53,7 @@ std::vector<Block> blocks(const Context& c) {
   std::size_t index = 0;
   for (const calc::Group& group : c.spec.chosen) {
     const std::size_t rows = rows_of(group);
-    list.push_back({group.name, heads_note(c, group, rows), rows,
+    list.push_back({c.group_name(group.name), heads_note(c, group, rows), rows,
                     fills.substr(index % ((fills.size() + 1) / 7) * 7, 6), group.scan.has_value()});
     ++index;
   }

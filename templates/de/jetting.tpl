@@ -31,5 +31,5 @@
 <row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{SIZE}}</cell><cell>{{MOST}}</cell><cell>{{SAFE}}</cell><cell>{{SPEED}}</cell><cell>{{HEIGHT}}</cell><cell>{{VERDICT:none}}</cell></row>
 {{/PARTICLE}}
 </table>
-<p>Die Anteile des Düsendurchmessers sind Faustregeln, keine Grenzen. Eine Tinte setzt sich ab, wo die Wärmebewegung ihre größten Partikel über weniger als die Tiefe eines Tintenkanals in der Schwebe hält (siehe Annahmen); die Angabe des Lieferanten geht dieser Regel vor.</p>
+<p>Die Anteile des Düsendurchmessers sind Faustregeln, keine Grenzen. Eine Tinte setzt sich ab, wo die Wärmebewegung ihre größten Partikel über weniger als die Tiefe eines Tintenkanals in der Schwebe hält{{#DEPTH}} (siehe Annahmen){{/DEPTH}}; die Angabe des Lieferanten geht dieser Regel vor.</p>
 </section>

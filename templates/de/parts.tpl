@@ -8,7 +8,7 @@
 {{/ROW}}
 <row total="yes"><cell span="8">{{TOTAL_LABEL:none}}</cell><cell>{{TOTAL}}</cell><cell>{{LEAD}}</cell></row>
 </table>
-<p>Nicht enthalten: Gestell, Schutzverkleidung und Umhausung, Wagen mit Achse und Antrieb, wo Köpfe fahren, Schaltschrank, Absaugung von Tintennebel, Montage und Aufstellung, Bahn- oder Produktführung, Haustechnik (Strom, Luft, Abluftkanäle, Kühlwasser) und Steuern. Posten auf Anfrage sind in der Summe nicht enthalten.</p>
+<p>Nicht enthalten: Gestell, Schutzverkleidung und Umhausung, Wagen mit Achse und Antrieb, wo Köpfe fahren, Schaltschrank, Absaugung von Tintennebel, Montage und Aufstellung, Bahn- oder Produktführung, Haustechnik (Strom, Luft, Abluftkanäle, Kühlwasser) und Steuern. Posten auf Anfrage sind in der Summe nicht enthalten. Feldnamen und Benennungen stehen wie in der Katalogdatei.</p>
 {{#LEAD_TIME}}<p>{{TEXT:none}}</p>{{/LEAD_TIME}}
 </section>
 {{#COST}}

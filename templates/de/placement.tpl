@@ -14,14 +14,14 @@
 <section title="Platzierungsbudgets" id="s-placement-budgets">
 <p>Ein Fehlerbudget summiert, was einen Punkt versetzt, nach dem Leitfaden zur Angabe der Unsicherheit beim Messen: <i>U</i> = 2 √Σ<i>u</i>², etwa 95 % der Punkte, und systematische Beiträge linear, höchstens aber den ungünstigsten Fall. Maßgebend für die Grenze ist <i>U</i>; der ungünstigste Fall, alle Beiträge zugleich, steht daneben. Fehler, die allen Punkten eines Budgets gemeinsam sind, bleiben darin unberücksichtigt.</p>
 <table columns="l:* l:20 r:13 r:14 r:15 l:21 l:27" caption="Platzierungsbudgets">
-<head><cell>Budget</cell><cell>Achse</cell><cell><i>U</i>, µm</cell><cell>Größt, µm</cell><cell>Grenze, µm</cell><cell>Urteil</cell><cell>Zuerst verbessern</cell></head>
+<head><cell>Budget</cell><cell>Achse</cell><cell><i>U</i>, µm</cell><cell>Max., µm</cell><cell>Grenze, µm</cell><cell>Urteil</cell><cell>Zuerst verbessern</cell></head>
 {{#BUDGET}}
 <row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{AXIS:none}}</cell><cell>{{U}}</cell><cell>{{WORST}}</cell><cell>{{LIMIT}}</cell><cell>{{VERDICT:none}}</cell><cell>{{FIRST:none}}</cell></row>
 {{/BUDGET}}
 </table>
 {{DRAWING:none}}
-<table columns="l:* l:30 l:23 r:18 r:17 r:13" caption="Beiträge zu den Budgets: halbe Breite, daraus folgender Versatz, Standardunsicherheit">
-<head><cell>Budget</cell><cell>Beitrag</cell><cell>Art</cell><cell>Halbe Breite</cell><cell>Versatz, µm</cell><cell><i>u</i>, µm</cell></head>
+<table columns="l:* l:30 l:23 r:18 r:17 r:13" caption="Beiträge zu den Budgets: Halbweite, daraus folgender Versatz, Standardunsicherheit">
+<head><cell>Budget</cell><cell>Beitrag</cell><cell>Verteilung</cell><cell>Halbweite</cell><cell>Versatz, µm</cell><cell><i>u</i>, µm</cell></head>
 {{#TERM}}
 <row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{TERM:none}}</cell><cell>{{KIND:none}}</cell><cell>{{HALF}}</cell><cell>{{SHIFT}}</cell><cell>{{U}}</cell></row>
 {{/TERM}}

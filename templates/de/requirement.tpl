@@ -31,7 +31,7 @@
 {{/DERIVED}}
 {{#ASSUMED}}
 <section title="Annahmen" id="s-assumptions">
-<p>Was die Anfrage nicht sagt, ist wie folgt angenommen. Der Bereich nennt, welche Werte möglich sind; die Wirkung nennt die Größe, die sich dadurch am stärksten ändert.</p>
+<p>Annahmen, von denen das Ergebnis abhängt: Der Bereich nennt, welche Werte möglich sind; die Wirkung nennt die Größe, die sich dadurch am stärksten ändert.</p>
 <table columns="l:* l:25 l:29 l:43">
 <head><cell>Annahme</cell><cell>Wert</cell><cell>Bereich</cell><cell>Wirkt auf; Quelle</cell></head>
 {{#ROW}}

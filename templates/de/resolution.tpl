@@ -24,7 +24,7 @@
 <table columns="l:* l:18 r:16 r:22 r:22 l:30" caption="Modul des Codes in ganzen Punkten">
 <head><cell>Code, Gruppe</cell><cell>Achse</cell><cell>Punkte</cell><cell>Verlangt, mm</cell><cell>Gedruckt, mm</cell><cell>Bereich, mm; Urteil</cell></head>
 {{#ROW}}
-<row key="{{KEY}}"><cell>{{SYMBOL}}, {{GROUP}}</cell><cell>{{AXIS:none}}</cell><cell>{{DOTS}}</cell><cell>{{ASKED}}</cell><cell>{{PRINTED}}</cell><cell>{{RANGE}}; {{VERDICT:none}}</cell></row>
+<row key="{{KEY}}"><cell>{{SYMBOL:none}}, {{GROUP}}</cell><cell>{{AXIS:none}}</cell><cell>{{DOTS}}</cell><cell>{{ASKED}}</cell><cell>{{PRINTED}}</cell><cell>{{RANGE}}; {{VERDICT:none}}</cell></row>
 {{/ROW}}
 </table>
 </section>

@@ -10,7 +10,7 @@
 <section title="Verwendete Katalogwerte" id="s-catalogue" wide="yes">
 <p>{{DATED:none}}</p>
 <table columns="l:34 l:*" wide="yes">
-<head><cell>Zeile des Katalogs</cell><cell>Werte</cell></head>
+<head><cell>Eintrag</cell><cell>Werte</cell></head>
 {{#ROW}}<row key="{{KEY}}" id="{{ANCHOR}}"><cell>{{NAME}}</cell><cell>{{#VALUE}}{{FIELD}}&#160;<b>{{TEXT}}</b>{{#VALUE_separator}}; {{/VALUE_separator}}{{/VALUE}}</cell></row>{{/ROW}}
 </table>
 </section>

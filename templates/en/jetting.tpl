@@ -31,5 +31,5 @@
 <row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{SIZE}}</cell><cell>{{MOST}}</cell><cell>{{SAFE}}</cell><cell>{{SPEED}}</cell><cell>{{HEIGHT}}</cell><cell>{{VERDICT:none}}</cell></row>
 {{/PARTICLE}}
 </table>
-<p>The shares of the nozzle are rules of thumb, no limits. An ink settles where heat keeps its greatest particles up over less than the depth of an ink channel (see the assumptions); a supplier’s own statement goes before this rule.</p>
+<p>The shares of the nozzle are rules of thumb, no limits. An ink settles where heat keeps its greatest particles up over less than the depth of an ink channel{{#DEPTH}} (see the assumptions){{/DEPTH}}; a supplier’s own statement goes before this rule.</p>
 </section>

@@ -8,7 +8,7 @@
 {{/ROW}}
 <row total="yes"><cell span="8">{{TOTAL_LABEL:none}}</cell><cell>{{TOTAL}}</cell><cell>{{LEAD}}</cell></row>
 </table>
-<p>Not contained: frame, guards and enclosures, carriage with axis and drive where heads scan, control cabinet, extraction of ink mist, assembly and installation, web or product handling, building services (power, air, exhaust ducts, cooling water) and taxes. What is on request is not in the total.</p>
+<p>Not contained: frame, guards and enclosures, carriage with axis and drive where heads scan, control cabinet, extraction of ink mist, assembly and installation, web or product handling, building services (power, air, exhaust ducts, cooling water) and taxes. What is on request is not in the total. Names of fields and designations stand as in the catalogue file.</p>
 {{#LEAD_TIME}}<p>{{TEXT:none}}</p>{{/LEAD_TIME}}
 </section>
 {{#COST}}

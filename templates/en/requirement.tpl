@@ -31,7 +31,7 @@
 {{/DERIVED}}
 {{#ASSUMED}}
 <section title="Assumptions" id="s-assumptions">
-<p>What the request does not say is assumed as below. The range is what the value may turn out to be; the effect is the figure it moves most.</p>
+<p>Assumptions the result depends on: the range is what the value may turn out to be; the effect is the figure it moves most.</p>
 <table columns="l:* l:25 l:29 l:43">
 <head><cell>Assumption</cell><cell>Value</cell><cell>Range</cell><cell>Effect on; source</cell></head>
 {{#ROW}}

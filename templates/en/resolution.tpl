@@ -24,7 +24,7 @@
 <table columns="l:* l:18 r:16 r:22 r:22 l:30" caption="Module of the bar code in whole dots">
 <head><cell>Symbol, group</cell><cell>Axis</cell><cell>Dots</cell><cell>Asked, mm</cell><cell>Printed, mm</cell><cell>Range, mm; verdict</cell></head>
 {{#ROW}}
-<row key="{{KEY}}"><cell>{{SYMBOL}}, {{GROUP}}</cell><cell>{{AXIS:none}}</cell><cell>{{DOTS}}</cell><cell>{{ASKED}}</cell><cell>{{PRINTED}}</cell><cell>{{RANGE}}; {{VERDICT:none}}</cell></row>
+<row key="{{KEY}}"><cell>{{SYMBOL:none}}, {{GROUP}}</cell><cell>{{AXIS:none}}</cell><cell>{{DOTS}}</cell><cell>{{ASKED}}</cell><cell>{{PRINTED}}</cell><cell>{{RANGE}}; {{VERDICT:none}}</cell></row>
 {{/ROW}}
 </table>
 </section>

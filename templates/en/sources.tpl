@@ -10,7 +10,7 @@
 <section title="Catalogue values used" id="s-catalogue" wide="yes">
 <p>{{DATED:none}}</p>
 <table columns="l:34 l:*" wide="yes">
-<head><cell>Catalogue row</cell><cell>Values</cell></head>
+<head><cell>Entry</cell><cell>Values</cell></head>
 {{#ROW}}<row key="{{KEY}}" id="{{ANCHOR}}"><cell>{{NAME}}</cell><cell>{{#VALUE}}{{FIELD}}&#160;<b>{{TEXT}}</b>{{#VALUE_separator}}; {{/VALUE_separator}}{{/VALUE}}</cell></row>{{/ROW}}
 </table>
 </section>

@@ -79,6 +79,23 @@ TEST_CASE("acceptance figures come from the calculation") {
   CHECK_FALSE(find(list, "migration").acceptance);
 }
 
+TEST_CASE("the module of a bar code is of an axis, of both where they print alike") {
+  StationCase c;
+  fill_everything(c);
+  CHECK(find(checks_of(c), "barcode_module").axis == "along");
+  CHECK(find(checks_of(c), "registration").axis.empty());
+  BarcodeFit across = c.groups.front().barcodes.front();
+  across.across = true;
+  c.groups.front().barcodes.push_back(across);
+  CHECK(find(checks_of(c), "barcode_module").axis == "both");
+  c.groups.front().barcodes.back().module_printed = micrometres(300);
+  std::vector<std::string> axes;
+  for (const Check& check : checks_of(c)) {
+    if (check.code == "barcode_module") axes.push_back(check.axis);
+  }
+  CHECK(axes == std::vector<std::string>{"along", "across"});
+}
+
 TEST_CASE("channels that ask the same share a check, others keep theirs") {
   StationCase c;
   fill_everything(c);

@@ -239,6 +239,20 @@ TEST_CASE("noise, machinery and waste go by the region") {
   CHECK(number(notes_of(c), "noise", "action") == 85);  // 29 CFR 1910.95
 }
 
+TEST_CASE("in the European Union isolation and static charge name no law of elsewhere") {
+  StationCase c;
+  c.job.absorbency = Absorbency::none;
+  CHECK(words(notes_of(c), "lockout", "subject") == "powered");
+  CHECK(words(notes_of(c), "static", "subject") == "moving");
+  c.request.request.region = exactly(std::string("EU"));
+  CHECK(words(notes_of(c), "lockout", "subject") == "powered.eu");
+  CHECK(words(notes_of(c), "static", "subject") == "moving.eu");
+  c.set_scanning();
+  c.set_family(InkFamily::oil);
+  CHECK(words(notes_of(c), "lockout", "subject") == "eu");
+  CHECK(words(notes_of(c), "static", "subject") == "eu");
+}
+
 TEST_CASE("no figure stands in a note that has none") {
   StationCase c;
   c.job.absorbency = Absorbency::none;

@@ -1,0 +1,86 @@
+/// Figures, names and lists as the language of the document has them.
+#include <doctest/doctest.h>
+
+#include <string>
+
+#include "output/compose.h"
+#include "output/compose_text.h"
+#include "output/section_list.h"
+#include "tests/output/support/hand_made.h"
+
+namespace {
+
+using hand_made::Case;
+
+const output::Templates& templates() {
+  static const output::Templates shared;
+  return shared;
+}
+
+Case in_german() {
+  Case made = hand_made::feasible();
+  made.spec.language = "de";
+  return made;
+}
+
+bool holds(const std::string& text, const std::string& part) {
+  return text.find(part) != std::string::npos;
+}
+
+}  // namespace
+
+TEST_CASE("figures stand in the language, each with its unit") {
+  const Case made = in_german();
+  const output::Context c(made.spec, made.request, templates());
+  const auto text = [&](const char* typed) { return output::figures_text(c, typed); };
+  CHECK(text("600 x 600 dpi") == "600\u00A0\u00D7\u00A0600\u00A0dpi");
+  CHECK(text("black; 5 x 1 L") == "black; 5\u00A0\u00D7\u00A01\u00A0L");
+  CHECK(text("5.9 mPa.s at 25 degC; 4 mPa.s at 35 degC") ==
+        "5.9\u00A0mPa\u00B7s bei 25\u00A0\u00B0C; 4\u00A0mPa\u00B7s bei 35\u00A0\u00B0C");
+  CHECK(text("life 10000 h") == "life 10\u202F000\u00A0h");
+  CHECK(text("lead time 10 week") == "lead time 10\u00A0Wochen");
+  CHECK(text("lead time 1 week") == "lead time 1\u00A0Woche");
+  CHECK(text("drying rate 24 kg/(m2 h)") == "drying rate 24\u00A0kg/(m\u00B2\u00A0h)");
+  CHECK(text("1.2.3 x at").starts_with("1.2.3\u00A0"));  // no number: stays as typed
+}
+
+TEST_CASE("a group of several channels has a name in the language, a channel its own") {
+  Case made = in_german();
+  const output::Context german(made.spec, made.request, templates());
+  CHECK(german.group_name("process") == "Prozessfarben");
+  CHECK(german.group_name("process2") == "Prozessfarben 2");
+  CHECK(german.group_name("white") == "white");
+  CHECK(german.group_name("processed") == "processed");
+  made.request.colours.emplace_back();
+  made.request.colours.back().name = "process";
+  CHECK(german.group_name("process") == "process");
+  made.spec.language = "en";
+  CHECK(output::Context(made.spec, made.request, templates()).group_name("process3") ==
+        "process colours 3");
+}
+
+TEST_CASE("the ends of a range differ on paper where they differ") {
+  Case made = hand_made::feasible();
+  calc::Uncertainty& cost = made.spec.uncertainty[1];
+  cost.value = 33801;
+  cost.low = 33799;
+  cost.high = 33804;
+  const output::Context c(made.spec, made.request, templates());
+  CHECK(holds(output::uncertainty_section(c), "EUR\u00A033\u202F799"));
+  cost.mover.clear();
+  CHECK_FALSE(holds(output::uncertainty_section(c), "\u202F799"));
+}
+
+TEST_CASE("terms stand in the order of the letters, of any case and with any mark") {
+  const Case made = in_german();
+  const output::Context c(made.spec, made.request, templates());
+  std::string body;
+  for (const std::string& key : templates().keys("de", "glossary.")) body += c.words(key) + ". ";
+  const std::string terms = output::terms_section(c, body);
+  const auto at = [&](const std::string& term) { return terms.find("<b>" + term); };
+  REQUIRE(at("hintereinander") != std::string::npos);
+  CHECK(at("Graustufen") < at("hintereinander"));
+  CHECK(at("hintereinander") < at("Lieferzeit"));
+  CHECK(at("Druckkopf") < at("D\u00FCse"));
+  CHECK(at("D\u00FCse") < at("eigene Aufl\u00F6sung"));
+}
