@@ -103,7 +103,7 @@ Exit issue_all(Os& os, const Options& options, const Walk& paths, Catalogues& ca
   Printer printer(os, options, log_path(archive));
   std::string frames;
   // Threads that wait for the disk share its flushes, so there are more of them than cores.
-  OrderedPool<Done> pool(3 * cores, std::size_t{6} * cores, [&](const Done& done) {
+  OrderedPool<Done> pool(6 * cores, std::size_t{12} * cores, [&](const Done& done) {
     recall.note(done.job, done.outcome);
     printer.print(done.outcome);
     frames += done.outcome.frames;

@@ -5,6 +5,7 @@
 #include <set>
 
 #include "output/compose_text.h"
+#include "output/drawing_fill.h"
 #include "output/format.h"
 #include "output/sketch.h"
 #include "output/sketch_list.h"
@@ -49,12 +50,13 @@ std::string heads_note(const Context& c, const calc::Group& group, std::size_t r
 std::vector<Block> blocks(const Context& c) {
   std::vector<Block> list;
   list.push_back({c.words("strip.signal"), "", 0, "FFFFFF"});
-  const std::string& fills = c.templates.setting("drawing.fills");
   std::size_t index = 0;
   for (const calc::Group& group : c.spec.chosen) {
     const std::size_t rows = rows_of(group);
+    const bool alone = group.channels.size() == 1;
     list.push_back({c.group_name(group.name), heads_note(c, group, rows), rows,
-                    fills.substr(index % ((fills.size() + 1) / 7) * 7, 6), group.scan.has_value()});
+                    fill_of(c, alone ? group.channels.front() : std::string(), index),
+                    group.scan.has_value()});
     ++index;
   }
   if (!c.spec.station) return list;
