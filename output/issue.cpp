@@ -1,5 +1,6 @@
 #include "output/issue.h"
 
+#include <algorithm>
 #include <utility>
 #include <vector>
 
@@ -100,7 +101,11 @@ void add_warnings(intake::Diagnostics& findings, const calc::Specification& spec
       finding.notes.push_back("see also " + place_key(notice.where[i]));
     }
     finding.field = notice.field;
-    findings.push_back(std::move(finding));
+    // Two groups may bring the same out, in the same words and at the same place.
+    const bool told = std::any_of(findings.begin(), findings.end(), [&](const auto& other) {
+      return intake::to_human(other) == intake::to_human(finding);
+    });
+    if (!told) findings.push_back(std::move(finding));
   }
 }
 

@@ -132,12 +132,22 @@ void add_ink(const Context& c, Values& station) {
              c.words("front.waste", {{"VALUE", with_unit(share, "%", 2)}}), "");
 }
 
+/// The steps whose sum the heads of the station are.
+std::string heads_steps(const Context& c) {
+  std::string keys;
+  for (std::size_t i = 1; i <= c.spec.chosen.size(); ++i) {
+    const std::string key = c.step_keys({"g" + std::to_string(i) + ".heads_total"});
+    keys += (keys.empty() || key.empty() ? "" : " ") + key;
+  }
+  return keys;
+}
+
 void add_heads(const Context& c, Values& station) {
   const auto& limit = c.request.limits.heads;
   add_figure(
       station, c.words("front.heads"), std::to_string(c.spec.heads_total),
       limit ? c.words("front.at_most", {{"VALUE", std::to_string(limit->value)}}) : std::string(),
-      c.step_keys({"g1.heads_total"}));
+      heads_steps(c));
 }
 
 std::string price(const Context& c) {

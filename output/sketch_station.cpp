@@ -60,7 +60,11 @@ std::vector<Block> blocks(const Context& c) {
     ++index;
   }
   if (!c.spec.station) return list;
+  const bool rides = std::any_of(c.spec.chosen.begin(), c.spec.chosen.end(),
+                                 [](const calc::Group& group) { return group.scan.has_value(); });
   for (const calc::Stage& stage : c.spec.station->stages) {
+    // The lamps of a carriage ride on it, before and behind its heads.
+    if (rides && (stage.kind == "uv" || stage.kind == "pinning")) continue;
     const std::string rows = stage.rows
                                  ? c.counted("strip.rows", static_cast<std::size_t>(*stage.rows),
                                              {{"COUNT", std::to_string(*stage.rows)}})
