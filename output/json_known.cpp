@@ -85,7 +85,7 @@ KnownIssue issue_from(const Json& value) {
   for (const IssueFile file : issue_files) {
     issue.files.at(file) = file_from(value.at("files").at(file));
   }
-  issue.content = digest_at(value.at("content"));
+  issue.content = digest_at(value.at("content_cbor"));
   issue.row = value.at("row").get<std::string>();
   return issue;
 }
@@ -112,7 +112,7 @@ std::string line_of(const Json& value) try {
 std::string known_line(std::string_view stem, const KnownIssue& issue) {
   return line_of({{"issue", stem},
                   {"files", json_list(issue.files, file_value)},
-                  {"content", hex(issue.content)},
+                  {"content_cbor", hex(issue.content)},
                   {"row", issue.row}});
 }
 

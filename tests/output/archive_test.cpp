@@ -153,6 +153,22 @@ TEST_CASE("the next free revision comes after every issued one of the same id") 
   CHECK(archive.free_revision("Q-2", "") == "B");
 }
 
+TEST_CASE("an issue noted with a digest of another kind is read anew") {
+  MemoryOs os;
+  {
+    Archive archive(os, "out");
+    archive.store(issued("one"));
+    archive.finish();
+    archive.save();
+  }
+  std::string& known = os.files.at("out/.swathspec/known.jsonl");
+  const std::size_t at = known.find("content_cbor");
+  REQUIRE(at != std::string::npos);
+  known.replace(at, 12, "content");
+  Archive archive(os, "out");
+  CHECK(found(archive, stem, "one") == Archive::Found::same);
+}
+
 TEST_CASE("superseding keeps the old three under the digest of their JSON") {
   MemoryOs os;
   Archive archive(os, "out");
