@@ -1,6 +1,7 @@
 #include "calc/pareto.h"
 
 #include <algorithm>
+#include <limits>
 
 namespace calc {
 namespace {
@@ -22,6 +23,9 @@ Merits merits(const std::vector<Group>& groups, const Station& station,
   for (const Group& group : groups) {
     m.heads += group.heads_total;
     m.speed_limit = std::min(m.speed_limit, group.speed_limit);
+  }
+  if (placement.empty()) {
+    m.registration = Length::from_si(std::numeric_limits<double>::infinity());
   }
   for (const Budget& budget : placement) {
     if (budget.name == "colour") m.registration = std::max(m.registration, budget.expanded);

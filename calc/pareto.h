@@ -12,7 +12,7 @@ namespace calc {
 struct Merits {
   Money ownership;
   int heads = 0;
-  Length registration;  ///< zero where nothing is to be registered
+  Length registration;  ///< zero where one head prints all colours, infinite where not known
   Speed speed_limit;
 };
 

@@ -1,5 +1,6 @@
 /// The chosen station and its alternatives, figure by figure.
 #include <algorithm>
+#include <cmath>
 #include <functional>
 
 #include "calc/pareto.h"
@@ -77,9 +78,10 @@ void add_machine(const Context& c, Values& table, const std::vector<Side>& all) 
     return with_unit(use * 100, "%", 3);
   });
   add_line(c, table, "registration", all, [&c](const Side& s) {
+    if (!std::isfinite(s.merits.registration.si())) return std::string();
     return s.merits.registration > calc::Length()
                ? c.measure(s.merits.registration.si() * 1e6, "um", 3)
-               : std::string();
+               : c.words("side.one_head");
   });
   add_line(c, table, "speed", all,
            [&c](const Side& s) { return escaped(speed_limit_text(c, s.merits.speed_limit)); });

@@ -48,4 +48,7 @@ TEST_CASE(
   CHECK(m.speed_limit == metres_per_second(1));
   CHECK(m.registration == millimetres(0.08));
   CHECK(m.ownership == to_money(1234));
+  // Without flights nothing is known of the registration: no station is better for it.
+  CHECK(merits({fast}, station, {}).registration > millimetres(1e6));
+  CHECK(merits({fast}, station, {dot}).registration == Length());
 }
