@@ -63,6 +63,12 @@ bool is_seam(char32_t c) {
   }
 }
 
+/// Room of the hyphen that shows where a line ends at this soft one [pt].
+double hyphen_width(const TextFlow& flow, const Glyph& soft) {
+  const InlineStyle& style = flow.style(soft);
+  return flow.measurer().of(style.face, '-').advance * style.size / 1000;
+}
+
 class Breaker {
  public:
   Breaker(const TextFlow& flow, Range text, double first_width, double width,
@@ -133,8 +139,7 @@ class Breaker {
   }
 
   void offer_hyphen(const Glyph& glyph) {
-    const InlineStyle& style = flow_.style(glyph);
-    const double hyphen = flow_.measurer().of(style.face, '-').advance * style.size / 1000;
+    const double hyphen = hyphen_width(flow_, glyph);
     if (at_ == start_ || x_ + hyphen > limit_ + slack) return;
     natural_ = {{start_, at_, x_ + hyphen, true}, at_ + 1, true};
   }
@@ -176,6 +181,9 @@ double widest_word(const TextFlow& flow, Range text) {
   double widest = 0, word = 0;
   for (std::size_t i = text.first; i < text.last; ++i) {
     const bool inked = glyphs[i].kind == GlyphKind::ink;
+    if (glyphs[i].kind == GlyphKind::soft_hyphen) {
+      widest = std::max(widest, word + hyphen_width(flow, glyphs[i]));
+    }
     word = inked || glyphs[i].kind == GlyphKind::gap ? word + glyphs[i].width : 0;
     widest = std::max(widest, word);
     if (!inked || i + 1 == text.last || glyphs[i + 1].kind != GlyphKind::ink) continue;

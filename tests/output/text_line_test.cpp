@@ -19,6 +19,7 @@ class Text {
   }
 
   double width() const { return flow_.width(range_); }
+  double widest() const { return widest_word(flow_, range_); }
 
   std::vector<Line> broken(double width) const {
     std::vector<Line> lines;
@@ -116,6 +117,13 @@ TEST_CASE("lines: soft hyphens show only where a line ends, zero width spaces ne
   CHECK(text.at(1000) == "interleaving");
   CHECK(text.at(width_of("interlea")) == "inter-|leaving");
   CHECK(Text("inter\u200Bleaving").at(width_of("interlea")) == "inter|leaving");
+}
+
+TEST_CASE("lines: the widest word has room for the hyphen it may part with") {
+  const Text text("inter\u00ADleaving");
+  CHECK(text.widest() == doctest::Approx(width_of("leaving")));
+  CHECK(Text("interleav\u00ADing").widest() == doctest::Approx(width_of("interleav-")));
+  CHECK(Text("interleav\u00ADing").at(width_of("interleav-") + 0.01) == "interleav-|ing");
 }
 
 TEST_CASE("lines: a word wider than the line is broken within, at a seam when there is one") {
