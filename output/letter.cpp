@@ -15,9 +15,7 @@ void add_questions(const Context& c, Values& values, const std::vector<AlikeQues
   for (std::size_t i = 0; i < groups.size(); ++i) {
     const std::string& effect = groups[i].front()->effect;
     Values& row = values.add("ROW");
-    row.set("NUMBER", std::to_string(i + 1));
-    row.set_markup("TEXT", question_text(c, groups[i]));
-    row.set_markup("ASSUMED", question_assumed(c, groups[i]));
+    set_question(c, row, i + 1, groups[i]);
     if (!effect.empty()) row.add("MOVES").set_markup("EFFECT", c.effect(effect));
   }
 }

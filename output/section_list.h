@@ -2,6 +2,7 @@
 /// to say is an empty string.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -54,8 +55,9 @@ void add_side_by_side(const Context& context, Values& values);
 /// Keys of the words for who can mend a head, and who shapes its waveform.
 std::string serviceable_key(calc::Serviceable who);
 std::string waveform_key(calc::WaveformAccess access);
-/// What is taken until they are answered, as markup.
-std::string question_assumed(const Context& context, const AlikeQuestions& alike);
+/// Sets NUMBER, TEXT and ASSUMED, what is taken until they are answered.
+void set_question(const Context& context, Values& row, std::size_t number,
+                  const AlikeQuestions& alike);
 /// The letter with the open questions, in plain text; empty without one. `head` has the markers of
 /// every document's head and gets the rest.
 std::string letter_text(const Context& context, Values& head);

@@ -62,19 +62,6 @@ std::string check_text(const Context& c, const calc::Check& check) {
   return c.templates.words(c.language(), "check." + check.code, values);
 }
 
-}  // namespace
-
-std::string check_acceptance(const Context& c, const calc::Check& check) {
-  if (!check.acceptance) return c.words("by_agreement");
-  const std::string limit = check.unit == "1" ? with_unit(*check.acceptance * 100, "%", 3)
-                                              : c.measure(*check.acceptance, check.unit, 3);
-  const std::string key = "check." + check.code + ".acceptance";
-  return c.has_words(key) ? c.words(key, {{"VALUE", limit},
-                                          {"NUMBER", number(*check.acceptance, 3)},
-                                          {"COUNT", nozzles_of(c, check.subject)}})
-                          : escaped(limit);
-}
-
 /// Values that differ stand with the names they are taken for.
 std::string question_assumed(const Context& c, const AlikeQuestions& alike) {
   std::vector<std::pair<std::string, AlikeQuestions>> values;
@@ -96,6 +83,19 @@ std::string question_assumed(const Context& c, const AlikeQuestions& alike) {
   return all;
 }
 
+}  // namespace
+
+std::string check_acceptance(const Context& c, const calc::Check& check) {
+  if (!check.acceptance) return c.words("by_agreement");
+  const std::string limit = check.unit == "1" ? with_unit(*check.acceptance * 100, "%", 3)
+                                              : c.measure(*check.acceptance, check.unit, 3);
+  const std::string key = "check." + check.code + ".acceptance";
+  return c.has_words(key) ? c.words(key, {{"VALUE", limit},
+                                          {"NUMBER", number(*check.acceptance, 3)},
+                                          {"COUNT", nozzles_of(c, check.subject)}})
+                          : escaped(limit);
+}
+
 std::string question_text(const Context& c, const AlikeQuestions& alike) {
   Values values;
   values.set_markup("NAME", names_of(c, alike));
@@ -111,6 +111,12 @@ std::vector<AlikeQuestions> grouped_questions(const Context& c) {
   return groups;
 }
 
+void set_question(const Context& c, Values& row, std::size_t number, const AlikeQuestions& alike) {
+  row.set("NUMBER", std::to_string(number));
+  row.set_markup("TEXT", question_text(c, alike));
+  row.set_markup("ASSUMED", question_assumed(c, alike));
+}
+
 std::string questions_section(const Context& c) {
   const std::vector<AlikeQuestions> groups = grouped_questions(c);
   if (groups.empty()) return {};
@@ -118,9 +124,7 @@ std::string questions_section(const Context& c) {
   for (std::size_t i = 0; i < groups.size(); ++i) {
     const std::string& effect = groups[i].front()->effect;
     Values& row = values.add("ROW");
-    row.set("NUMBER", std::to_string(i + 1));
-    row.set_markup("TEXT", question_text(c, groups[i]));
-    row.set_markup("ASSUMED", question_assumed(c, groups[i]));
+    set_question(c, row, i + 1, groups[i]);
     row.set_markup("EFFECT", effect.empty() ? std::string() : c.effect(effect));
   }
   return c.expand("questions", values);
