@@ -5,6 +5,7 @@
 
 #include "output/compose_text.h"
 #include "output/format.h"
+#include "output/report_text.h"
 #include "output/section_list.h"
 #include "output/sketch_list.h"
 
@@ -13,7 +14,9 @@ namespace {
 
 // What page one holds below the price, in lines of text of about so many characters.
 constexpr std::size_t lines_of_lists = 14, lines_of_conditions = 10, line_length = 82;
-constexpr std::size_t most_questions = 5, least_shown = 2;
+constexpr std::size_t lines_of_prose = 5;  ///< sentence and price, as the lists' lines allow for
+constexpr std::size_t title_length = 50;   ///< of one line
+constexpr std::size_t most_questions = 5, least_shown = 1;
 // Class of estimate of a preliminary design: common practice, no source.
 constexpr double estimate_below = 20, estimate_above = 40;  ///< [%]
 
@@ -171,6 +174,22 @@ std::string price(const Context& c) {
   return c.templates.words(c.language(), key, values);
 }
 
+std::size_t lines_of(const std::string& markup) {
+  return 1 + without_markup(markup).size() / line_length;
+}
+
+/// Lines by which the station takes more of page one than the lists' lines allow for.
+std::size_t lines_beyond(const Context& c) {
+  if (c.spec.chosen.empty() || !c.spec.station) return 0;
+  // Values in two units take a second line in the table of figures.
+  const std::size_t figures =
+      c.request.request.units && c.request.request.units->value == calc::UnitSystem::us ? 2 : 0;
+  // A title of two lines is as high as two of text.
+  const std::size_t title = c.spec.title.size() > title_length ? 2 : 0;
+  const std::size_t lines = title + lines_of(station_sentence(c)) + lines_of(price(c)) + figures;
+  return lines - std::min(lines, lines_of_prose);
+}
+
 void add_station(const Context& c, Values& values) {
   if (c.spec.chosen.empty()) return;
   Values& station = values.add("STATION");
@@ -208,7 +227,7 @@ void add_more(Values& list, std::size_t all, std::size_t shown) {
   if (all > shown) list.add("MORE").set("COUNT", std::to_string(all - shown));
 }
 
-/// How many of the texts fit so many lines, at least two; `lines` becomes what they leave.
+/// How many of the texts fit so many lines, at least one; `lines` becomes what they leave.
 std::size_t fitting(const std::vector<std::string>& texts, std::size_t& lines) {
   std::size_t shown = 0, left = lines;
   for (; shown < texts.size(); ++shown) {
@@ -221,13 +240,13 @@ std::size_t fitting(const std::vector<std::string>& texts, std::size_t& lines) {
 }
 
 /// Yields the lines of page one that the conditions take.
-std::size_t add_conditions(const Context& c, Values& values) {
+std::size_t add_conditions(const Context& c, std::size_t lines, Values& values) {
   const std::vector<calc::Notice>& conditions = c.spec.conditions;
   if (conditions.empty()) return 0;
   Values& list = values.add("CONDITIONS");
   std::vector<std::size_t> first;
   const std::vector<std::string> texts = c.notices("condition", conditions, &first);
-  std::size_t left = lines_of_conditions;
+  std::size_t left = lines;
   const std::size_t shown = fitting(texts, left);
   for (std::size_t i = 0; i < shown; ++i) {
     Values& item = list.add("CONDITION");
@@ -235,7 +254,7 @@ std::size_t add_conditions(const Context& c, Values& values) {
     item.set_markup("TEXT", texts[i]);
   }
   add_more(list, texts.size(), shown);
-  return lines_of_conditions - left + (texts.size() > shown ? 1 : 0);
+  return lines - left + (texts.size() > shown ? 1 : 0);
 }
 
 void add_questions(const Context& c, std::size_t lines, Values& values) {
@@ -267,7 +286,10 @@ std::string front_page(const Context& c) {
   add_replaced(c, values);
   add_station(c, values);
   add_nearest(c, values);
-  const std::size_t taken = add_conditions(c, values);
+  const std::size_t beyond = lines_beyond(c);
+  const std::size_t taken =
+      add_conditions(c, lines_of_conditions - std::min(beyond, lines_of_conditions), values) +
+      beyond;
   add_questions(c, lines_of_lists - std::min(taken, lines_of_lists), values);
   return c.expand("front", values);
 }

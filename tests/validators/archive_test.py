@@ -84,7 +84,9 @@ def metadata_type(objects):
 
 
 def lost_link(objects):
-    of_type(objects, "/Subtype", "/Link")[0]["/Dest"][0] = catalog(objects)["/Outlines"]
+    """The place of the first link, which all links to it share."""
+    place = of_type(objects, "/Subtype", "/Link")[0]["/Dest"]
+    objects["obj:" + place]["value"][0] = catalog(objects)["/Outlines"]
 
 
 FAULTS = {

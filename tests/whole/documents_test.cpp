@@ -95,16 +95,20 @@ TEST_CASE("the lines of a request are anchors that the margin leads to") {
   CHECK(links > 20);
 }
 
-TEST_CASE("a summary is one page and leads nowhere") {
+TEST_CASE("a summary is one page and leads nowhere, in every variant") {
   for (const intake::ReadRequest& sample : whole::sample_requests()) {
-    CAPTURE(sample.request.request.id->value);
-    const calc::Specification made = output::specify(sample, environment(), "2026-11-25");
-    const output::DisplayList list = pages_of(output::compose_summary(
-        made, sample.request, whole::templates(), output::matter_of(made, sample)));
-    CHECK(list.pages.size() == 1);
-    CHECK(layout_test::faults(list) == "");
-    for (const output::Item& item : list.pages.front().items) {
-      CHECK(std::get_if<output::Link>(&item) == nullptr);
+    for (const Variant& variant : variants()) {
+      const intake::ReadRequest request = in_variant(sample, variant);
+      CAPTURE(request.request.request.id->value);
+      CAPTURE(variant.language);
+      const calc::Specification made = output::specify(request, environment(), "2026-11-25");
+      const output::DisplayList list = pages_of(output::compose_summary(
+          made, request.request, whole::templates(), output::matter_of(made, request)));
+      CHECK(list.pages.size() == 1);
+      CHECK(layout_test::faults(list) == "");
+      for (const output::Item& item : list.pages.front().items) {
+        CHECK(std::get_if<output::Link>(&item) == nullptr);
+      }
     }
   }
 }
