@@ -107,7 +107,7 @@ class Variants(unittest.TestCase):
     def test_a_row_of_a_table_comes_out_as_a_row(self):
         path = next(p for p in self.frames if "CARD-SLEEVES" in p and "en-si" in p)
         text = "\n".join(page_text(path, page["page"]) for page in self.frames[path])
-        self.assertRegex(text, r"(?m)^Arrangement of the heads\nProperty process\nHead HK-600W\n")
+        self.assertRegex(text, r"(?m)^Arrangement of the heads\nProperty process colours\nHead HK-600W\n")
 
 
 if __name__ == "__main__":
