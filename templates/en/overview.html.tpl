@@ -106,7 +106,7 @@
 </header>
 <main>
 <form id="filter" hidden aria-label="Filter the list">
-<label>Search <input type="search" id="f-text" placeholder="id, title, customer"></label>
+<label>Search id, title, customer <input type="search" id="f-text"></label>
 <label>Answer <select id="f-verdict"><option value="">all</option>{{#VERDICT_COUNT}}<option value="{{VERDICT}}">{{WORDS:none}}</option>{{/VERDICT_COUNT}}</select></label>
 <label>Head <select id="f-head"><option value="">all</option>{{#HEAD_OPTION}}<option value="{{HEAD}}">{{HEAD}} ({{COUNT}})</option>{{/HEAD_OPTION}}</select></label>
 <label>Capital at most <input type="number" id="f-capital" min="0" step="any"></label>

@@ -22,7 +22,7 @@ using output::OsError;
 class Folder {
  public:
   Folder() {
-    std::string pattern = "/tmp/swathspec_os_test.XXXXXX";
+    std::string pattern = "/tmp/swathspec_os_test." + std::string(6, 'X');  // as mkdtemp asks
     REQUIRE(::mkdtemp(pattern.data()) != nullptr);
     path_ = pattern;
   }

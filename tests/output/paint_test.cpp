@@ -48,7 +48,8 @@ int count(const std::string& text, const std::string& part) {
 class Folder {
  public:
   Folder() {
-    std::string name = (std::filesystem::temp_directory_path() / "paint_test_XXXXXX").string();
+    std::string name = (std::filesystem::temp_directory_path() / "paint_test_").string();
+    name.append(6, 'X');  // as mkdtemp asks
     REQUIRE(mkdtemp(name.data()) != nullptr);
     path_ = name;
   }
