@@ -90,7 +90,6 @@ Exit issue_all(Os& os, const Options& options, const Walk& paths, Catalogues& ca
                JobMaker& maker, Archive& archive, const Templates& templates) {
   const Fonts fonts(read_cjk_face(os));
   const unsigned cores = core_count(options);
-  os.limit_pools(cores);
   std::vector<std::string> folders;
   if (options.previous) folders.push_back(*options.previous);
   folders.push_back(options.folder);

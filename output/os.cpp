@@ -2,7 +2,6 @@
 
 #include <dirent.h>
 #include <fcntl.h>
-#include <malloc.h>
 #include <sys/file.h>
 #include <sys/ioctl.h>
 #include <sys/stat.h>
@@ -276,14 +275,6 @@ std::optional<unsigned> Os::columns(Stream stream) {
   if (::isatty(number) == 0) return std::nullopt;
   const bool told = ::ioctl(number, TIOCGWINSZ, &size) == 0 && size.ws_col != 0;
   return told ? size.ws_col : usual;
-}
-
-void Os::limit_pools(unsigned count) {
-#ifdef M_ARENA_MAX
-  ::mallopt(M_ARENA_MAX, static_cast<int>(count));
-#else
-  static_cast<void>(count);
-#endif
 }
 
 std::optional<std::string> Os::environment(const std::string& name) {

@@ -103,10 +103,6 @@ class Os {
   /// Columns of the terminal a stream goes to; nullopt when it goes elsewhere.
   virtual std::optional<unsigned> columns(Stream stream);
 
-  /// Threads started from now on share so many pools of memory, where the system has pools. Each
-  /// keeps what its largest request took, so that a pool a thread would hold much for nothing.
-  virtual void limit_pools(unsigned count);
-
   virtual std::optional<std::string> environment(const std::string& name);
   /// Seconds since 1970-01-01 UTC; never throws.
   virtual std::int64_t now();

@@ -55,7 +55,6 @@ class MemoryOs : public output::Os {
   std::optional<std::string> environment(const std::string& name) override;
   std::optional<unsigned> columns(output::Stream) override { return std::nullopt; }
   std::int64_t now() override { return clock; }
-  void limit_pools(unsigned) override {}
   void watch_signals() override {}
   bool interrupted() override { return interrupt; }
 
