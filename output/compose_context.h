@@ -61,7 +61,7 @@ class Context {
   /// A number with its unit, United States units first where the request wants them.
   std::string measure(double value, std::string_view unit, int digits = 3) const;
   /// A number for a column whose head names the unit; United States units behind it where the
-  /// request wants them.
+  /// request wants them. Micrometres of dots stay alone: their columns are of `number`.
   std::string in_column(double value, std::string_view unit, int digits = 3) const;
   /// A unit that is a word ("dots") in the language, any other as it is.
   std::string unit(std::string_view unit) const;

@@ -134,7 +134,13 @@ constexpr std::array<Counterpart, 15> counterparts{{
     {"m2/s", "ft2/s", 1 / (foot_m * foot_m), 0},
 }};
 
-const Counterpart* counterpart(std::string_view unit) {
+/// Lengths of which an inch is far too large a measure are told in thousandths of it.
+constexpr Counterpart thousandths{"mm", "mil", 1000 / inch_mm, 0};
+constexpr double least_in_inches = 1;  // mm
+
+/// The counterpart for values of about that size; none where there is none of the unit.
+const Counterpart* counterpart(std::string_view unit, double size) {
+  if (unit == thousandths.unit && std::abs(size) < least_in_inches) return &thousandths;
   const auto* const found = std::find_if(counterparts.begin(), counterparts.end(),
                                          [&](const Counterpart& c) { return c.unit == unit; });
   return found == counterparts.end() ? nullptr : found;
@@ -209,7 +215,7 @@ std::string with_unit(double value, std::string_view unit, int digits) {
 }
 
 std::string with_units(double value, std::string_view unit, int digits, bool us) {
-  const Counterpart* const other = us ? counterpart(unit) : nullptr;
+  const Counterpart* const other = us ? counterpart(unit, value) : nullptr;
   const std::string metric = with_unit(value, unit, digits);
   return other == nullptr
              ? metric
@@ -218,7 +224,7 @@ std::string with_units(double value, std::string_view unit, int digits, bool us)
 
 std::string range_with_units(double low, double high, std::string_view unit, int digits, bool us,
                              std::string_view to) {
-  const Counterpart* const other = us ? counterpart(unit) : nullptr;
+  const Counterpart* const other = us ? counterpart(unit, high) : nullptr;
   const std::string metric = number(low, digits) + std::string(to) + with_unit(high, unit, digits);
   return other == nullptr
              ? metric
@@ -227,12 +233,12 @@ std::string range_with_units(double low, double high, std::string_view unit, int
 }
 
 std::string in_us_unit(double value, std::string_view unit, int digits) {
-  const Counterpart* const other = counterpart(unit);
+  const Counterpart* const other = counterpart(unit, value);
   if (other == nullptr) throw std::invalid_argument("no counterpart of " + std::string(unit));
   return with_unit(other->of(value), other->customary, digits);
 }
 
-bool has_us_unit(std::string_view unit) { return counterpart(unit) != nullptr; }
+bool has_us_unit(std::string_view unit) { return counterpart(unit, least_in_inches) != nullptr; }
 
 std::string shortened(std::string_view text, std::size_t most) {
   constexpr std::string_view ellipsis = "\xE2\x80\xA6";

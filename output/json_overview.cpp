@@ -66,6 +66,17 @@ std::string overview_row_text(const Json& root) {
   return row.dump();
 }
 
+std::vector<QuestionKind> kinds_of(const std::vector<OpenQuestion>& questions) {
+  std::vector<QuestionKind> kinds;
+  for (const OpenQuestion& question : questions) {
+    auto kind = std::find_if(kinds.begin(), kinds.end(),
+                             [&](const QuestionKind& k) { return k.code == question.code; });
+    if (kind == kinds.end()) kind = kinds.insert(kinds.end(), {question.code, {}});
+    if (!question.field.empty()) kind->fields.push_back(question.field);
+  }
+  return kinds;
+}
+
 OverviewRow overview_row(std::string_view text) {
   const Json values = Json::parse(text);
   std::size_t next = 0;

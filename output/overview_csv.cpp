@@ -34,7 +34,7 @@ std::string overview_csv_record(const OverviewRow& row) {
                      joined(row.heads), count(row.heads_total), amount(row.capital),
                      amount(row.ownership), row.currency, count(row.unpriced),
                      row.lead_time_days ? plain(*row.lead_time_days) : "",
-                     std::to_string(row.questions.size()), row.stem + ".pdf"});
+                     std::to_string(kinds_of(row.questions).size()), row.stem + ".pdf"});
 }
 
 }  // namespace output

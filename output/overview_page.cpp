@@ -55,11 +55,8 @@ void OverviewPage::count(const OverviewRow& row) {
             row.ownership.value_or(0),
             row.capital.has_value(),
             row.unpriced.value_or(0) > 0};
-  for (const OpenQuestion& question : row.questions) {
-    if (std::find(latest.questions.begin(), latest.questions.end(), question.code) ==
-        latest.questions.end()) {
-      latest.questions.push_back(question.code);
-    }
+  for (QuestionKind& kind : kinds_of(row.questions)) {
+    latest.questions.push_back(std::move(kind.code));
   }
 }
 
@@ -79,11 +76,15 @@ OverviewPage::Totals OverviewPage::totals() const {
   return all;
 }
 
-std::string OverviewPage::question_words(const OpenQuestion& question) const {
-  const std::string key = "question." + question.code;
-  if (!templates_.has_words(language, key)) return escaped(question.code);
+std::string OverviewPage::question_words(const QuestionKind& kind) const {
+  const std::string key = "question." + kind.code;
+  if (!templates_.has_words(language, key)) return escaped(kind.code);
+  std::string names;
+  for (const std::string& field : kind.fields) {
+    names.append(names.empty() ? "" : ", ").append(Context::name(field));
+  }
   Values values;
-  values.set("NAME", question.field.empty() ? "\u2026" : Context::name(question.field));
+  values.set("NAME", names.empty() ? "\u2026" : names);
   return templates_.words(language, key, values);
 }
 
@@ -118,7 +119,7 @@ void OverviewPage::set_totals(Values& values) const {
   Values& questions = values.add("QUESTIONS");
   for (const auto& [count, code] : open) {
     Values& row = questions.add("QUESTION_COUNT");
-    row.set_markup("WORDS", question_words({code, ""}));
+    row.set_markup("WORDS", question_words({code, {}}));
     row.set("COUNT", std::to_string(-count));
   }
 }
@@ -140,6 +141,7 @@ std::string OverviewPage::foot() { return frame().second; }
 
 std::string OverviewPage::row(const OverviewRow& row) const {
   Values values;
+  const std::vector<QuestionKind> kinds = kinds_of(row.questions);
   const auto latest = latest_.find(row.id);
   const bool earlier = latest != latest_.end() && latest->second.stem != row.stem;
   for (const auto& [name, text] : std::initializer_list<std::pair<const char*, std::string>>{
@@ -159,7 +161,7 @@ std::string OverviewPage::row(const OverviewRow& row) const {
            {"CURRENCY", row.capital ? row.currency : ""},
            {"LEAD", number_or_dash(row.lead_time_days)},
            {"LEAD_SORT", sortable(row.lead_time_days)},
-           {"OPEN", std::to_string(row.questions.size())},
+           {"OPEN", std::to_string(kinds.size())},
            {"STATE", earlier ? "earlier" : "latest"}}) {
     values.set(name, text);
   }
@@ -175,12 +177,12 @@ std::string OverviewPage::row(const OverviewRow& row) const {
   if (row.heads_total) values.add("HEAD_COUNT");
   for (const std::string& head : row.heads) values.add("HEAD").set("NAME", head);
   if (row.heads.empty()) values.add("NO_HEAD");
-  if (row.questions.empty()) {
+  if (kinds.empty()) {
     values.add("NO_QUESTION");
   } else {
     Values& questions = values.add("HAS_QUESTIONS");
-    for (const OpenQuestion& question : row.questions) {
-      questions.add("QUESTION").set_markup("WORDS", question_words(question));
+    for (const QuestionKind& kind : kinds) {
+      questions.add("QUESTION").set_markup("WORDS", question_words(kind));
     }
   }
   return templates_.expand(row_template, values);

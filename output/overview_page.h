@@ -40,7 +40,7 @@ class OverviewPage {
   Totals totals() const;
   const std::pair<std::string, std::string>& frame();
   void set_totals(Values& values) const;
-  std::string question_words(const OpenQuestion& question) const;
+  std::string question_words(const QuestionKind& kind) const;
 
   const Templates& templates_;
   std::map<std::string, Latest, std::less<>> latest_;  ///< by id

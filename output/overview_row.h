@@ -25,6 +25,15 @@ struct OverviewRow {
   std::vector<OpenQuestion> questions;
 };
 
+/// A question of one kind, asked of one field or of several.
+struct QuestionKind {
+  std::string code;
+  std::vector<std::string> fields;
+};
+
+/// Each kind once, in the order first asked, as the document counts them.
+std::vector<QuestionKind> kinds_of(const std::vector<OpenQuestion>& questions);
+
 /// The row of a text that json_overview made, its stem left out. Throws std::exception for any
 /// other text.
 OverviewRow overview_row(std::string_view text);

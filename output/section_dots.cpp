@@ -52,8 +52,8 @@ void add_row(const Context& c, Values& values, const Alike& alike) {
   row.set_markup("CHANNEL", channels_text(c, alike.channels));
   row.set("LEVELS", std::to_string(dots.levels_used));
   row.set("VOLUME", number(in_pl(dots.drop), 3));
-  row.set("DROP", c.in_column(in_um(dots.drop_diameter), "um", 3));
-  row.set("DOT", c.in_column(in_um(dots.dot_diameter), "um", 3));
+  row.set("DROP", number(in_um(dots.drop_diameter), 3));
+  row.set("DOT", number(in_um(dots.dot_diameter), 3));
   row.set("COVER", percent_down(dots.cover_fraction));
   row.set("LAYDOWN", number(dots.laydown * laydown_to_ml_per_m2, 3));
 }

@@ -89,13 +89,16 @@ std::string range_text(const Context& c, const calc::WindowVerdict& window) {
 
 /// The inks whose Z a window holds, or does not, as markup; a dash for none.
 std::string held(const Context& c, const std::vector<Alike>& rows, std::size_t window, bool pass) {
-  std::vector<std::string> all;
+  std::vector<std::string> held;
+  std::size_t all = 0;
   for (const Alike& row : rows) {
+    all += row.size();
     const auto& windows = row.front()->windows;
     if (windows.size() <= window || windows[window].pass != pass) continue;
-    for (const std::string& name : names(row)) all.push_back(name);
+    for (const std::string& name : names(row)) held.push_back(name);
   }
-  return all.empty() ? known({}) : channels_text(c, all);
+  if (all > 1 && held.size() == all) return c.words("jetting.all");
+  return held.empty() ? known({}) : channels_text(c, held);
 }
 
 void add_windows(const Context& c, Values& values, const std::vector<Alike>& rows) {

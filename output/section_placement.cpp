@@ -98,9 +98,9 @@ void add_budget(const Context& c, Values& values, const calc::Budget& budget) {
   row.set("KEY", c.row_keys({calc::budget_step(c.spec, budget)}));
   row.set_markup("NAME", budget_name(c, budget));
   row.set_markup("AXIS", axis_name(c, budget));
-  row.set("U", c.in_column(in_um(budget.expanded), "um", 3));
-  row.set("WORST", c.in_column(in_um(budget.worst), "um", 3));
-  row.set("LIMIT", c.in_column(in_um(budget.limit), "um", 3));
+  row.set("U", number(in_um(budget.expanded), 3));
+  row.set("WORST", number(in_um(budget.worst), 3));
+  row.set("LIMIT", number(in_um(budget.limit), 3));
   row.set_markup("VERDICT", c.words(budget.pass ? "budget.pass" : "budget.fail"));
   row.set_markup("FIRST", term_name(c, budget.terms[calc::largest_term(budget)]));
 }
@@ -115,8 +115,8 @@ void add_terms(const Context& c, Values& values, const calc::Budget& budget) {
     row.set_markup("TERM", term_name(c, term));
     row.set_markup("KIND", c.words("kind." + std::string(calc::kind_word(term.kind))));
     row.set("HALF", c.measure(term.half_width, term.unit, 3));
-    row.set("SHIFT", c.in_column(in_um(term.shift), "um", 3));
-    row.set("U", c.in_column(in_um(calc::standard_uncertainty(term)), "um", 3));
+    row.set("SHIFT", number(in_um(term.shift), 3));
+    row.set("U", number(in_um(calc::standard_uncertainty(term)), 3));
     first = false;
   }
 }

@@ -1,7 +1,7 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Anforderungen nach unserem Verständnis" id="s-requirement">
 {{#SHALL}}
-<p>Die Anfrage, als Anforderungen formuliert. Am Seitenrand steht die Zeile der Anfrage, aus der die Anforderung stammt. Der Spielraum ist der Anteil, um den die Antwort besser ist als verlangt (+) oder dahinter zurückbleibt (−).{{#NEAREST}} {{TEXT:none}}{{/NEAREST}}</p>
+<p>Die Anfrage, als Anforderungen formuliert. Am Seitenrand steht die Zeile der Anfrage, aus der die Anforderung stammt. Der Spielraum ist der Anteil, um den die Antwort besser ist als verlangt (+) oder dahinter zurückbleibt (−); ein Strich steht, wo sich kein Anteil angeben lässt.{{#NEAREST}} {{TEXT:none}}{{/NEAREST}}</p>
 <table columns="l:9 l:* l:37 r:20 l:20" caption="Anforderungen">
 <head><cell>Nr.</cell><cell>Anforderung</cell><cell>Antwort dieses Entwurfs</cell><cell>Spielraum</cell><cell>Nachweis durch</cell></head>
 {{#ROW}}

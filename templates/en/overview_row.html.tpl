@@ -1,7 +1,7 @@
 {{%AUTOESCAPE context="HTML"}}
 <tr data-verdict="{{VERDICT}}" data-state="{{STATE}}" data-open="{{OPEN}}">
 <th scope="row"><a href="{{STEM}}.pdf"><bdi>{{ID}}</bdi></a> <span class="minor">{{REVISION}}, {{DATE}}{{#IS_EARLIER}}, earlier issue{{/IS_EARLIER}}</span>
-<span class="files"><a href="{{STEM}}.bom.csv" aria-label="Parts list of {{ID}}">parts</a> <a href="{{STEM}}.json" aria-label="Figures of {{ID}}">figures</a></span></th>
+<span class="files">{{#HEAD_COUNT}}<a href="{{STEM}}.bom.csv" aria-label="Parts list of {{ID}}">parts</a> {{/HEAD_COUNT}}<a href="{{STEM}}.json" aria-label="Figures of {{ID}}">figures</a></span></th>
 <td><div><bdi>{{TITLE}}</bdi>{{#HAS_CUSTOMER}}<span class="minor"><bdi>{{CUSTOMER}}</bdi></span>{{/HAS_CUSTOMER}}</div></td>
 <td data-sort="{{RANK}}"><div><span class="verdict {{VERDICT}}">{{VERDICT_WORDS:none}}</span></div></td>
 <td data-sort="{{HEADS_TOTAL}}"><div>{{#NO_HEAD}}none{{/NO_HEAD}}{{#HEAD}}<bdi class="head">{{NAME}}</bdi>{{#HEAD_separator}}, {{/HEAD_separator}}{{/HEAD}}{{#HEAD_COUNT}} <span class="minor">{{HEADS_TOTAL}} in all</span>{{/HEAD_COUNT}}</div></td>

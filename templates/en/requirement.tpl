@@ -1,7 +1,7 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Requirement as understood" id="s-requirement">
 {{#SHALL}}
-<p>The request restated as requirements. At the side of the page stands the line of the request each comes from. The margin is the share by which the answer is better than asked (+) or falls short (−).{{#NEAREST}} {{TEXT:none}}{{/NEAREST}}</p>
+<p>The request restated as requirements. At the side of the page stands the line of the request each comes from. The margin is the share by which the answer is better than asked (+) or falls short (−); a dash stands where no share can be told.{{#NEAREST}} {{TEXT:none}}{{/NEAREST}}</p>
 <table columns="l:9 l:* l:39 r:15 l:23" caption="Requirements">
 <head><cell>No.</cell><cell>Requirement</cell><cell>Answer of this design</cell><cell>Margin</cell><cell>Verified by</cell></head>
 {{#ROW}}

@@ -96,6 +96,27 @@ TEST_CASE("a question whose words are not known shows its code") {
   CHECK(has(page.foot(), "q_none_such"));
 }
 
+TEST_CASE("a question of one kind is counted and shown once, with all the names it is asked of") {
+  OverviewPage page(templates());
+  OverviewRow one = row("A", "A", "2026-01-02");
+  one.questions = {{"q_viscosity", "ink.a.viscosity"},
+                   {"q_viewing", "image.viewing_distance"},
+                   {"q_viscosity", "ink.b.viscosity"}};
+  page.count(one);
+  CHECK(has(output::overview_csv_record(one), ",70,2,"));
+  CHECK(has(page.row(one), "data-open=\"2\""));
+  CHECK(has(page.row(one), "2 open"));
+  CHECK(has(page.row(one), "a, b"));
+}
+
+TEST_CASE("only an answer with a station has a parts list to open") {
+  OverviewPage page(templates());
+  OverviewRow one = row("A", "A", "2026-01-02");
+  CHECK(has(page.row(one), "A_rA_2026-01-02.bom.csv"));
+  one.heads_total.reset();
+  CHECK_FALSE(has(page.row(one), ".bom.csv"));
+}
+
 TEST_CASE("a specification and the file made of it give the same row and content") {
   output::JsonFacts facts{"1", "ff", output::FileDigest{"a", "b"}, output::FileDigest{"c", "d"}};
   for (const calc::Specification& made : {hand_made::feasible().spec, calc::Specification()}) {
