@@ -178,10 +178,7 @@ std::vector<std::string> Context::said_keys(std::string_view text) {
 std::string Context::in_column(double value, std::string_view unit, int digits) const {
   std::string text = number(value, digits);
   if (!in_us_units() || !has_us_unit(unit)) return text;
-  std::string other = in_us_unit(value, unit, digits);
-  const std::size_t blank = other.find(no_break);  // a column is narrow: a line may end here
-  if (blank != std::string::npos) other.replace(blank, no_break.size(), " ");
-  return text + " (" + other + ")";
+  return text + " (" + in_us_unit(value, unit, digits) + ")";
 }
 
 std::string Context::notice(std::string_view kind, const calc::Notice& notice) const {

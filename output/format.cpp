@@ -136,7 +136,7 @@ constexpr std::array<Counterpart, 15> counterparts{{
 
 /// Lengths of which an inch is far too large a measure are told in thousandths of it.
 constexpr Counterpart thousandths{"mm", "mil", 1000 / inch_mm, 0};
-constexpr double least_in_inches = 1;  // mm
+constexpr double least_in_inches = 2;  // mm
 
 /// The counterpart for values of about that size; none where there is none of the unit.
 const Counterpart* counterpart(std::string_view unit, double size) {

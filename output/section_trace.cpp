@@ -151,6 +151,16 @@ std::string assumed(const Context& c, const TraceRow& merged, std::size_t index)
   return fields_text(c, keys);
 }
 
+/// A figure as markup, the exponent of its unit that is no whole number raised.
+std::string figure(const Context& c, double value, const std::string& unit) {
+  const std::string text = c.plain(value, unit, trace_digits);
+  const std::size_t power = text.find('^');
+  if (power == std::string::npos) return escaped(text);
+  const std::size_t end = std::min(text.find_first_not_of("0123456789.", power + 1), text.size());
+  return escaped(text.substr(0, power)) + "<sup>" +
+         escaped(text.substr(power + 1, end - power - 1)) + "</sup>" + escaped(text.substr(end));
+}
+
 void add_row(const Context& c, const Targets& known, const Sources& list, Values& values,
              const TraceRow& merged) {
   const calc::Step& step = *merged.step;
@@ -164,7 +174,7 @@ void add_row(const Context& c, const Targets& known, const Sources& list, Values
   row.set_markup("CONDITION", c.has_words(kind_key(step.kind) + ".condition")
                                   ? c.words(kind_key(step.kind) + ".condition")
                                   : std::string());
-  row.set("VALUE", c.plain(step.value, step.unit, trace_digits));
+  row.set_markup("VALUE", figure(c, step.value, step.unit));
   const std::string source = "S" + std::to_string(source_number(list, step));
   row.set("SOURCE", source);
   row.set("SOURCE_ANCHOR", "s-source-" + source);
@@ -176,7 +186,7 @@ void add_row(const Context& c, const Targets& known, const Sources& list, Values
       const calc::StepInput& input = step.inputs[i];
       Values& one = inputs.add("INPUT");
       one.set("SYMBOL", input.symbol);
-      one.set("VALUE", c.plain(input.value, input.unit, trace_digits));
+      one.set_markup("VALUE", figure(c, input.value, input.unit));
       one.set_markup("ORIGIN", origins(c, known, merged, i));
     }
   }

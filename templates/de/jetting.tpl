@@ -1,6 +1,6 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Tinte im Kopf" id="s-jetting">
-<table columns="l:* r:11 r:15 r:16 r:17 r:23 r:16 r:15" caption="Tinten bei ihrer Drucktemperatur; – bedeutet nicht bekannt">
+<table columns="l:* r:19 r:15 r:16 r:17 r:23 r:16 r:15" caption="Tinten bei ihrer Drucktemperatur; – bedeutet nicht bekannt">
 <head><cell>Tinte von</cell><cell>°C</cell><cell>In Ruhe, mPa·s</cell><cell>In der Düse, mPa·s</cell><cell>Dichte, kg/m³</cell><cell>Oberflächen­spannung, mN/m</cell><cell>Düse, µm</cell><cell>Tropfen, m/s</cell></head>
 {{#STATE}}
 <row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{TEMPERATURE}}</cell><cell>{{VISCOSITY}}</cell><cell>{{SHEARED}}</cell><cell>{{DENSITY}}</cell><cell>{{TENSION}}</cell><cell>{{NOZZLE}}</cell><cell>{{SPEED}}</cell></row>

@@ -1,6 +1,6 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Tropfenflug und Platzierung" id="s-placement">
-<table columns="l:* r:15 r:18 r:18 r:18 r:18 r:24" caption="Flug des kleinsten und des größten verwendeten Tropfens über den kleinsten, den nominellen und den größten Düsenabstand">
+<table columns="l:* r:13 r:20 r:20 r:20 r:17 r:24" caption="Flug des kleinsten und des größten verwendeten Tropfens über den kleinsten, den nominellen und den größten Düsenabstand">
 <head><cell>Gruppe</cell><cell>Tropfen, pL</cell><cell>Start, m/s</cell><cell>Abstand, mm</cell><cell>Aufprall, m/s</cell><cell>Zeit, µs</cell><cell>Kommt zum Stillstand nach, mm</cell></head>
 {{#FLIGHT}}
 <row key="{{KEY}}"><cell>{{GROUP}}</cell><cell>{{DROP}}</cell><cell>{{START}}</cell><cell>{{THROW}}</cell><cell>{{IMPACT:none}}</cell><cell>{{TIME}}</cell><cell>{{STOP}}</cell></row>

@@ -1,6 +1,6 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Ink in the head" id="s-jetting">
-<table columns="l:* r:11 r:16 r:17 r:18 r:19 r:17 r:14" caption="Inks at their jetting temperature; – is not known">
+<table columns="l:* r:19 r:15 r:16 r:18 r:19 r:17 r:14" caption="Inks at their jetting temperature; – is not known">
 <head><cell>Ink of</cell><cell>°C</cell><cell>At rest, mPa·s</cell><cell>In the nozzle, mPa·s</cell><cell>Density, kg/m³</cell><cell>Tension, mN/m</cell><cell>Nozzle, µm</cell><cell>Drop, m/s</cell></head>
 {{#STATE}}
 <row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{TEMPERATURE}}</cell><cell>{{VISCOSITY}}</cell><cell>{{SHEARED}}</cell><cell>{{DENSITY}}</cell><cell>{{TENSION}}</cell><cell>{{NOZZLE}}</cell><cell>{{SPEED}}</cell></row>

@@ -1,6 +1,6 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Drop flight and placement" id="s-placement">
-<table columns="l:* r:15 r:18 r:15 r:18 r:18 r:20" caption="Flight of the smallest and the largest drop in use, over the least, the nominal and the greatest throw">
+<table columns="l:* r:13 r:20 r:20 r:20 r:16 r:22" caption="Flight of the smallest and the largest drop in use, over the least, the nominal and the greatest throw">
 <head><cell>Group</cell><cell>Drop, pL</cell><cell>Start, m/s</cell><cell>Throw, mm</cell><cell>Impact, m/s</cell><cell>Time, µs</cell><cell>Stops after, mm</cell></head>
 {{#FLIGHT}}
 <row key="{{KEY}}"><cell>{{GROUP}}</cell><cell>{{DROP}}</cell><cell>{{START}}</cell><cell>{{THROW}}</cell><cell>{{IMPACT:none}}</cell><cell>{{TIME}}</cell><cell>{{STOP}}</cell></row>
