@@ -1,7 +1,9 @@
 #include "calc/station.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
+#include <utility>
 
 #include "calc/cost.h"
 #include "calc/drive.h"
@@ -106,6 +108,28 @@ void warn_of_stages(const Job& job, const Sizing& sizing, Station& station) {
   }
 }
 
+/// Supplies of heads that circulate ink, counted without what their pump moves.
+void warn_of_pumps(const Sizing& sizing, Station& station) {
+  constexpr double ml_per_min = 6e7;
+  std::map<const Supply*, VolumeFlow> most;  // of one channel
+  for (std::size_t i = 0; i < sizing.supplies.size(); ++i) {
+    const auto* const priced = sizing.supplies[i].supply;
+    if (priced == nullptr || priced->item->pump) continue;
+    VolumeFlow& flow = most[priced->item];
+    flow = std::max(flow, station.feeds[i].recirculation);
+  }
+  for (const ChannelSupply& choice : sizing.supplies) {  // in the order of the channels
+    const Supply* const supply = choice.supply == nullptr ? nullptr : choice.supply->item;
+    const VolumeFlow flow = std::exchange(most[supply], VolumeFlow());
+    if (flow <= VolumeFlow()) continue;
+    const std::string row = "supply." + supply->name;
+    station.warnings.push_back({"pump_unknown",
+                                {{"row", row, ""}, {"flow", flow.si() * ml_per_min, "mL/min"}},
+                                row + ".pump",
+                                {supply->where}});
+  }
+}
+
 void add_spares(const PriceBook& book, const Sizing& sizing, Station& station) {
   for (const SpareHeads& spare : sizing.spares) {
     const Head& head = *book.head(spare.head).item;
@@ -140,6 +164,7 @@ Station size_station(const Job& job, const Catalogue& catalogue, const std::vect
   warn_of_rows(job, sizing, station);
   warn_of_inks(job, sizing, station);
   warn_of_stages(job, sizing, station);
+  warn_of_pumps(sizing, station);
   add_spares(book, sizing, station);
   return station;
 }

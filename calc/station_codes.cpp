@@ -117,6 +117,7 @@ constexpr std::array warnings{
     std::string_view("spares_without_lead_time"),  // row: spares reckoned without it
     std::string_view("cure_unsized"),              // none: dose or lamp lacking, lamps on request
     std::string_view("pinning_unsized"),           // none: no lamp that can be dimmed
+    std::string_view("pump_unknown"),              // row, flow [mL/min] of a channel
 };
 
 }  // namespace

@@ -270,6 +270,22 @@ TEST_CASE("two groups of one head share its spares") {
   CHECK(s.spares.front().mean == doctest::Approx(4.09).epsilon(0.001));
 }
 
+TEST_CASE("a pump of unknown flow is asked for where heads circulate ink") {
+  StationCase c;
+  CHECK_FALSE(warned(station_of(c), "pump_unknown"));
+  c.catalogue.heads.front().recirculates = exactly(true);
+  c.catalogue.heads.front().recirculation = exactly(VolumeFlow::from_si(70e-6 / 60));
+  const Station s = station_of(c);
+  REQUIRE(warned(s, "pump_unknown"));
+  const auto& found = *std::find_if(s.warnings.begin(), s.warnings.end(),
+                                    [](const Notice& n) { return n.code == "pump_unknown"; });
+  const double heads = c.groups.front().heads_total;
+  CHECK(std::get<double>(found.args.at(1).value) == doctest::Approx(70 * heads));
+  CHECK(found.field == "supply.S-1.pump");
+  c.catalogue.supplies.front().pump = exactly(VolumeFlow::from_si(900e-6 / 60));
+  CHECK_FALSE(warned(station_of(c), "pump_unknown"));
+}
+
 TEST_CASE("every warning of the station is produced") {
   std::vector<std::string> seen;
   const auto take = [&](const StationCase& c) {
@@ -280,6 +296,8 @@ TEST_CASE("every warning of the station is produced") {
   c.catalogue.heads.front().lead_time.reset();
   c.catalogue.boards.front().price = exactly(Price{to_money(1), "USD"});
   c.catalogue.lamps.front().electrical.reset();
+  c.catalogue.heads.front().recirculates = exactly(true);
+  c.catalogue.heads.front().recirculation = exactly(VolumeFlow::from_si(70e-6 / 60));
   c.request.inks.front().price.reset();
   take(c);
   c.catalogue.lamps.clear();

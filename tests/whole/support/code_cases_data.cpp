@@ -131,6 +131,7 @@ std::vector<std::string> code_cases() {
       "limits.lead_time = 5 day",
       "limits.lead_time = 900 day\n-head.A.lead_time\n-head.B.lead_time\n-board.DB.lead_time\n"
       "-supply.IS.lead_time\n-lamp.LED.lead_time\n-part.FL.lead_time\n",
+      "-supply.IS.pump\nhead.A.recirculates = yes\nhead.A.recirculation = 50 mL/min\n",
       "service.serviceable = must\nservice.waveform = must\nservice.driver_sources = must\n"
       "head.A.serviceable = none\nhead.A.waveform = maker\nhead.A.driver_sources = 1\n"
       "head.B.waveform = limited",
