@@ -83,7 +83,7 @@ class Finder {
 
  private:
   void look(const Movable& m, bool up) {
-    const double far = up ? farthest_edge : 1 / farthest_edge;
+    const double far = far_of(m, up);
     const auto built = [&](double factor) { return judge_.of(vary_.at(m, factor)).failing; };
     Edge edge{m.field, m.unit, EdgeKind::passes, up, m.now, {}, {}, {}, {}};
     const std::vector<Reason> at_far = built(far);
@@ -94,12 +94,23 @@ class Finder {
       passes = turn.pass;
       edge.beyond = gate_of(worst(built(turn.fail)));
       put(m, passes, edge);
+    } else if (up && far < farthest_edge) {
+      edge.beyond = "product";
+      put(m, passes, edge);
     }
     edges_.push_back(edge);
     edge.kind = EdgeKind::recommended;
     edge.beyond.clear();
     recommended(m, passes, edge);
     edges_.push_back(edge);
+  }
+
+  /// As far as the number is moved; an image cannot become wider than its product.
+  double far_of(const Movable& m, bool up) const {
+    if (!up) return 1 / farthest_edge;
+    const Request& r = *job_->request;
+    if (m.lever != Lever::width || !r.image.width || !r.product.width) return farthest_edge;
+    return std::clamp(in_mm(r.product.width->low) / m.now, 1.0, farthest_edge);
   }
 
   /// Sets value and printed of an edge that was found at a factor.

@@ -97,7 +97,7 @@ struct Edge {
   double now = 0;               ///< in `unit`, as the next two
   std::optional<double> value;  ///< the last that fits; absent: fits as far as was looked
   std::optional<double> printed;
-  std::string beyond;                ///< passes: the gate that fails there
+  std::string beyond;                ///< passes: the gate that fails there; product: its width ends
   std::vector<HeadsOf> arrangement;  ///< recommended: what is chosen there in place of what passes
 };
 

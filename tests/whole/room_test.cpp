@@ -50,6 +50,9 @@ std::string hardware(const std::vector<calc::Group>& groups) {
 /// Whether an edge's claim holds for a request: `recommended` claims what `passes` does and more.
 bool holds(const std::string& kind, const calc::Request& request, const calc::Catalogue& catalogue,
            const std::vector<calc::Group>& chosen) {
+  const auto& printed = request.image.width;
+  const auto& product = request.product.width;
+  if (printed && product && printed->high > product->low * (1 + 1e-9)) return false;  // refused
   const calc::Job job = calc::resolve(request, catalogue, date);
   calc::Judge judge(catalogue, job.currency, chosen, calc::Judge::Heads::built);
   if (!judge.of(job).failing.empty()) return false;
@@ -224,6 +227,19 @@ TEST_CASE("an edge that a closed form knows is that") {
   CHECK(width->value("beyond", "") == "width");
   const double reach = calc::in_mm(g.swath + g.head_pitch * (g.heads_across - 1));
   CHECK(width->at("value").get<double>() == doctest::Approx(reach).epsilon(1e-6));
+}
+
+TEST_CASE("an image widens as far as its product") {
+  for (const double wide : {214.0, 210.0}) {
+    const whole::Case made = whole::case_of("product.width = " + digits(wide) +
+                                            " mm\nimage.width = 210 mm\nimage.margin = 0 mm\n");
+    REQUIRE_FALSE(made.specification.chosen.empty());
+    const Json json = json_of(made.specification);
+    const Json* const width = find(json.at("edges"), "image.width", "passes");
+    REQUIRE(width != nullptr);
+    CHECK(width->at("value") == doctest::Approx(wide));
+    CHECK(width->at("beyond") == "product");
+  }
 }
 
 TEST_CASE("the nearest miss of requests that ask too much is accepted, and nothing nearer is") {
