@@ -122,14 +122,20 @@ Speed shared_speed(const Parameters& parameters, const std::vector<Rider>& rider
 /// the riders where their lattices agree. None where no advance suits all. riders not empty.
 std::optional<Length> shared_advance(const std::vector<Rider>& riders);
 
-/// shared_advance() of many carriages whose lattices recur: remembers up to how many rows of the
-/// least rider no advance suits.
+/// The least rows of a rider's lattice that are whole rows of all others' too.
+struct Period {
+  int rows = 0;    ///< 0: not found among as many as were looked at
+  int looked = 0;  ///< rows looked at, from 1
+  int barren = 0;  ///< up to so many rows, whole as they are, leave rows of some rider out
+};
+
+/// shared_advance() of many carriages whose lattices recur: remembers their periods.
 class Advances {
  public:
   std::optional<Length> of(const std::vector<Rider>& riders);
 
  private:
-  std::map<std::vector<double>, int> barren_;  ///< by the lattices and which of them is the least
+  std::map<std::vector<double>, Period> periods_;  ///< by the lattices and which is the least
 };
 
 /// Puts the groups of a station, one arrangement each in the job's order, on one carriage: one

@@ -108,19 +108,26 @@ DropFlight fly(const FlightInputs& in) {
   return flight;
 }
 
-const DropFlight& Flights::of(const FlightInputs& inputs) {
-  for (const auto& [known, flight] : known_) {
-    if (known == inputs) return flight;
+std::size_t Flights::Hash::operator()(const FlightInputs& in) const {
+  const std::hash<double> hash;
+  std::size_t all = 0;
+  for (const double value : {in.gap.nominal.si(), in.gap.least.si(), in.gap.most.si(),
+                             in.levels[0].drop.si(), in.levels[0].speed.si(), in.density.si()}) {
+    all = all * 31 + hash(value);
   }
-  known_.emplace_back(inputs, fly(inputs));
-  return known_.back().second;
+  return all;
+}
+
+const DropFlight& Flights::of(const FlightInputs& inputs) {
+  const auto known = known_.find(inputs);
+  return known != known_.end() ? known->second : known_.emplace(inputs, fly(inputs)).first->second;
 }
 
 std::optional<DropFlight> flight_of(const Search& search, const GroupNeed& need,
                                     const ModeFacts& facts, std::size_t level) {
   const std::optional<FlightInputs> inputs = flight_inputs(search, need, facts, level);
   if (!inputs) return std::nullopt;
-  return fly(*inputs);
+  return search.flights != nullptr ? search.flights->of(*inputs) : fly(*inputs);
 }
 
 }  // namespace calc

@@ -134,15 +134,17 @@ bool is_whole(const Rider& r, Length advance) {
   return rows >= 1 && std::abs(advance * r.nozzle_axis - rows) <= 1e-6;
 }
 
-/// Whether an advance is whole rows of every rider's lattice that leave none out. Of the many tried
-/// most are not whole, which is quickly seen.
+bool is_whole_for_all(const std::vector<Rider>& riders, Length advance) {
+  return std::all_of(riders.begin(), riders.end(),
+                     [&](const Rider& r) { return is_whole(r, advance); });
+}
+
+/// Whether an advance is whole rows of every rider's lattice that leave none out.
 bool suits_all(const std::vector<Rider>& riders, Length advance) {
-  for (const Rider& r : riders) {
-    if (!is_whole(r, advance)) return false;
-  }
-  return std::all_of(riders.begin(), riders.end(), [&](const Rider& r) {
-    return std::gcd(nearest_rows(r, advance), r.steps) == 1;
-  });
+  return is_whole_for_all(riders, advance) &&
+         std::all_of(riders.begin(), riders.end(), [&](const Rider& r) {
+           return std::gcd(nearest_rows(r, advance), r.steps) == 1;
+         });
 }
 
 Rider rider_from(const Search& s, const Arrangement& a) {
@@ -185,21 +187,39 @@ std::size_t least_of(const std::vector<Rider>& riders) {
   return static_cast<std::size_t>(least - riders.begin());
 }
 
-/// The same where it is known that so many rows of the least rider or fewer suit nobody.
-std::optional<Length> advance_above(const std::vector<Rider>& riders, const Rider& least,
-                                    int barren) {
+Length advance_of(int rows, const Rider& least) {
+  return static_cast<double>(rows) / least.nozzle_axis;
+}
+
+/// Looks for the period among fewer rows than the least rider's, from where it was looked before.
+void find_period(const std::vector<Rider>& riders, const Rider& least, Period& known) {
+  while (known.rows == 0 && known.looked < least.rows - 1) {
+    ++known.looked;
+    if (is_whole_for_all(riders, advance_of(known.looked, least))) known.rows = known.looked;
+  }
+}
+
+/// shared_advance() with what is known of these lattices. What is whole for all is a multiple of
+/// the period.
+std::optional<Length> advance_with(const std::vector<Rider>& riders, const Rider& least,
+                                   Period& known) {
   if (suits_all(riders, least.advance)) return least.advance;
-  for (int rows = least.rows - 1; rows > barren; --rows) {
-    const Length advance = static_cast<double>(rows) / least.nozzle_axis;
+  find_period(riders, least, known);
+  if (known.rows == 0) return std::nullopt;
+  const int most = (least.rows - 1) / known.rows * known.rows;
+  for (int rows = most; rows > known.barren; rows -= known.rows) {
+    const Length advance = advance_of(rows, least);
     if (suits_all(riders, advance)) return advance;
   }
+  known.barren = std::max(known.barren, most);
   return std::nullopt;
 }
 
 }  // namespace
 
 std::optional<Length> shared_advance(const std::vector<Rider>& riders) {
-  return advance_above(riders, riders[least_of(riders)], 0);
+  Period unknown;
+  return advance_with(riders, riders[least_of(riders)], unknown);
 }
 
 std::optional<Length> Advances::of(const std::vector<Rider>& riders) {
@@ -209,10 +229,7 @@ std::optional<Length> Advances::of(const std::vector<Rider>& riders) {
     lattices.push_back(static_cast<double>(r.steps));
     lattices.push_back(r.nozzle_axis.si());
   }
-  int& barren = barren_[std::move(lattices)];
-  const std::optional<Length> found = advance_above(riders, riders[least], barren);
-  if (!found) barren = std::max(barren, riders[least].rows - 1);
-  return found;
+  return advance_with(riders, riders[least], periods_[std::move(lattices)]);
 }
 
 void ride_together(const Search& search, std::vector<Arrangement>& riders, Advances& advances) {

@@ -4,8 +4,7 @@
 #include <array>
 #include <cstddef>
 #include <optional>
-#include <utility>
-#include <vector>
+#include <unordered_map>
 
 #include "calc/air.h"
 #include "calc/arrangement.h"
@@ -42,13 +41,16 @@ std::optional<FlightInputs> flight_inputs(const Search& search, const GroupNeed&
 /// The flight itself.
 DropFlight fly(const FlightInputs& inputs);
 
-/// fly() that works out each inputs once.
+/// fly() that works out each inputs once. What it gives holds as long as the store does.
 class Flights {
  public:
   const DropFlight& of(const FlightInputs& inputs);
 
  private:
-  std::vector<std::pair<FlightInputs, DropFlight>> known_;
+  struct Hash {
+    std::size_t operator()(const FlightInputs& inputs) const;
+  };
+  std::unordered_map<FlightInputs, DropFlight, Hash> known_;
 };
 
 }  // namespace calc

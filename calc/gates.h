@@ -41,6 +41,8 @@ struct InkNeed {
   std::optional<ViscosityModel> model;
 };
 
+class Flights;
+
 /// What a group of channels asks of a head.
 struct GroupNeed {
   const ChannelGroup* group = nullptr;
@@ -58,7 +60,8 @@ struct Search {
   Length width;            ///< to print, margins included
   Speed slowest, fastest;  ///< of the line
   DotEvidence evidence;
-  SpreadRange spread;  ///< of the substrate's class; a value moved off its default is exact
+  SpreadRange spread;          ///< of the substrate's class; a value moved off its default is exact
+  Flights* flights = nullptr;  ///< where flights already known are kept; may be null
   double reserve = 0;
   double process_limit = 0;  ///< of process colours, in solids
   Length lamp_depth;         ///< of the catalogue's deepest lamp, along the line

@@ -3,10 +3,18 @@
 #include <algorithm>
 
 #include "calc/bom_prices.h"
+#include "calc/flight_inputs.h"
 #include "calc/lattice.h"
 #include "calc/selection_parts.h"
 
 namespace calc {
+
+struct SearchStore {
+  PriceBook book;
+  Advances advances;
+  Flights flights;
+};
+
 namespace {
 
 constexpr std::size_t most_alternatives = 3;
@@ -33,9 +41,9 @@ class Run {
       : search_(prepare(job, catalogue)), stations_(search_) {
     run(nullptr);
   }
-  Run(const Job& job, const Catalogue& catalogue, const PriceBook& book, Advances& advances,
-      const std::vector<char>* only)
-      : search_(prepare(job, catalogue)), stations_(search_, book, advances) {
+  Run(const Job& job, const Catalogue& catalogue, SearchStore& store, const std::vector<char>* only)
+      : search_(prepare(job, catalogue)), stations_(search_, store.book, store.advances) {
+    search_.flights = &store.flights;
     run(only);
   }
 
@@ -313,18 +321,14 @@ Choice choose(const Job& job, const Catalogue& catalogue) {
   return Run(job, catalogue).choice();
 }
 
-struct Chooser::Store {
-  PriceBook book;
-  Advances advances;
-};
-
 Chooser::Chooser(const Catalogue& catalogue, const std::string& currency)
-    : catalogue_(&catalogue), store_(std::make_unique<Store>(Store{{catalogue, currency}, {}})) {}
+    : catalogue_(&catalogue),
+      store_(std::make_unique<SearchStore>(SearchStore{{catalogue, currency}, {}, {}})) {}
 Chooser::~Chooser() = default;
 
 Choice Chooser::choose(const Job& job, const std::vector<char>* only) {
   if (!job.missing.empty()) return {};
-  return Run(job, *catalogue_, store_->book, store_->advances, only).choice();
+  return Run(job, *catalogue_, *store_, only).choice();
 }
 
 }  // namespace calc

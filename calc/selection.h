@@ -39,6 +39,9 @@ struct Choice {
 };
 Choice choose(const Job& job, const Catalogue& catalogue);
 
+/// What does not change from one search of a catalogue to the next (selection.cpp).
+struct SearchStore;
+
 /// choose() for many jobs in one currency, of which some numbers differ: what hangs on none of them
 /// is worked out once.
 class Chooser {
@@ -54,9 +57,8 @@ class Chooser {
   Choice choose(const Job& job, const std::vector<char>* only = nullptr);
 
  private:
-  struct Store;
   const Catalogue* catalogue_;
-  std::unique_ptr<Store> store_;
+  std::unique_ptr<SearchStore> store_;
 };
 
 /// The gates an arrangement of fixed shape fails under a job: for "what if this assumption moves".
