@@ -11,15 +11,6 @@ namespace {
 
 const Temperature light_vapour_below = Temperature::celsius(23);
 
-AreaRate scanning_rate(const std::vector<Group>& groups) {
-  AreaRate slowest;
-  for (const Group& group : groups) {
-    if (!group.scan) continue;
-    if (slowest == AreaRate() || group.scan->throughput < slowest) slowest = group.scan->throughput;
-  }
-  return slowest;
-}
-
 bool scans(const std::vector<Group>& groups) {
   return std::any_of(groups.begin(), groups.end(),
                      [](const Group& g) { return g.scan.has_value(); });
@@ -85,9 +76,8 @@ bool wants_vapour_exhaust(const Job& job, const Group& group) {
 
 AreaRates area_rates(const Job& job, const std::vector<Group>& groups) {
   if (scans(groups)) {
-    if (job.throughput) return {job.throughput->value, job.throughput->high};
-    const AreaRate own = scanning_rate(groups);
-    return {own, own};
+    if (!job.throughput) return {};
+    return {job.throughput->value, job.throughput->high};
   }
   if (!job.width || !job.speed) return {};
   return {job.width->value * job.speed->value, job.width->value * job.speed->high};

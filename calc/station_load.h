@@ -21,7 +21,7 @@ struct ChannelLoad {
 };
 
 /// Substrate passed per time [m2/s] at the nominal and at the highest speed. Single pass: image
-/// width times line speed; scanning: the throughput asked for, else the slowest group's own.
+/// width times line speed; scanning: the throughput asked for. Zero where the job lacks it.
 struct AreaRates {
   AreaRate nominal, highest;
 };

@@ -91,8 +91,8 @@ void trace_across(TraceWriter& w, const Group& group, const std::string& g) {
              from_catalogue("c_h", mode.colours ? mode.colours->value : 1, "",
                             head_ref(group, "mode." + group.mode + ".colours"))},
             group.positions, "", counting);
-  const StepInput n =
-      group.scan ? chosen("n", group.scan->heads_per_colour, "") : w.step("n", g + ".heads_across");
+  const int end_to_end = group.scan ? group.scan->heads_per_colour : group.heads_across;
+  const StepInput n = w.step_or_chosen("n", g + ".heads_across", end_to_end, "");
   w.formula(
       g + ".heads_total", "heads", "positions*n*k*m*n_f",
       {w.step("positions", g + ".positions"), n, chosen("k", group.scan ? 1 : group.interleave, ""),

@@ -158,9 +158,9 @@ StepInput count_length_of(const TraceWriter& w, const EncoderFit& fit, const std
 void residues(TraceWriter& w, const EncoderFit& fit, const std::string& g) {
   if (!fit.repeat) return;
   const bool pitch = w.job.pitch.value > Length();
-  const StepInput repeat =
-      pitch ? from_value("L", w.job.pitch, in_mm(*fit.repeat), "mm", "product.pitch")
-            : from_value("L", w.job.length, in_mm(*fit.repeat), "mm", "image.length");
+  const Value<Length>& length = pitch ? w.job.pitch : w.job.length;
+  const char* const key = pitch ? "product.pitch" : "image.length";
+  const StepInput repeat = from_value("L", length, in_mm(*fit.repeat), "mm", key);
   w.formula(g + ".encoder_residue", "x", "1000*L*y",
             {repeat, w.step("y", g + ".encoder_whole_error")}, in_um(*fit.whole_residue), "um",
             dividing);

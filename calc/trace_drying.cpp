@@ -27,9 +27,9 @@ struct DryTrace {
 
 void water_of(TraceWriter& w, const std::vector<ChannelLoad>& loads, const ChannelLoad& load) {
   const Channel& channel = w.job.channels[load.channel];
-  const Given<double> none;
-  const Given<double>& share = channel.ink == nullptr ? none : channel.ink->water_share;
-  const std::string key = channel.ink == nullptr ? "" : "ink." + channel.ink->name + ".water_share";
+  static const Ink none;
+  const Ink& ink = channel.ink == nullptr ? none : *channel.ink;
+  const Given<double>& share = ink.water_share;
   const bool high = w.job.absorbency == Absorbency::high;
   const double held = peak_share(w.job, loads, load);
   const Density density = ink_density(w.job, channel);
@@ -41,7 +41,7 @@ void water_of(TraceWriter& w, const std::vector<ChannelLoad>& loads, const Chann
       "station." + channel.name + ".water", "w", "V*s*r*x*y*1e-6",
       {chosen("V", load.passing.si() * 3600e6, "mL/h"), chosen("s", held, ""),
        chosen("r", density.si(), "kg/m3"),
-       share ? from_value("x", *share, x, "", key) : from_parameter(w.job, "x", P::water_share),
+       from_value_or("x", share, x, "", "ink." + ink.name + ".water_share", w.job, P::water_share),
        from_parameter(w.job, "y", evaporated)},
       water.si() * 3600, "kg/h", balance);
 }
@@ -91,10 +91,9 @@ void heat(DryTrace& t) {
     inputs.push_back(from_value("W", *job.width, in_mm(job.width->value), "mm", "image.width"));
     inputs.push_back(from_value("v", *job.speed, job.speed->high.si(), "m/s", "line.speed"));
     inputs.push_back({"m", web->mass.si() * 1e3, "g/m2", "given", "substrate.area_mass"});
-    inputs.push_back(
-        job.request->substrate.heat_capacity
-            ? StepInput{"c", web->heat.si() * 1e-3, "kJ/(kg K)", "given", "substrate.heat_capacity"}
-            : from_parameter(job, "c", P::web_heat_capacity));
+    inputs.push_back(from_value_or("c", job.request->substrate.heat_capacity, web->heat.si() * 1e-3,
+                                   "kJ/(kg K)", "substrate.heat_capacity", job,
+                                   P::web_heat_capacity));
     inputs.push_back(chosen("T_a", t.drying.air.in_celsius(), "degC"));
     inputs.push_back(
         from_value("T_r", job.room, job.room.value.in_celsius(), "degC", "line.air_temperature"));
@@ -111,10 +110,11 @@ void length(DryTrace& t) {
   for (const Dryer& row : t.w.catalogue.dryers) {
     if (row.name == t.stage.equipment) dryer = &row;
   }
-  const StepInput rate = dryer != nullptr && dryer->drying_rate
-                             ? from_catalogue("k", dryer->drying_rate->value.si() * 3600,
-                                              "kg/(m2 h)", "dryer." + dryer->name + ".drying_rate")
-                             : from_parameter(job, "k", P::drying_rate);
+  StepInput rate = from_parameter(job, "k", P::drying_rate);
+  if (dryer != nullptr && dryer->drying_rate) {
+    rate = from_catalogue("k", dryer->drying_rate->value.si() * 3600, "kg/(m2 h)",
+                          "dryer." + dryer->name + ".drying_rate");
+  }
   t.w.formula("station.drying.length", "l", "w*1000/(W*k)",
               {t.w.step("w", "station.drying.water"),
                from_value("W", *job.width, in_mm(job.width->value), "mm", "image.width"), rate},
@@ -124,8 +124,9 @@ void length(DryTrace& t) {
 void room_air(DryTrace& t) {
   const Job& job = t.w.job;
   const Given<double>& given = job.request->line.air_humidity;
-  const StepInput share = given ? from_value("f", *given, given->high, "", "line.air_humidity")
-                                : from_parameter(job, "f", P::room_humidity);
+  const double high = given ? given->high : 0;
+  const StepInput share =
+      from_value_or("f", given, high, "", "line.air_humidity", job, P::room_humidity);
   const StepInput room = from_value("T_r", job.room, served_high(job.room).in_celsius(), "degC",
                                     "line.air_temperature");
   t.w.formula("station.drying.saturation", "p", saturation_of("(T_r+273.15)"), {room},

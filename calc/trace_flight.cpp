@@ -174,9 +174,9 @@ class Flight {
   void start(const std::string& at, const LevelFlight& flight) {
     const HeadMode& mode = trace_mode(w_.catalogue, group_);
     const bool nozzle = head().drop_speed_at && head().drop_speed_at->value == SpeedPoint::nozzle;
-    const std::string ref =
-        mode.drop_speed ? head_ref("mode." + group_.mode + ".drop_speed") : head_ref("drop_speed");
-    const StepInput speed = from_catalogue("v_x", stated_speed(mode, flight), "m/s", ref);
+    const std::string of_mode = mode.drop_speed ? "mode." + group_.mode + "." : "";
+    const StepInput speed =
+        from_catalogue("v_x", stated_speed(mode, flight), "m/s", head_ref(of_mode + "drop_speed"));
     if (nozzle) {
       w_.formula(at + ".start", "v_0", "v_x", {speed}, flight.start.si(), "m/s", stated);
       return;
@@ -242,9 +242,8 @@ class Flight {
          f_.gap_delay);
     const double spread = f_.speed_spread.value_or(w_.job.parameters[P::speed_spread]);
     const Speed slow = small.start * (1 - spread);
-    const StepInput share = f_.speed_spread
-                                ? from_catalogue("e", spread, "", head_ref("speed_spread"))
-                                : from_parameter(w_.job, "e", P::speed_spread);
+    StepInput share = from_parameter(w_.job, "e", P::speed_spread);
+    if (f_.speed_spread) share = from_catalogue("e", spread, "", head_ref("speed_spread"));
     w_.formula(at + ".slow", "v_s", "v_0*(1-e)", {w_.step("v_0", at + ".start"), share}, slow.si(),
                "m/s", difference);
     std::vector<StepInput> of = law(at, false);

@@ -51,8 +51,7 @@ void trace_ink(TraceWriter& w, const Group& group, const std::string& g) {
   if (!ink->jetting_temperature) solved_temperature(w, group, *curve, g, key);
   const double kelvin = group.jetting_temperature->in_kelvin();
   std::vector<StepInput> inputs = curve_inputs(*curve, key);
-  inputs.push_back(w.has(g + ".temperature") ? w.step("T", g + ".temperature")
-                                             : chosen("T", kelvin, "K"));
+  inputs.push_back(w.step_or_chosen("T", g + ".temperature", kelvin, "K"));
   w.formula(g + ".viscosity", "e", "1000*exp(a+b/(T-c))", inputs,
             in_mpas(curve_viscosity(*curve, *group.jetting_temperature)), "mPa.s", curve_basis);
 }

@@ -63,20 +63,26 @@ class Jet {
     return {symbol, value, unit, "given", "ink." + ink_.ink + "." + field};
   }
 
+  /// A share that nothing is taken for where it is not given.
+  StepInput given_or_none(const char* symbol, const Given<double>& share, const char* field) const {
+    if (!share) return constant(symbol, 0, "");
+    return given(symbol, share->value, "", field);
+  }
+
   void viscosity() {
     if (!ink_.viscosity) return;
     const auto model = fit_viscosity(ink_of()->viscosity->value);
     const ViscosityCurve& curve = *curve_at(*model, *ink_.temperature);
     const std::string key = "ink." + ink_.ink + ".viscosity";
-    w_.formula(at_ + "viscosity", "e", "1000*exp(a+b/(T-c))",
-               {{"a", curve.a, "", "derived", key},
-                {"b", curve.b, "K", "derived", key},
-                {"c", curve.c, "K", "derived", key},
-                w_.has(group_ + ".temperature") ? w_.step("T", group_ + ".temperature")
-                                                : chosen("T", ink_.temperature->in_kelvin(), "K")},
-               in_mpas(*ink_.viscosity), "mPa.s",
-               {"Arrhenius through two points, Vogel-Fulcher-Tammann through three and more",
-                SourceTag::computed, "between the lowest and the highest temperature given"});
+    w_.formula(
+        at_ + "viscosity", "e", "1000*exp(a+b/(T-c))",
+        {{"a", curve.a, "", "derived", key},
+         {"b", curve.b, "K", "derived", key},
+         {"c", curve.c, "K", "derived", key},
+         w_.step_or_chosen("T", group_ + ".temperature", ink_.temperature->in_kelvin(), "K")},
+        in_mpas(*ink_.viscosity), "mPa.s",
+        {"Arrhenius through two points, Vogel-Fulcher-Tammann through three and more",
+         SourceTag::computed, "between the lowest and the highest temperature given"});
   }
 
   void numbers() {
@@ -117,11 +123,9 @@ class Jet {
     w_.formula(at_ + "shear", "g", "8000000*v/d", {speed(), nozzle()}, newtonian, "1/s", capillary);
     if (!ink_.sheared) return;
     const Ink& ink = *ink_of();
-    const double share = ink.shear_share ? ink.shear_share->value : 0;
     const StepInput n = given("n", ink.shear_index->value, "", "shear_index");
     const StepInput k = given("k", ink.shear_time->value.si(), "s", "shear_time");
-    const StepInput c =
-        ink.shear_share ? given("c", share, "", "shear_share") : constant("c", 0, "");
+    const StepInput c = given_or_none("c", ink.shear_share, "shear_share");
     w_.formula(at_ + "flow_index", "n_l",
                "1+(1-c)*(n-1)*(k*g)^2*(1+(k*g)^2)^((n-3)/2)/(c+(1-c)*(1+(k*g)^2)^((n-1)/2))",
                {c, n, k, w_.step("g", at_ + "shear")}, *ink_.flow_index, "", carreau);
@@ -158,13 +162,11 @@ class Jet {
           in_um(*ink_.settling_height), "um", brownian);
     }
     if (!ink_.settling) return;
-    const double share = ink.particle_share ? ink.particle_share->value : 0;
-    w_.formula(
-        at_ + "settling", "v_s", "0.0864*g_n*d_g^2*(r_p-r)*(1-phi)^m/(18*e)",
-        {constant("g_n", standard_gravity.si(), "m/s2"), size, heavy, density(),
-         ink.particle_share ? given("phi", share, "", "particle_share") : constant("phi", 0, ""),
-         constant("m", hindering_exponent, ""), at_rest()},
-        ink_.settling->si() * 86400e3, "mm/d", stokes);
+    w_.formula(at_ + "settling", "v_s", "0.0864*g_n*d_g^2*(r_p-r)*(1-phi)^m/(18*e)",
+               {constant("g_n", standard_gravity.si(), "m/s2"), size, heavy, density(),
+                given_or_none("phi", ink.particle_share, "particle_share"),
+                constant("m", hindering_exponent, ""), at_rest()},
+               ink_.settling->si() * 86400e3, "mm/d", stokes);
   }
 
   const Ink* ink_of() const {

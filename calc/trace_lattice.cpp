@@ -71,7 +71,7 @@ void pitches(TraceWriter& w, const Group& group, const std::string& g) {
   const Length p_m = pitch(motion_axis(group));
   const std::string across = nozzle_axis_step(group, g);
   const StepInput step =
-      group.scan ? chosen("k", group.scan->interlace_steps, "") : chosen("k", group.interleave, "");
+      chosen("k", group.scan ? group.scan->interlace_steps : group.interleave, "");
   w.formula(across, "R_n", "k*R_0", {step, w.step("R_0", g + ".native")},
             in_dpi(nozzle_axis(group)), "dpi", geometry);
   w.formula(g + ".pitch_n", "p_n", "25400/R_n", {w.step("R_n", across)}, in_um(p_n), "um",

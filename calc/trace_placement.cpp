@@ -1,5 +1,6 @@
 /// The budgets of placement, term by term.
 #include <algorithm>
+#include <stdexcept>
 
 #include "calc/eye.h"
 #include "calc/placement.h"
@@ -114,7 +115,7 @@ class Terms {
 
   StepInput late(const BudgetTerm& term, const std::string& id, double um) {
     const bool levels = term.name == "levels";
-    const std::string delay = levels ? "level_delay" : std::string(term.name) + "_delay";
+    const std::string delay = std::string(levels ? "level" : term.name) + "_delay";
     w_.formula(
         id, "a", levels ? "U*t*w/2" : "U*t*w",
         {chosen("U", term.at.si(), "m/s"), delay_step(delay, term), chosen("w", term.ways, "")}, um,
@@ -131,14 +132,14 @@ class Terms {
       StepInput step = w_.step("t", id);
       if (step.value <= us && step.value >= us) return step;
     }
-    return chosen("t", us, "us");
+    throw std::logic_error("no step has the delay of " + name);
   }
 
   void weave(const BudgetTerm& term, const std::string& id, double um) {
     const Given<Length>& given = w_.job.request->line.weave_wavelength;
-    const StepInput wave =
-        given ? from_value("l", *given, served_low(*given).si(), "m", "line.weave_wavelength")
-              : from_parameter(w_.job, "l", P::weave_wavelength_m);
+    const double length = given ? served_low(*given).si() : 0;
+    const StepInput wave = from_value_or("l", given, length, "m", "line.weave_wavelength", w_.job,
+                                         P::weave_wavelength_m);
     w_.formula(id, "a", "2000*A*sin(min(pi*L/(1000*l),pi/2))",
                {half_width("A", term, term.half_width, "mm"), constant("pi", pi, ""),
                 chosen("L", in_mm(term.over), "mm"), wave},

@@ -48,8 +48,8 @@ void carriage_advance(TraceWriter& w, const Group& group, const std::string& g) 
     const double own = in_mm(own_advance(groups[i]));
     const std::string symbol = numbered("A", i);
     list += (i == 0 ? "" : ",") + symbol;
-    inputs.push_back(&groups[i] == &group ? w.step(symbol, g + ".advance")
-                                          : chosen(symbol, own, "mm"));
+    const bool traced = &groups[i] == &group;
+    inputs.push_back(w.step_or_chosen(symbol, traced ? g + ".advance" : "", own, "mm"));
     least = std::min(least, own);
   }
   const double advance = in_mm(group.scan->advance);
@@ -145,17 +145,17 @@ void speed(TraceWriter& w, const Group& group, const std::string& g) {
   const Speed used = group.scan->carriage_speed;
   const double high = w.job.parameters[P::high_use];
   const bool spared = same(shared_speed(w.job.parameters, riders(w, true), high), used);
-  std::vector<StepInput> inputs{
-      from_parameter(w.job, "v_lim", P::carriage_speed),
-      spared ? from_parameter(w.job, "q", P::high_use) : chosen("q", 1, "")};
+  std::vector<StepInput> inputs{from_parameter(w.job, "v_lim", P::carriage_speed),
+                                from_parameter(w.job, "q", P::high_use)};
+  if (!spared) inputs.back() = chosen("q", 1, "");
   std::string list = "v_lim";
   for (std::size_t i = 0; i < w.spec.chosen.size(); ++i) {
     const Group& other = w.spec.chosen[i];
     const std::string f = numbered("f", i);
     const std::string r = numbered("R", i);
     list.append(",q*").append(f).append("*25.4/").append(r);
-    inputs.push_back(&other == &group ? w.step(f, g + ".usable")
-                                      : chosen(f, in_khz(other.frequency_allowed), "kHz"));
+    const std::string traced = &other == &group ? g + ".usable" : "";
+    inputs.push_back(w.step_or_chosen(f, traced, in_khz(other.frequency_allowed), "kHz"));
     inputs.push_back(chosen(r, in_dpi(motion_axis(other)), "dpi"));
   }
   const Speed free = shared_speed(w.job.parameters, riders(w, false), spared ? high : 1);

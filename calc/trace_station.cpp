@@ -60,32 +60,13 @@ void running_hours(TraceWriter& w) {
       running_time(w.job).si() / 3600, "h", definition);
 }
 
-/// What is asked of the carriage, else what its slowest group reaches.
-void scanned_area(TraceWriter& w, double value) {
-  if (w.job.throughput) {
+void area(TraceWriter& w) {
+  const double value = area_rates(w.job, w.spec.chosen).nominal.si() * 3600;
+  if (w.spec.chosen.front().scan) {  // only where speed or throughput is known
     w.formula("station.area", "q", "q_a",
               {from_value("q_a", *w.job.throughput, w.job.throughput->value.si() * 3600, "m2/h",
                           "line.throughput")},
               value, "m2/h", definition);
-    return;
-  }
-  std::vector<StepInput> inputs;
-  std::string list;
-  for (std::size_t i = 0; i < w.spec.chosen.size(); ++i) {
-    if (!w.spec.chosen[i].scan) continue;
-    const std::string n = std::to_string(i + 1);
-    list += (list.empty() ? "Q_" : ",Q_") + n;
-    inputs.push_back(w.step("Q_" + n, "g" + n + ".throughput"));
-  }
-  w.add("station.area", StepKind::choice, "q", "min(" + list + ")", inputs, value, "m2/h",
-        definition);
-}
-
-void area(TraceWriter& w) {
-  const AreaRates rates = area_rates(w.job, w.spec.chosen);
-  const double value = rates.nominal.si() * 3600;
-  if (w.spec.chosen.front().scan || !w.job.speed) {
-    scanned_area(w, value);
     return;
   }
   w.formula("station.area", "q", "W_i*v*3.6",

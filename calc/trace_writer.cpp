@@ -72,6 +72,12 @@ StepInput TraceWriter::step(std::string symbol, const std::string& id) const {
   return {std::move(symbol), found->value, found->unit, "step", id};
 }
 
+StepInput TraceWriter::step_or_chosen(std::string symbol, const std::string& id, double value,
+                                      std::string unit) const {
+  if (has(id)) return step(std::move(symbol), id);
+  return chosen(std::move(symbol), value, std::move(unit));
+}
+
 bool TraceWriter::has(const std::string& id) const {
   return std::any_of(steps_.begin(), steps_.end(), [&](const Step& step) { return step.id == id; });
 }

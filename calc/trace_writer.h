@@ -32,6 +32,14 @@ StepInput from_value(std::string symbol, const Value<T>& value, double number, s
           std::move(key)};
 }
 
+/// What is given, else the default.
+template <class T>
+StepInput from_value_or(std::string symbol, const Given<T>& given, double number, std::string unit,
+                        std::string key, const Job& job, P id) {
+  if (!given) return from_parameter(job, std::move(symbol), id);
+  return from_value(std::move(symbol), *given, number, std::move(unit), std::move(key));
+}
+
 class TraceWriter {
  public:
   TraceWriter(const Job& the_job, const Catalogue& the_catalogue, const Specification& the_spec)
@@ -49,6 +57,9 @@ class TraceWriter {
                std::vector<StepInput> inputs, double value, std::string unit, const Basis& basis);
   /// An earlier step as an input. Throws std::logic_error when there is none of that id.
   StepInput step(std::string symbol, const std::string& id) const;
+  /// The earlier step of that id, else, as for an empty one, a figure of the chosen arrangement.
+  StepInput step_or_chosen(std::string symbol, const std::string& id, double value,
+                           std::string unit) const;
   bool has(const std::string& id) const;
   std::vector<Step> take() { return std::move(steps_); }
 

@@ -162,6 +162,7 @@ void StationCase::set_scanning() {
   group.scan = scan;
   group.family = Family::scanning;
   job.speed.reset();
+  job.throughput = exactly(scan.throughput);
 }
 
 }  // namespace support
