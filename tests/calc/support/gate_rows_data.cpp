@@ -219,6 +219,9 @@ const std::vector<CodeRow>& conditions() {
          r.line.wheel_error.reset();
        }},
       {"head_data_unknown", [](Request&, Catalogue& c) { head(c).throw_most.reset(); }},
+      {"head_data_unknown", [](Request&, Catalogue& c) { head(c).families.reset(); }},
+      {"head_data_unknown", [](Request&, Catalogue& c) { head(c).body_depth.reset(); }},
+      {"head_data_unknown", [](Request&, Catalogue& c) { head(c).body_width.reset(); }},
       {"web_heat_unknown",
        [](Request& r, Catalogue&) {
          r.substrate.temperature_limit = given(Temperature::celsius(60));
