@@ -4,6 +4,7 @@
 #include <charconv>
 #include <cmath>
 #include <cstddef>
+#include <optional>
 #include <system_error>
 #include <utility>
 
@@ -123,14 +124,24 @@ std::string joined(const Context& context, const std::vector<std::string>& piece
   return text;
 }
 
-std::string names_text(const Context& context, const std::vector<std::string>& names) {
+namespace {
+
+/// A whole group of more channels than are named one by one, in the words of that key.
+std::optional<std::string> whole_group(const Context& context,
+                                       const std::vector<std::string>& names,
+                                       const std::string& key) {
   const auto& groups = context.spec.chosen;
   const auto whole = std::find_if(groups.begin(), groups.end(),
                                   [&](const calc::Group& g) { return g.channels == names; });
-  if (names.size() > most_named && whole != groups.end()) {
-    return context.words("channels_of", {{"GROUP", context.group_name(whole->name)},
-                                         {"COUNT", std::to_string(names.size())}});
-  }
+  if (names.size() <= most_named || whole == groups.end()) return std::nullopt;
+  return context.words(
+      key, {{"GROUP", context.group_name(whole->name)}, {"COUNT", std::to_string(names.size())}});
+}
+
+}  // namespace
+
+std::string names_text(const Context& context, const std::vector<std::string>& names) {
+  if (auto whole = whole_group(context, names, "channels_of")) return *std::move(whole);
   std::vector<std::string> pieces;
   pieces.reserve(names.size());
   for (const std::string& name : names) pieces.push_back(escaped(name));
@@ -138,6 +149,7 @@ std::string names_text(const Context& context, const std::vector<std::string>& n
 }
 
 std::string channels_text(const Context& context, const std::vector<std::string>& names) {
+  if (auto whole = whole_group(context, names, "each_of")) return *std::move(whole);
   return names_text(context, names) + (names.size() > 1 ? ", " + context.words("each") : "");
 }
 

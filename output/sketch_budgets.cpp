@@ -10,8 +10,9 @@
 namespace output {
 namespace {
 
-constexpr double label_width = 43;  ///< [mm on paper]
-constexpr double bar_room = 84;
+constexpr double width = 127;         ///< [mm on paper] of labels and bars
+constexpr double letter_width = 1.3;  ///< of a label, on average
+constexpr double least_label = 43, most_label = 64;
 constexpr double row_height = 6;
 constexpr double bar_height = 3;
 constexpr double head_room = 3, axis_room = 11, edge = 3;
@@ -30,17 +31,29 @@ double round_step(double value) {
 /// Micrometres to paper.
 struct Axis {
   double step = 1, most = 1;
-  double x(double um) const { return label_width + um / most * bar_room; }
+  double label = least_label;  ///< room of the labels
+  double x(double um) const { return label + um / most * (width - label); }
 };
 
-Axis axis_of(const std::vector<calc::Budget>& budgets, std::size_t shown) {
+std::string row_label(const Context& c, const calc::Budget& budget) {
+  std::string name = c.words("budget." + std::string(budget.name));
+  if (!budget.group.empty() && c.spec.chosen.size() > 1) {
+    name += " " + escaped(shortened(c.group_name(budget.group), 18));
+  }
+  return name + ", " + c.words(budget.motion ? "budget.motion" : "budget.nozzle");
+}
+
+Axis axis_of(const Context& c, const std::vector<calc::Budget>& budgets, std::size_t shown) {
   double most = 0;
+  std::size_t letters = 0;
   for (std::size_t i = 0; i < shown; ++i) {
     most = std::max(
         {most, in_um(budgets[i].expanded), in_um(budgets[i].worst), in_um(budgets[i].limit)});
+    letters = std::max(letters, row_label(c, budgets[i]).size());
   }
   const double step = round_step(most / 6);
-  return {step, std::ceil(most / step) * step};
+  const double label = letter_width * static_cast<double>(letters);
+  return {step, std::ceil(most / step) * step, std::clamp(label, least_label, most_label)};
 }
 
 void draw_axis(const Context& c, Sketch& sketch, const Axis& axis, double bottom) {
@@ -52,14 +65,6 @@ void draw_axis(const Context& c, Sketch& sketch, const Axis& axis, double bottom
   sketch.line({axis.x(0), bottom}, {axis.x(axis.most), bottom}, {"000000", 0.5, ""});
   sketch.label({axis.x(axis.most / 2), bottom + 8.5}, "middle", label_size,
                c.words("budget.axis_label"));
-}
-
-std::string row_label(const Context& c, const calc::Budget& budget) {
-  std::string name = c.words("budget." + std::string(budget.name));
-  if (!budget.group.empty() && c.spec.chosen.size() > 1) {
-    name += " " + escaped(shortened(c.group_name(budget.group), 14));
-  }
-  return name + ", " + c.words(budget.motion ? "budget.motion" : "budget.nozzle");
 }
 
 /// The bar is U, the thin line on it the worst case, the upright stroke the limit.
@@ -86,9 +91,9 @@ void draw_row(const Context& c, Sketch& sketch, const Axis& axis, const calc::Bu
 std::string sketch_budgets(const Context& c) {
   const std::vector<calc::Budget>& budgets = c.spec.placement;
   const std::size_t shown = std::min(budgets.size(), most_rows);
-  const Axis axis = axis_of(budgets, shown);
+  const Axis axis = axis_of(c, budgets, shown);
   const double bottom = head_room + row_height * static_cast<double>(shown);
-  Sketch sketch(label_width + bar_room + edge, bottom + axis_room);
+  Sketch sketch(width + edge, bottom + axis_room);
   draw_axis(c, sketch, axis, bottom);
   for (std::size_t i = 0; i < shown; ++i) {
     draw_row(c, sketch, axis, budgets[i], head_room + row_height * static_cast<double>(i));
