@@ -68,6 +68,8 @@ TEST_CASE("a dryer of half a metre at 50 m/min") {
        2e-3, balance},
       {"specific energy at 60 % [kJ/kg]", (dryer_power(evaporation, 0.60) / water).si() / 1e3, 4230,
        1e-3, balance},
+      {"specific energy at 45 % [kJ/kg]", (dryer_power(evaporation, 0.45) / water).si() / 1e3, 5640,
+       1e-3, balance},
       {"specific energy at 30 % [kJ/kg]", (dryer_power(evaporation, 0.30) / water).si() / 1e3, 8460,
        1e-3, balance},
       {"dry air [kg/h]", air.si() * 3600, 343, 1e-3, balance},
