@@ -117,6 +117,7 @@ void add_terms(const Context& c, Values& values, const calc::Budget& budget) {
     row.set("HALF", c.measure(term.half_width, term.unit, 3));
     row.set("SHIFT", number(in_um(term.shift), 3));
     row.set("U", number(in_um(calc::standard_uncertainty(term)), 3));
+    if (&term != &budget.terms.back()) row.add("GOES_ON");
     first = false;
   }
 }

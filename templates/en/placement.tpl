@@ -23,7 +23,7 @@
 <table columns="l:* l:30 l:23 r:18 r:17 r:13" caption="Terms of the budgets: half width, the shift it makes, standard uncertainty">
 <head><cell>Budget</cell><cell>Term</cell><cell>Kind</cell><cell>Half width</cell><cell>Shift, µm</cell><cell><i>u</i>, µm</cell></head>
 {{#TERM}}
-<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{TERM:none}}</cell><cell>{{KIND:none}}</cell><cell>{{HALF}}</cell><cell>{{SHIFT}}</cell><cell>{{U}}</cell></row>
+<row key="{{KEY}}"{{#GOES_ON}} keep="yes"{{/GOES_ON}}><cell>{{NAME:none}}</cell><cell>{{TERM:none}}</cell><cell>{{KIND:none}}</cell><cell>{{HALF}}</cell><cell>{{SHIFT}}</cell><cell>{{U}}</cell></row>
 {{/TERM}}
 </table>
 </section>
