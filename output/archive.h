@@ -18,6 +18,13 @@
 
 namespace output {
 
+/// What is wrong with the issues of a folder.
+struct Doubtful {
+  std::vector<std::string> altered;  ///< stems whose files are not those their JSON speaks of
+  std::vector<std::string> lost;     ///< files that are listed and not there
+  bool none() const { return altered.empty() && lost.empty(); }
+};
+
 /// One run's hold on the folder. Threads may work on different stems at the same time. Every call
 /// may throw OsError.
 class Archive {
@@ -48,9 +55,8 @@ class Archive {
   /// takes its JSON, summary and letter away, so that the stem is free.
   void supersede(const std::string& stem);
   /// Brings SHA256SUMS up to date, whole stems that no run has listed included; a part leaves that
-  /// to `index`. Returns the stems whose files are not those their JSON speaks of: such a stem gets
-  /// no new line.
-  std::vector<std::string> finish();
+  /// to `index`. What is doubtful gets no new line, and the line of a file that is gone stays.
+  Doubtful finish();
   /// Forgets what earlier runs knew, so that `check`, which threads may share, and `finish` read
   /// every file anew.
   void forget();

@@ -94,24 +94,25 @@ bool Archive::list(const std::string& stem) {
   return true;
 }
 
-std::vector<std::string> Archive::finish() {
-  std::vector<std::string> altered;
-  for (auto& [stem, shelf] : shelves_) {
+Doubtful Archive::finish() {
+  Doubtful doubtful;
+  os_.flush_folder(folder_);
+  if (part_) return doubtful;
+  for (const auto& [stem, shelf] : shelves_) {
     for (const IssueFile file : issue_files) {
-      if (!shelf.there.at(file)) shelf.listed.at(file).reset();
+      const bool is_lost = shelf.listed.at(file) && !shelf.there.at(file);
+      if (is_lost) doubtful.lost.push_back(issue_file_name(stem, file));
     }
   }
-  os_.flush_folder(folder_);
-  if (part_) return altered;
   for (const std::string& stem : whole_stems()) {
     if (list(stem)) continue;
-    altered.push_back(stem);
+    doubtful.altered.push_back(stem);
     shelves_.at(stem).known.reset();
   }
   const std::lock_guard guard(mutex_);
   write_sums_file();
   os_.flush_folder(folder_);
-  return altered;
+  return doubtful;
 }
 
 void Archive::forget() {

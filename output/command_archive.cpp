@@ -3,6 +3,7 @@
 #include <thread>
 
 #include "output/archive.h"
+#include "output/archive_findings.h"
 #include "output/archive_verify.h"
 #include "output/batch_pool.h"
 #include "output/command.h"
@@ -48,20 +49,19 @@ Exit index_held(Os& os, const Options& options, Archive& archive) {
   check_all(archive);
   const std::size_t issues = archive.whole_stems().size();
   if (issues == 0) return nothing_there(os, options.folder);
-  const std::vector<std::string> altered = archive.finish();
-  for (const std::string& stem : altered) {
-    const auto finding = altered_issue(issue_altered, archive.path(stem + ".json"));
-    os.write_error(findings_text({finding}, options.diagnostics));
-  }
+  const Doubtful doubtful = archive.finish();
+  os.write_error(
+      findings_text(archive_findings(archive, doubtful, issue_altered), options.diagnostics));
   write_overview(os, archive, Templates());
   archive.save();
-  const std::size_t good = issues - altered.size();
+  const std::size_t good = issues - doubtful.altered.size();
   os.write_output(options.json ? object_json({{"issues", std::to_string(good)},
-                                              {"altered", std::to_string(altered.size())}}) +
+                                              {"altered", std::to_string(doubtful.altered.size())},
+                                              {"missing", std::to_string(doubtful.lost.size())}}) +
                                      "\n"
                                : counted(good, "issue") + " listed in " +
                                      terminal_safe(archive.path("overview.html")) + "\n");
-  return altered.empty() ? Exit::success : Exit::data;
+  return doubtful.none() ? Exit::success : Exit::data;
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 #include <thread>
 #include <utility>
 
+#include "output/archive_findings.h"
 #include "output/batch.h"
 #include "output/batch_pool.h"
 #include "output/batch_printer.h"
@@ -50,8 +51,9 @@ std::string log_path(const Archive& archive) {
 
 /// A whole run closes with the lists over all issues; a part leaves them to `index`.
 void finish(Os& os, Archive& archive, const Templates& templates, Printer& printer) {
-  for (const std::string& stem : archive.finish()) {
-    printer.print_finding(altered_issue(issue_doubtful, archive.path(stem + ".json")));
+  const Doubtful doubtful = archive.finish();
+  for (const auto& finding : archive_findings(archive, doubtful, issue_doubtful)) {
+    printer.print_finding(finding);
   }
   if (!archive.part()) write_overview(os, archive, templates);
   printer.finish();

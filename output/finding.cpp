@@ -33,10 +33,11 @@ std::vector<intake::CodeInfo> make_codes() {
       {issue_refused, "the name was issued before with another content"},
       {not_written, "a file of the issue cannot be written"},
       {program_fault, "a fault of the program itself"},
-      {issue_altered, "an issued file is not the one its JSON speaks of"},
+      {issue_altered, "an issued file is gone or not the one its JSON speaks of"},
       {unprintable_character, "a character that no text face can print"},
       {unknown_language, "a language that there are no texts in"},
-      {issue_doubtful, "an issue left out of the lists: a file is not the one its JSON speaks of"},
+      {issue_doubtful,
+       "an issue left out of the lists: a file is gone or not the one its JSON speaks of"},
       {damaged_issue, "the data file of the issue before is damaged"}};
   static std::deque<std::string> numbers;  // keeps the texts the views point at
   for (const auto list : {calc::warning_codes(), calc::station_warning_codes()}) {
@@ -68,13 +69,6 @@ intake::Diagnostic file_finding(std::string_view code, std::string file, std::st
   calc::Origin where;
   where.file = std::move(file);
   return finding_at(code, where, std::move(message), std::move(hint));
-}
-
-intake::Diagnostic altered_issue(std::string_view code, std::string json_path) {
-  return file_finding(code, std::move(json_path),
-                      "the files of this issue are not those its figures speak of; it is left out "
-                      "of the overview and gets no new line in SHA256SUMS",
-                      "swathspec verify names the file; put back the one that went out");
 }
 
 intake::Diagnostic finding_at(std::string_view code, const calc::Origin& where, std::string message,

@@ -49,8 +49,4 @@ struct Fault {
   Exit exit = Exit::success;
 };
 
-/// Tells of an issue whose files are not those its JSON speaks of: as an error (issue_altered)
-/// where the folder is the matter, as a warning (issue_doubtful) beside the issue of others.
-intake::Diagnostic altered_issue(std::string_view code, std::string json_path);
-
 }  // namespace output

@@ -197,14 +197,15 @@ TEST_CASE("whole files that no run listed are listed, foreign ones are not") {
   check_sums_are_true(os);
 }
 
-TEST_CASE("lines of files that are gone go, broken lines too") {
+TEST_CASE("lines of files that are gone stay and are told of, broken lines go") {
   MemoryOs os;
   Archive(os, "out").store(issued("one"));
   os.files["out/SHA256SUMS"] = std::string(64, 'a') + "  gone_rA_2026-01-01.pdf\nnonsense\n";
   Archive archive(os, "out");
-  archive.finish();
-  CHECK(output::read_sums(os.files.at("out/SHA256SUMS")).size() == 3);
-  check_sums_are_true(os);
+  CHECK(archive.finish().lost == std::vector<std::string>{"gone_rA_2026-01-01.pdf"});
+  CHECK(output::read_sums(os.files.at("out/SHA256SUMS")).size() == 4);
+  os.files["out/gone_rA_2026-01-01.pdf"] = "back";
+  CHECK(Archive(os, "out").finish().lost.empty());
 }
 
 TEST_CASE("an unchanged archive is not written to") {

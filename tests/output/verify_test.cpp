@@ -94,7 +94,7 @@ TEST_CASE("index makes the lists anew from the issues alone") {
     desk.files.erase(name);
   }
   CHECK(desk.run({"index", "out", "--json"}) == Exit::success);
-  CHECK(desk.standard_output == "{\"issues\":2,\"altered\":0}\n");
+  CHECK(desk.standard_output == "{\"issues\":2,\"altered\":0,\"missing\":0}\n");
   CHECK(desk.issued() == before);
 }
 
@@ -111,6 +111,24 @@ TEST_CASE("index does not bless what was altered") {
     CHECK(desk.files.at("out/overview.csv").find("A_rA") == std::string::npos);
     CHECK(desk.files.at("out/overview.csv").find("B_rA") != std::string::npos);
     CHECK(verified(desk, Exit::different).starts_with("altered A_rA_2026-01-02"));
+  }
+}
+
+TEST_CASE("neither index nor another issue forgets a file that is gone") {
+  for (const char* ending : {".pdf", ".bom.csv", ".json"}) {
+    CAPTURE(ending);
+    Desk desk;
+    issue(desk);
+    const std::string sums = desk.files.at("out/SHA256SUMS");
+    desk.files.erase(stem + ending);
+    CHECK(desk.run({"index", "out"}) == Exit::data);
+    CHECK(desk.standard_error.find(stem + ending + ":1:1: error[E0310]") != std::string::npos);
+    CHECK(desk.files.at("out/SHA256SUMS") == sums);
+    desk.files.erase("in/a.ini");
+    CHECK(desk.build() == Exit::success);
+    CHECK(desk.standard_error.find(stem + ending + ":1:1: warning[W0303]") != std::string::npos);
+    CHECK(desk.files.at("out/SHA256SUMS") == sums);
+    CHECK(verified(desk, Exit::different).starts_with("missing A_rA_2026-01-02"));
   }
 }
 
