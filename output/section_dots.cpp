@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cstddef>
 
+#include "calc/lattice.h"
 #include "output/compose_text.h"
 #include "output/format.h"
 #include "output/section_list.h"
@@ -58,14 +59,41 @@ void add_row(const Context& c, Values& values, const Alike& alike) {
   row.set("LAYDOWN", number(dots.laydown * laydown_to_ml_per_m2, 3));
 }
 
+std::string signed_um(const Context& c, calc::Length value) {
+  const std::string text = c.measure(in_um(value), "um", 3);
+  return value > calc::Length() ? "+" + text : text;
+}
+
+/// By how much lines grow, and what to take off them in the data: once, or per axis where the
+/// lattice is not square.
+std::string edges_of_lines(const Context& c, const Alike& alike) {
+  const calc::Group& group = c.spec.chosen[alike.group];
+  const calc::Length dot = alike.dots->dot_diameter;
+  const calc::Length across = 1.0 / group.resolution_across;
+  const calc::Length along = 1.0 / group.resolution_along;
+  Values values;
+  values.set("GAIN", c.measure(in_um(alike.dots->edge_gain), "um", 3));
+  values.set("ALONG", signed_um(c, calc::edge_gain(across, dot)));
+  values.set("ACROSS", signed_um(c, calc::edge_gain(along, dot)));
+  values.set("COUNT", std::to_string(alike.dots->bar_reduction_dots));
+  values.set("OFF_ALONG", std::to_string(calc::bar_reduction_dots(across, dot)));
+  values.set("OFF_ACROSS", std::to_string(calc::bar_reduction_dots(along, dot)));
+  const bool square = number(in_um(across), 4) == number(in_um(along), 4);
+  const auto text = [&](const std::string& key) {
+    return " " + c.templates.words(c.language(), key + (square ? "" : ".axes"), values);
+  };
+  std::string all;
+  if (!square || alike.dots->edge_gain > calc::Length()) all += text("dots.edge_gain");
+  if (alike.dots->bar_reduction_dots > 0) all += text("dots.bar_reduction");
+  return all;
+}
+
 std::string sentence(const Context& c, const Alike& alike) {
   const calc::ChannelDots& dots = *alike.dots;
   Values values;
   values.set_markup("CHANNEL", names_text(c, alike.channels));
   values.set("DOT", c.measure(in_um(dots.dot_diameter), "um", 3));
   values.set("COVER", percent_down(dots.cover_fraction) + "\xC2\xA0%");
-  values.set("GAIN", c.measure(in_um(dots.edge_gain), "um", 3));
-  values.set("COUNT", std::to_string(dots.bar_reduction_dots));
   values.set("GAP", c.measure(in_um(dots.dead_nozzle_gap), "um", 3));
   const auto text = [&](const std::string& key) {
     return " " + c.templates.words(c.language(), key, values);
@@ -73,8 +101,7 @@ std::string sentence(const Context& c, const Alike& alike) {
   const std::string key = dots.cover_fraction >= 1 ? "dots.closed" : "dots.open";
   std::string all = c.templates.words(c.language(), key, values);
   all += " " + c.words("spread." + dots.spread_from);
-  if (dots.edge_gain > calc::Length()) all += text("dots.edge_gain");
-  if (dots.bar_reduction_dots > 0) all += text("dots.bar_reduction");
+  all += edges_of_lines(c, alike);
   if (dots.dead_nozzle_gap > calc::Length()) all += text("dots.dead_nozzle");
   return all;
 }

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "output/format.h"
 #include "output/markup.h"
 #include "tests/whole/support/case.h"
 
@@ -102,4 +103,20 @@ TEST_CASE("every section of a document has its change") {
     ++sections;
   }
   CHECK(sections == known.size());
+}
+
+// Source: method.md section 2, a line of n dots is (n - 1) p + D wide, n p nominal.
+TEST_CASE("lines along and across the motion grow each by dot less its own pitch") {
+  const whole::Case made =
+      whole::case_of("image.resolution = 600 x 400 dpi\nsubstrate.dot_diameter = 80 um\n");
+  REQUIRE_FALSE(made.specification.chosen.empty());
+  const calc::Group& group = made.specification.chosen.front();
+  const double dot = group.dots.front().dot_diameter.si();
+  const auto grown = [&](calc::Resolution r) {
+    return output::number((dot - (1.0 / r).si()) * 1e6, 3);
+  };
+  REQUIRE(grown(group.resolution_across) != grown(group.resolution_along));
+  CHECK(made.markup().find("along the motion changes by +" + grown(group.resolution_across)) !=
+        std::string::npos);
+  CHECK(made.markup().find("across it by +" + grown(group.resolution_along)) != std::string::npos);
 }
