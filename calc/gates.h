@@ -13,6 +13,8 @@
 
 namespace calc {
 
+class PriceBook;
+
 /// A failed gate (`value` against `limit`, see Reason) or a condition under which one passes.
 /// Views lead into the job, the catalogue or constants; no text is built for heads that lose.
 struct Finding {
@@ -54,6 +56,7 @@ struct GroupNeed {
 struct Search {
   const Job* job = nullptr;
   const Catalogue* catalogue = nullptr;
+  const PriceBook* book = nullptr;  ///< of the catalogue in the job's currency
   std::vector<GroupNeed> groups;
   Length width;            ///< to print, margins included
   Speed slowest, fastest;  ///< of the line
@@ -61,11 +64,11 @@ struct Search {
   SpreadRange spread;  ///< of the substrate's class; a value moved off its default is exact
   double reserve = 0;
   double process_limit = 0;  ///< of process colours, in solids
-  Length lamp_depth;         ///< of the catalogue's deepest lamp, along the line
 };
 
-/// Precondition: nothing is missing from the job.
-Search prepare(const Job& job, const Catalogue& catalogue);
+/// Precondition: nothing is missing from the job; the book is of this catalogue and the job's
+/// currency. All three must outlive it.
+Search prepare(const Job& job, const Catalogue& catalogue, const PriceBook& book);
 
 /// Whether the class default is all that is known of the dot.
 bool dot_is_guess(const Search& search);

@@ -30,12 +30,14 @@ bool uses(const Option& option, std::size_t head) {
 class Run {
  public:
   Run(const Job& job, const Catalogue& catalogue)
-      : search_(prepare(job, catalogue)), stations_(search_) {
+      : own_book_(std::make_unique<const PriceBook>(catalogue, job.currency)),
+        search_(prepare(job, catalogue, *own_book_)),
+        stations_(search_) {
     run(nullptr);
   }
   Run(const Job& job, const Catalogue& catalogue, const PriceBook& book, Advances& advances,
       const std::vector<char>* only)
-      : search_(prepare(job, catalogue)), stations_(search_, book, advances) {
+      : search_(prepare(job, catalogue, book)), stations_(search_, advances) {
     run(only);
   }
 
@@ -293,6 +295,7 @@ class Run {
     }
   }
 
+  std::unique_ptr<const PriceBook> own_book_;
   Search search_;
   Stations stations_;
   std::vector<Field> fields_;

@@ -277,15 +277,9 @@ std::vector<Arrangement> Stations::lengthen(std::vector<const Candidate*>& parts
   }
 }
 
-Stations::Stations(const Search& search)
-    : search_(&search),
-      own_(std::make_unique<const PriceBook>(*search.catalogue, search.job->currency)),
-      book_(own_.get()),
-      scratch_(std::make_unique<Sizing>()) {}
-Stations::Stations(const Search& search, const PriceBook& book)
-    : search_(&search), book_(&book), scratch_(std::make_unique<Sizing>()) {}
-Stations::Stations(const Search& search, const PriceBook& book, Advances& advances)
-    : search_(&search), book_(&book), scratch_(std::make_unique<Sizing>()), advances_(&advances) {}
+Stations::Stations(const Search& search) : search_(&search), scratch_(std::make_unique<Sizing>()) {}
+Stations::Stations(const Search& search, Advances& advances)
+    : search_(&search), scratch_(std::make_unique<Sizing>()), advances_(&advances) {}
 Stations::~Stations() = default;
 
 Sized sized_of(const Job& job, const std::vector<Group>& groups, const Sizing& sizing) {
@@ -300,7 +294,7 @@ Sized sized_of(const Job& job, const std::vector<Group>& groups, const Sizing& s
 }
 
 Sized Stations::sized(const std::vector<Group>& groups) const {
-  size_again(*search_->job, *book_, groups, *scratch_);
+  size_again(*search_->job, *search_->book, groups, *scratch_);
   return sized_of(*search_->job, groups, *scratch_);
 }
 

@@ -148,7 +148,7 @@ void web(const LampTrace& t) {
   const bool arc = t.lamp.mercury && t.lamp.mercury->value;
   const std::vector<ChannelLoad> loads = channel_loads(job, t.w.spec.chosen);
   const double strokes = t.scan == nullptr ? 1 : prints_over_point(*t.scan);
-  const Dose reaction = cure_reaction(job, loads, t.w.spec.chosen) / strokes;
+  const Dose reaction = cure_reaction(job, loads) / strokes;
   t.w.formula(t.id("web"), "T_w", "T_r+d+(f*a*10*H+q)/(m*c)",
               {from_value("T_r", job.room, served_high(job.room).in_celsius(), "degC",
                           "line.air_temperature"),
