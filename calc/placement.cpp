@@ -30,6 +30,7 @@ class Writer {
                                    terms_.count()};
     std::vector<BudgetTerm> nozzle{terms_.mount(), terms_.straightness(g)};
     if (apart > Length{} || g.scan) motion.push_back(terms_.gap(g));
+    if (g.scan) add_thickness(g, motion);
     if (apart > Length{}) {
       motion.push_back(terms_.thermal(apart));
       if (!g.scan) motion.push_back(terms_.wheel(apart));
@@ -54,6 +55,7 @@ class Writer {
     std::vector<BudgetTerm> motion{terms_.mount(), terms_.gap(g), terms_.drop_speed(g),
                                    terms_.count(), terms_.thermal(apart)};
     std::vector<BudgetTerm> nozzle{terms_.mount()};
+    if (g.scan) add_thickness(g, motion);
     if (!g.scan) motion.push_back(terms_.wheel(apart));
     if (!g.scan) nozzle.push_back(terms_.weave(apart));
     add("colour", true, {}, registration(groups), std::move(motion));
@@ -67,9 +69,11 @@ class Writer {
     for (const Group& g : groups) reach += g.footprint;
     const Group& g = slowest_arrival(groups);
     const Length limit = served_low(*asked);
-    add("image", true, {}, limit,
-        {terms_.sensor(), terms_.gap(g), terms_.drop_speed(g), terms_.count(), terms_.wheel(reach),
-         terms_.thermal(reach)});
+    std::vector<BudgetTerm> motion{terms_.sensor(), terms_.gap(g)};
+    add_thickness(g, motion);
+    motion.insert(motion.end(), {terms_.drop_speed(g), terms_.count(), terms_.wheel(reach),
+                                 terms_.thermal(reach)});
+    add("image", true, {}, limit, std::move(motion));
     add("image", false, {}, limit, {terms_.mount(), terms_.whole_weave()});
   }
 
@@ -86,6 +90,10 @@ class Writer {
     budget.terms = std::move(terms);
     add_up(budget);
     budgets_.push_back(std::move(budget));
+  }
+
+  void add_thickness(const Group& g, std::vector<BudgetTerm>& terms) const {
+    if (PlacementTerms::is_uneven(g)) terms.push_back(terms_.thickness(g));
   }
 
   /// The group whose drops answer most to a changed gap.

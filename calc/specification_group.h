@@ -90,6 +90,7 @@ struct DropFlight {
   std::array<LevelFlight, 2> levels;     ///< smallest and largest in use
   Length budget_throw;                   ///< the greatest nominal one: what the budgets are of
   Time gap_delay;                        ///< by the throw's variation, of the smallest drop
+  Time thickness_delay;                  ///< by that of the product's thickness, of the same
   Time speed_delay;                      ///< by the spread of speeds, of the smallest drop
   Time level_delay;                      ///< between the smallest and the largest drop
   Length sag_spread;                     ///< between them, of jets that lie level; else zero

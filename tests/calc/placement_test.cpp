@@ -245,3 +245,55 @@ TEST_CASE("a carriage that prints to and fro doubles what is late") {
              {"feed", shift_um(spec, "joint", false, "wheel"), in_mm(g.scan->advance) * 0.2, 1e-9,
               method}});
 }
+
+TEST_CASE(
+    "to and fro over an uneven product: strokes part by twice its delay, heads of a line not") {
+  // Delay by flight over 0.02 mm more than the nominal throw; method.md section 4, lag terms
+  // double.
+  Made made;
+  made.request.product.thickness_variation = given(millimetres(0.02));
+  const auto delay = [](const Specification& spec) {
+    const DropFlight& flight = *spec.chosen.front().flight;
+    const LevelFlight& small = flight.levels.front();
+    const auto arrive = [&](Length way) { return land(small.law, small.start, way)->time; };
+    return (arrive(flight.budget_throw + millimetres(0.02)) - arrive(flight.budget_throw)).si();
+  };
+  made.request.image.placement = given(micrometres(5000));
+  made.second_colour();
+  const Specification line = made.specify();
+  REQUIRE(!line.chosen.empty());
+  const auto has = [](const Specification& spec, std::string_view budget) {
+    const Budget* found = find(spec, budget, true);
+    REQUIRE(found != nullptr);
+    return std::any_of(found->terms.begin(), found->terms.end(),
+                       [](const BudgetTerm& t) { return t.name == "thickness"; });
+  };
+  CHECK_FALSE(has(line, "dot"));
+  CHECK_FALSE(has(line, "joint"));
+  CHECK_FALSE(has(line, "colour"));
+  check_all({{"image on a line", shift_um(line, "image", true, "thickness"),
+              made.request.line.speed->high.si() * delay(line) * 1e6, 1e-9, air}});
+  made.request.line.mode = given(Mode::scanning);
+  made.request.line.indexing = given(true);
+  made.request.line.speed = given(metres_per_second(0.005));
+  made.request.line.throw_variation = given(Length{});
+  const Specification to_and_fro = made.specify();
+  REQUIRE(!to_and_fro.chosen.empty());
+  const double u = to_and_fro.chosen.front().scan->carriage_speed.si();
+  CHECK_FALSE(has(to_and_fro, "dot"));
+  const double twice = 2 * u * delay(to_and_fro) * 1e6;
+  check_all({{"joint", shift_um(to_and_fro, "joint", true, "thickness"), twice, 1e-9, air},
+             {"colour", shift_um(to_and_fro, "colour", true, "thickness"), twice, 1e-9, air}});
+  const BudgetTerm& t = term(*find(to_and_fro, "colour", true), "thickness");
+  CHECK(t.kind == TermKind::rectangular);
+  CHECK(t.half_width == doctest::Approx(0.02));
+  // From product to product the throw can be set anew: it is to be proved, and rejects no head.
+  made.request.product.thickness_variation = given(millimetres(0.4));
+  const Specification uneven = made.specify();
+  REQUIRE(!uneven.chosen.empty());
+  CHECK(std::any_of(uneven.conditions.begin(), uneven.conditions.end(), [](const Notice& n) {
+    return n.code == "placement" && n.field == "product.thickness_variation";
+  }));
+  made.request.product.thickness_variation.reset();
+  CHECK_FALSE(has(made.specify(), "colour"));
+}
