@@ -162,8 +162,9 @@ AxisDemand motion_demand(const Job& job, bool scanning);
 Group to_group(const Search& search, const GroupNeed& need, const ModeFacts& facts,
                const Arrangement& a, bool with_places);
 
-/// Moves the places of the heads behind those of the groups before them, as far along the line as
-/// the station's length counts for these; where that is not known, by the gap between rows.
+/// Moves the places of the heads behind the pinning of their group and behind the groups before
+/// them, as far along the line as the station's length counts for these; where that is not known,
+/// by the gap between rows.
 void stand_in_line(const Job& job, std::vector<Group>& groups);
 
 /// The bar code on the lattice of an arrangement, one entry for each axis that carries edges.

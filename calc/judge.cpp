@@ -93,6 +93,7 @@ void Judge::gate_station(const Search& search, const std::vector<Candidate>& ane
   const Stations stations(search);
   judged_.groups = groups_of(parts, stations.arrangements(parts));
   size_again(*search.job, book_, judged_.groups, judged_.sizing);
+  stand_pinning(judged_.sizing.pinning, judged_.groups);
   const Sized sized = sized_of(*search.job, judged_.groups, judged_.sizing);
   for (const Finding& f : stations.gate(judged_.groups, sized, nullptr)) {
     judged_.failing.push_back(to_reason(f, {}));

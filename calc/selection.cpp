@@ -5,6 +5,7 @@
 #include "calc/bom_prices.h"
 #include "calc/lattice.h"
 #include "calc/selection_parts.h"
+#include "calc/station_cure.h"
 
 namespace calc {
 namespace {
@@ -207,7 +208,10 @@ class Run {
       const auto facts = mode_facts(search_, head, head.modes[a.shape.mode], unused);
       out.push_back(to_group(search_, search_.groups[g], *facts, a, placed));
     }
-    if (placed) stand_in_line(*search_.job, out);
+    if (!placed) return out;
+    const Job& job = *search_.job;
+    stand_pinning(size_pinning(job, *search_.book, out, channel_loads(job, out)), out);
+    stand_in_line(job, out);
     return out;
   }
 

@@ -68,7 +68,8 @@ class Stations {
   Option make(std::vector<const Candidate*> parts) const;
   /// The arrangements of a station's parts; those of a carriage ride together.
   std::vector<Arrangement> arrangements(const std::vector<const Candidate*>& parts) const;
-  Sized sized(const std::vector<Group>& groups) const;
+  /// Tells the groups where their pinning stands.
+  Sized sized(std::vector<Group>& groups) const;
   /// Gates on the whole station, the shared carriage among them; conditions only where `conditions`
   /// is not null.
   std::vector<Finding> gate(const std::vector<Group>& groups, const Sized& size,

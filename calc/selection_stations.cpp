@@ -293,8 +293,9 @@ Sized sized_of(const Job& job, const std::vector<Group>& groups, const Sizing& s
   return result;
 }
 
-Sized Stations::sized(const std::vector<Group>& groups) const {
+Sized Stations::sized(std::vector<Group>& groups) const {
   size_again(*search_->job, *search_->book, groups, *scratch_);
+  stand_pinning(scratch_->pinning, groups);
   return sized_of(*search_->job, groups, *scratch_);
 }
 
@@ -318,7 +319,7 @@ std::vector<Finding> Stations::gate(const std::vector<Group>& groups, const Size
 
 Option Stations::make(std::vector<const Candidate*> parts) const {
   const std::vector<Arrangement> arrangements = lengthen(parts);
-  const std::vector<Group> groups = groups_of(parts, arrangements);
+  std::vector<Group> groups = groups_of(parts, arrangements);
   const Sized size = sized(groups);
   Option option;
   option.key = key_of(*search_, arrangements, size.quote);

@@ -117,7 +117,9 @@ struct Group {
       overlap;      ///< of one head; nozzle pitch; from head to head; of swaths
   int nozzles = 0;  ///< per colour and head
   int bits = 1;
-  Length footprint;                  ///< of the rows of this group, along the line
+  Length footprint;       ///< of the rows of this group, along the line
+  int pinned_places = 0;  ///< pinning behind its first so many colour positions; none on a carriage
+  Length pinned_each;     ///< length of its lamps at one of them, along the line
   std::optional<DropFlight> flight;  ///< absent where the catalogue gives no speed of the drops
   std::optional<Temperature> jetting_temperature;
   std::optional<Viscosity> viscosity;  ///< at the jetting temperature
@@ -125,5 +127,8 @@ struct Group {
   std::vector<BarcodeFit> barcodes;
   std::vector<HeadPlace> places;
 };
+
+/// Length along the line [m] that pinning takes within and behind a group.
+inline Length pinned_length(const Group& g) { return g.pinned_places * g.pinned_each; }
 
 }  // namespace calc

@@ -1,6 +1,8 @@
 #include "calc/station_cure.h"
 
 #include <algorithm>
+#include <numeric>
+#include <utility>
 
 #include "calc/compare.h"
 #include "calc/present_value.h"
@@ -207,20 +209,23 @@ bool prints_uv(const Job& job, const std::vector<ChannelLoad>& loads) {
   });
 }
 
-/// Places of pinning along the line: behind every colour position of the groups that ask for it but
-/// the last of the station, which goes to the final cure. At least one.
-int pinning_sets(const Job& job, const std::vector<Group>& groups,
-                 const std::vector<ChannelLoad>& loads) {
-  int sets = 0;
+/// Places of pinning along the line by group: behind every colour position of those that ask for it
+/// but the last of the station, which goes to the final cure. At least one.
+std::vector<int> pinning_places(const Job& job, const std::vector<Group>& groups,
+                                const std::vector<ChannelLoad>& loads) {
+  std::vector<int> places(groups.size(), 0);
   bool last = false;
+  int sum = 0;
   for (std::size_t g = 0; g < groups.size(); ++g) {
     last = std::any_of(loads.begin(), loads.end(), [&](const ChannelLoad& load) {
       const Ink* ink = job.channels[load.channel].ink;
       return load.group == g && ink != nullptr && ink->pinning_dose;
     });
-    if (last) sets += groups[g].positions;
+    if (last) places[g] = groups[g].positions;
+    sum += places[g];
   }
-  return std::max(1, last ? sets - 1 : sets);
+  if (last && sum > 1) --places.back();
+  return places;
 }
 
 /// What follows from the lamps chosen.
@@ -245,17 +250,19 @@ bool sizable(const Job& job, const Scan* scan) {
   return moves && printed_width(job) > Length();
 }
 
-/// Pinning in so many places along the line, and its lamps.
-Curing pinning_of(const LampSearch& s, const std::vector<ChannelLoad>& loads, int sets) {
+/// Pinning in those places along the line, and its lamps; none on a carriage.
+Curing pinning_of(const LampSearch& s, const std::vector<ChannelLoad>& loads,
+                  std::vector<int> places) {
   Curing pinning;
   pinning.dose = largest(s.job, loads, &Ink::pinning_dose);
   pinning.needed = pinning.dose.has_value();
   if (!pinning.needed || !sizable(s.job, s.scan)) return pinning;
   LampDemand demand;
   demand.dose = *pinning.dose;
-  demand.sets = sets;
+  demand.sets = std::max(1, std::accumulate(places.begin(), places.end(), 0));
   demand.dimmable = true;
   pinning.sets = demand.sets;
+  pinning.places = std::move(places);
   // Dimmed with the line, they give the dose asked for and no more: too little to fail by heat.
   choose_lamp(s, demand, {}, pinning);
   pinning.web.reset();
@@ -298,6 +305,13 @@ Length rider_depth(const PriceBook& book, const Curing& stage) {
 
 }  // namespace
 
+void stand_pinning(const Curing& pinning, std::vector<Group>& groups) {
+  for (std::size_t g = 0; g < groups.size(); ++g) {
+    groups[g].pinned_places = g < pinning.places.size() ? pinning.places[g] : 0;
+    groups[g].pinned_each = pinning.along / pinning.sets;
+  }
+}
+
 Length lamp_depth(const Lamp& lamp) {
   if (lamp.depth) return lamp.depth->value;
   return lamp.window_along ? lamp.window_along->value : Length();
@@ -306,7 +320,7 @@ Length lamp_depth(const Lamp& lamp) {
 Length carriage_lamps(const Job& job, const PriceBook& book, const CarriageInks& inks,
                       const Scan& scan) {
   const LampSearch s{job, book, inks.head, inks.exhausted, &scan};
-  const Curing pinning = pinning_of(s, inks.loads, 1);
+  const Curing pinning = pinning_of(s, inks.loads, {});
   const Curing curing = curing_of(s, inks.loads, pinning);
   return carriage_sides * (rider_depth(book, pinning) + rider_depth(book, curing));
 }
@@ -341,7 +355,8 @@ LampWindow window_of(const Job& job, const Lamp& lamp) {
 Curing size_pinning(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
                     const std::vector<ChannelLoad>& loads) {
   const LampSearch s = search_of(job, book, groups);
-  return pinning_of(s, loads, s.scan == nullptr ? pinning_sets(job, groups, loads) : 1);
+  return pinning_of(s, loads,
+                    s.scan == nullptr ? pinning_places(job, groups, loads) : std::vector<int>());
 }
 
 Curing size_curing(const Job& job, const PriceBook& book, const std::vector<Group>& groups,

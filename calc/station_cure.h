@@ -26,6 +26,7 @@ struct Curing {
   double strokes = 0;  ///< on a carriage: over a point, window along the feed / advance
   std::optional<Irradiance> least;  ///< the inks ask for, of aged lamps
   int sets = 1;                     ///< of rows, of pinning in several places
+  std::vector<int> places;          ///< of pinning on a line: sets behind each group's positions
   int lit = 0;                      ///< lamps lit at a time
   Power optical;                    ///< of the lamps lit, new
   std::optional<Power> heat;  ///< left in them for their coolant; none where power is not known
@@ -57,6 +58,9 @@ Curing size_curing(const Job& job, const PriceBook& book, const std::vector<Grou
 /// position but the last. `given` is the dose of one place.
 Curing size_pinning(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
                     const std::vector<ChannelLoad>& loads);
+
+/// Tells the groups where their pinning stands.
+void stand_pinning(const Curing& pinning, std::vector<Group>& groups);
 
 /// Depth of a lamp along the motion [m]; its window where the row states none.
 Length lamp_depth(const Lamp& lamp);

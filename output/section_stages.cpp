@@ -152,7 +152,17 @@ void add_solvents(const Context& c, Values& values, const calc::Airing& airing) 
   }
 }
 
+/// Behind which groups the pinning of a line stands.
+void add_pinned(const Context& c, Values& values) {
+  for (const calc::Group& group : c.spec.chosen) {
+    if (group.pinned_places < 1) continue;
+    add_text(c, values, group.positions > 1 ? "pinned_each" : "pinned",
+             {{"GROUP", c.group_name(group.name)}, {"COUNT", std::to_string(group.pinned_places)}});
+  }
+}
+
 void add_texts(const Context& c, Values& values, const calc::Stage& stage) {
+  if (stage.kind == "pinning" && stage.rows) add_pinned(c, values);
   if (stage.kind == "pinning" && stage.rows) add_text(c, values, "dimmed");
   if (!stage.stray.empty()) {
     const calc::Input* share = c.input("assume.stray_share");

@@ -297,3 +297,43 @@ TEST_CASE(
   made.request.product.thickness_variation.reset();
   CHECK_FALSE(has(made.specify(), "colour"));
 }
+
+TEST_CASE("pinning stands behind the group that asks for it, and what follows stands farther on") {
+  // One row of the lamp of 120 mm: 120000 W/m2 x 0.6 x 0.8 x 20 mm at 0.5 m/s is 2304 J/m2.
+  Made made;
+  made.second_colour();
+  made.request.colours.back().kind = given(ColourKind::white);
+  made.request.image.registration = given(micrometres(500));
+  const Specification without = made.specify();
+  REQUIRE(without.chosen.size() == 2);
+  const auto first = [](const Specification& spec, std::size_t group) {
+    return in_mm(spec.chosen.at(group).places.front().y);
+  };
+  const auto apart = [](const Specification& spec) {
+    return in_mm(term(*find(spec, "colour", true), "thermal").over);
+  };
+  const auto ask = [&](const std::string& group) {
+    for (Ink& ink : made.request.inks) {
+      ink.pinning_dose.reset();
+      if (ink.name == group) ink.pinning_dose = given(Dose::from_si(300));
+    }
+    return made.specify();
+  };
+  const Specification before = ask(without.chosen.front().name);
+  REQUIRE(before.chosen.size() == 2);
+  CHECK(before.chosen.front().pinned_places == 1);
+  CHECK(before.chosen.back().pinned_places == 0);
+  check_all({
+      {"the first group stays", first(before, 0), first(without, 0), 1e-9, geometry},
+      {"the next moves on", first(before, 1), first(without, 1) + 120, 1e-9, geometry},
+      {"colours part", apart(before), apart(without) + 120, 1e-9, geometry},
+      {"the station is longer", in_mm(before.station->footprint),
+       in_mm(without.station->footprint) + 120, 1e-9, geometry},
+  });
+  // Behind the last group it stands only where nobody else asks.
+  const Specification behind = ask(without.chosen.back().name);
+  REQUIRE(behind.chosen.size() == 2);
+  CHECK(behind.chosen.front().pinned_places == 0);
+  CHECK(behind.chosen.back().pinned_places == 1);
+  CHECK(first(behind, 1) == doctest::Approx(first(without, 1)));
+}
