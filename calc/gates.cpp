@@ -231,6 +231,7 @@ Notice to_notice(const Finding& f) {
     notice.args.push_back({"value", f.value, std::string(f.unit)});
     notice.args.push_back({"limit", f.limit, std::string(f.unit)});
   }
+  if (!f.group.empty()) notice.args.push_back({"group", std::string(f.group), ""});
   notice.field = key_of(f);
   if (f.where != nullptr) notice.where.push_back(*f.where);
   return notice;

@@ -143,12 +143,27 @@ std::vector<const Budget*> failed(const std::vector<Budget>& budgets) {
   return list;
 }
 
-Finding finding_of(const Budget& b) {
+/// The group as the job names it, for a budget does not outlive its finding.
+std::string_view name_in(const Job& job, const std::string& group) {
+  for (const ChannelGroup& known : job.groups) {
+    if (known.name == group) return known.name;
+  }
+  return {};
+}
+
+Finding finding_of(const Job& job, const Budget& b) {
   const std::string_view key = b.terms[largest_term(b)].field;
   const std::size_t point = key.rfind('.');
-  return {"placement", b.name, in_um(b.expanded),    in_um(b.limit),
-          "um",        false,  key.substr(0, point), key.substr(point + 1),
-          {}};
+  return {"placement",
+          b.name,
+          in_um(b.expanded),
+          in_um(b.limit),
+          "um",
+          false,
+          key.substr(0, point),
+          key.substr(point + 1),
+          {},
+          name_in(job, b.group)};
 }
 
 void stopping_gate(const std::vector<Group>& groups, std::vector<Finding>& failures) {
@@ -186,7 +201,7 @@ void placement_gate(const Job& job, const std::vector<Group>& groups,
   stopping_gate(groups, failures);
   const std::vector<Budget> kind = placement_budgets(job, groups, Assumed::kind);
   for (const Budget* b : failed(kind)) {
-    if (b->name != "image") failures.push_back(finding_of(*b));
+    if (b->name != "image") failures.push_back(finding_of(job, *b));
   }
   if (conditions == nullptr) return;
   const std::vector<Budget> likely = placement_budgets(job, groups, Assumed::likely);
@@ -194,7 +209,7 @@ void placement_gate(const Job& job, const std::vector<Group>& groups,
     const bool known = std::any_of(failures.begin(), failures.end(), [&](const Finding& f) {
       return f.code == "placement" && f.subject == b->name;
     });
-    if (!known) conditions->push_back(finding_of(*b));
+    if (!known) conditions->push_back(finding_of(job, *b));
   }
 }
 

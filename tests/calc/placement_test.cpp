@@ -298,6 +298,62 @@ TEST_CASE(
   CHECK_FALSE(has(made.specify(), "colour"));
 }
 
+TEST_CASE("a condition on joints names its group, and one on colours is of the whole station") {
+  Made made;
+  made.second_colour();
+  made.request.colours.back().kind = given(ColourKind::white);
+  made.request.line.mount_tolerance = given(micrometres(15));
+  made.request.image.registration = given(micrometres(31));
+  const Specification spec = made.specify();
+  REQUIRE(spec.chosen.size() == 2);
+  int joints = 0;
+  for (const Notice& n : spec.conditions) {
+    if (n.code != "placement") continue;
+    const auto at = [&](std::string_view name) {
+      return std::find_if(n.args.begin(), n.args.end(),
+                          [&](const Arg& arg) { return arg.name == name; });
+    };
+    const bool joint = std::get<std::string>(at("subject")->value) == "joint";
+    CHECK((at("group") != n.args.end()) == joint);
+    if (!joint) continue;
+    ++joints;
+    const std::string& group = std::get<std::string>(at("group")->value);
+    CHECK((group == spec.chosen[0].name || group == spec.chosen[1].name));
+  }
+  CHECK(joints == 1);
+}
+
+TEST_CASE("where nobody states a registration the question says by which it was judged") {
+  Made made;
+  made.second_colour();
+  const Specification spec = made.specify();
+  const auto question = std::find_if(spec.questions.begin(), spec.questions.end(),
+                                     [](const Question& q) { return q.code == "q_registration"; });
+  REQUIRE(question != spec.questions.end());
+  REQUIRE(question->assumed);
+  CHECK(*question->assumed == doctest::Approx(25400.0 / 600));  // one pitch
+  CHECK(question->unit == "um");
+}
+
+TEST_CASE("the share that counts as high use is listed wherever it was asked about") {
+  Made made;
+  for (const Mode mode : {Mode::single, Mode::scanning}) {
+    made.request.line.mode = given(mode);
+    made.request.line.indexing = given(true);
+    made.request.line.speed = given(metres_per_second(0.005));
+    made.request.line.throw_variation = given(Length{});
+    made.request.image.placement = given(micrometres(5000));
+    made.request.line.weave.reset();
+    const Specification spec = made.specify();
+    REQUIRE(!spec.chosen.empty());
+    for (const char* field : {"assume.high_use", "assume.reserve", "assume.weave"}) {
+      CAPTURE(field);
+      CHECK(std::any_of(spec.assumptions.begin(), spec.assumptions.end(),
+                        [&](const Assumption& a) { return a.field == field; }));
+    }
+  }
+}
+
 TEST_CASE("pinning stands behind the group that asks for it, and what follows stands farther on") {
   // One row of the lamp of 120 mm: 120000 W/m2 x 0.6 x 0.8 x 20 mm at 0.5 m/s is 2304 J/m2.
   Made made;
