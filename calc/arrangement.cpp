@@ -324,7 +324,7 @@ Arrangement arrange(const Search& search, const GroupNeed& need, const ModeFacts
   }
   a.positions = (need.channels + facts.colours - 1) / facts.colours;
   if (scanning) {
-    scan_with(search, facts, a, need.group->family == InkFamily::uv, findings);
+    scan_with(search, need, facts, a, findings);
   } else {
     run_line(search, facts, a, findings);
   }

@@ -95,8 +95,9 @@ int rows_of(const Search& search, const ModeFacts& facts, int across);
 /// the body's depth is not known.
 Length depth_of(const Search& search, const ModeFacts& facts, const Arrangement& a, int rows);
 
-/// The carriage: fills scan, heads end to end, speed (arrangement_scan.cpp).
-void scan_with(const Search& search, const ModeFacts& facts, Arrangement& a, bool lamps,
+/// The carriage: fills scan, heads end to end, speed (arrangement_scan.cpp). Beside other groups it
+/// is reckoned without lamps, which are chosen for all together: no station feeds faster with it.
+void scan_with(const Search& search, const GroupNeed& need, const ModeFacts& facts, Arrangement& a,
                Findings& findings);
 
 /// What one group brings to a carriage.
@@ -140,7 +141,7 @@ class Advances {
 
 /// Puts the groups of a station, one arrangement each in the job's order, on one carriage: one
 /// speed, advance, length, stroke and throughput for all (arrangement_scan.cpp). Their rows of
-/// heads and, with UV ink, the catalogue's deepest lamp on either side make its length; the speed
+/// heads and, with UV ink, the lamps chosen for that speed and advance make its length; the speed
 /// is kept to the share of the rating that counts as high if the line is served so. Zero throughput
 /// where no advance suits all. Precondition: all scan.
 void ride_together(const Search& search, std::vector<Arrangement>& riders, Advances& advances);
@@ -167,8 +168,9 @@ AxisDemand motion_demand(const Job& job, bool scanning);
 Group to_group(const Search& search, const GroupNeed& need, const ModeFacts& facts,
                const Arrangement& a, bool with_places);
 
-/// Moves the places of the heads behind those of the groups before them, as far along the line as
-/// the station's length counts for these; where that is not known, by the gap between rows.
+/// Moves the places of the heads behind the pinning of their group and behind the groups before
+/// them, as far along the line as the station's length counts for these; where that is not known,
+/// by the gap between rows.
 void stand_in_line(const Job& job, std::vector<Group>& groups);
 
 /// The bar code on the lattice of an arrangement, one entry for each axis that carries edges.

@@ -52,6 +52,9 @@ void fill_delays(const FlightInputs& in, DropFlight& flight) {
   const std::optional<Landing> last = land(large.law, large.start, way);
   if (!first || !last) return;
   flight.gap_delay = delay(small, small.start, way + in.flutter, first->time);
+  if (in.uneven > Length{}) {
+    flight.thickness_delay = delay(small, small.start, way + in.uneven, first->time);
+  }
   flight.speed_delay = delay(small, small.start * (1 - in.spread), way, first->time);
   flight.level_delay = seconds(std::abs(first->time.si() - last->time.si()));
   if (in.sideways) {
@@ -87,6 +90,7 @@ std::optional<FlightInputs> flight_inputs(const Search& search, const GroupNeed&
   if (head.speed_spread) in.speed_spread = head.speed_spread->high;
   in.spread = in.speed_spread.value_or(search.job->parameters[P::speed_spread]);
   in.flutter = served_high(search.job->throw_variation);
+  in.uneven = search.job->thickness_variation;
   const Given<JetDirection>& jetting = search.job->request->line.jetting;
   in.sideways = jetting && jetting->value == JetDirection::sideways;
   in.at_nozzle = head.drop_speed_at && head.drop_speed_at->value == SpeedPoint::nozzle;

@@ -211,9 +211,9 @@ void stand_in_line(const Job& job, std::vector<Group>& groups) {
   const Length gap = millimetres(job.parameters[P::row_gap_mm]);
   Length start;
   for (Group& group : groups) {
-    Length next = start + group.footprint;
+    Length next = start + group.footprint + pinned_length(group);
     for (HeadPlace& place : group.places) {
-      place.y += start;
+      place.y += start + std::min(place.position, group.pinned_places) * group.pinned_each;
       next = std::max(next, place.y + gap);
     }
     start = next;

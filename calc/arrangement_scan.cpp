@@ -9,6 +9,7 @@
 #include "calc/compare.h"
 #include "calc/frequency.h"
 #include "calc/scan.h"
+#include "calc/station_cure.h"
 
 namespace calc {
 namespace {
@@ -55,18 +56,34 @@ int most_steps(const std::vector<Rider>& riders) {
   return steps;
 }
 
-/// The carriage of these riders; at high use of the rating only where the line asks for it.
+/// Adds what a group brings to the choice of lamps.
+void add_inks(const Search& s, const GroupNeed& need, const Arrangement& a, CarriageInks& inks) {
+  for (const std::size_t channel : need.group->channels) {
+    ChannelLoad load;
+    load.channel = channel;
+    load.laydown = a.laydown;
+    inks.loads.push_back(load);
+    inks.exhausted = inks.exhausted || wants_vapour_exhaust(*s.job, channel);
+  }
+}
+
+/// The carriage of these riders, with its lamps where `inks` is not null; at high use of the rating
+/// only where the line asks for it.
 std::optional<Carriage> carriage_of(const Search& s, const std::vector<Rider>& riders,
-                                    std::optional<Length> advance, bool lamps) {
+                                    std::optional<Length> advance, const CarriageInks* inks) {
   const Parameters& p = s.job->parameters;
   if (!advance) return std::nullopt;
   Carriage c;
   c.scan.advance = *advance;
   c.scan.quality_passes = passes_of(p);
-  for (const Rider& r : riders) c.scan.array_length += r.depth;
-  if (lamps) c.scan.array_length += 2 * s.lamp_depth;
+  c.scan.interlace_steps = riders.front().steps;
+  Length rows;
+  for (const Rider& r : riders) rows += r.depth;
   for (const double share : {p[P::high_use], 1.0}) {
     c.scan.carriage_speed = shared_speed(p, riders, share);
+    c.scan.array_length = rows;
+    // Speed and advance decide the lamps and are not decided by them: nothing has to be iterated.
+    if (inks != nullptr) c.scan.array_length += carriage_lamps(*s.job, *s.book, *inks, c.scan);
     fill_stroke(s, c.scan);
     fill_throughput(s, most_steps(riders), c.scan);
     c.feed = feed_speed(*s.job, c.scan);
@@ -106,8 +123,17 @@ void take(const Search& s, const Carriage& c, const Rider& r, int heads, Arrange
   a.margin = c.feed / s.fastest;
 }
 
+/// The carriage of one rider: its lamps matter only where it would feed fast enough without them.
+std::optional<Carriage> lone_carriage(const Search& s, const std::vector<Rider>& alone,
+                                      const CarriageInks* inks, bool last) {
+  const std::optional<Length> advance = shared_advance(alone);
+  std::optional<Carriage> c = carriage_of(s, alone, advance, nullptr);
+  const bool counts = c && (last || at_least(c->feed, s.fastest));
+  return inks != nullptr && counts ? carriage_of(s, alone, advance, inks) : c;
+}
+
 /// The least heads end to end that feed fast enough, or what the most reach.
-void least_carriage(const Search& s, const ModeFacts& f, bool lamps, Arrangement& a) {
+void least_carriage(const Search& s, const ModeFacts& f, const CarriageInks* inks, Arrangement& a) {
   const int from = a.shape.carriage_heads > 0 ? a.shape.carriage_heads : 1;
   const int to = a.shape.carriage_heads > 0 ? from : most_carriage_heads;
   std::vector<Rider> alone(1);
@@ -116,7 +142,7 @@ void least_carriage(const Search& s, const ModeFacts& f, bool lamps, Arrangement
     const std::optional<Rider> rider = rider_of(s, f, a, heads);
     if (!rider) continue;
     alone.front() = *rider;
-    const std::optional<Carriage> c = carriage_of(s, alone, shared_advance(alone), lamps);
+    const std::optional<Carriage> c = lone_carriage(s, alone, inks, heads == to);
     if (!c) continue;
     take(s, *c, *rider, heads, a);
     if (at_least(a.speed_limit, s.fastest)) break;
@@ -234,12 +260,13 @@ std::optional<Length> Advances::of(const std::vector<Rider>& riders) {
 
 void ride_together(const Search& search, std::vector<Arrangement>& riders, Advances& advances) {
   std::vector<Rider> all;
-  bool lamps = false;
+  CarriageInks inks;
+  inks.head = riders.front().shape.head;
   for (std::size_t i = 0; i < riders.size(); ++i) {
     all.push_back(rider_from(search, riders[i]));
-    lamps = lamps || search.groups[i].group->family == InkFamily::uv;
+    add_inks(search, search.groups[i], riders[i], inks);
   }
-  const std::optional<Carriage> c = carriage_of(search, all, advances.of(all), lamps);
+  const std::optional<Carriage> c = carriage_of(search, all, advances.of(all), &inks);
   for (std::size_t i = 0; i < riders.size(); ++i) {
     if (c) {
       take(search, *c, all[i], riders[i].scan->heads_per_colour, riders[i]);
@@ -251,10 +278,13 @@ void ride_together(const Search& search, std::vector<Arrangement>& riders, Advan
   }
 }
 
-void scan_with(const Search& search, const ModeFacts& facts, Arrangement& a, bool lamps,
+void scan_with(const Search& search, const GroupNeed& need, const ModeFacts& facts, Arrangement& a,
                Findings& findings) {
   a.shape.stack = 1;
-  least_carriage(search, facts, lamps, a);
+  CarriageInks inks;
+  inks.head = a.shape.head;
+  add_inks(search, need, a, inks);
+  least_carriage(search, facts, search.groups.size() == 1 ? &inks : nullptr, a);
   if (!a.scan || !at_least(a.speed_limit, search.fastest)) {
     findings.failures.push_back({"frequency",
                                  "throughput",

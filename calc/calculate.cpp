@@ -131,6 +131,18 @@ void add_room(const Job& job, const Catalogue& catalogue, const Selection& selec
   }
 }
 
+/// The registration that placement was judged by stands in for one nobody states.
+void state_registration(const std::vector<Budget>& placement, std::vector<Question>& questions) {
+  for (Question& question : questions) {
+    if (question.code != "q_registration") continue;
+    for (const Budget& budget : placement) {
+      if (budget.name != "colour") continue;
+      question.assumed = in_um(budget.limit);
+      question.unit = "um";
+    }
+  }
+}
+
 void add_inputs(const Job& job, const Catalogue& catalogue, Specification& spec) {
   spec.inputs = request_inputs(job, spec.assumptions);
   append(catalogue_inputs(catalogue, spec), spec.inputs);
@@ -161,6 +173,7 @@ Specification calculate(const Request& request, const Catalogue& catalogue,
   place(request, spec.warnings);
   std::vector<Question> questions = job.questions;
   append(selection.questions, questions);
+  state_registration(spec.placement, questions);
   spec.questions = ranked(questions);
   spec.safety = safety_notes(job, catalogue, spec.chosen, spec.station ? &*spec.station : nullptr);
   add_inputs(job, catalogue, spec);

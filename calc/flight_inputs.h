@@ -25,6 +25,7 @@ struct FlightInputs {
   std::optional<double> straightness, speed_spread;  ///< as the catalogue has them
   double spread = 0;                                 ///< of speeds, stated or assumed
   Length flutter;                                    ///< of the throw
+  Length uneven;                                     ///< half width of the thickness
   bool sideways = false;                             ///< whether the jets lie level
   bool at_nozzle = false;                            ///< where the speed is stated; else 1 mm on
   Air air;

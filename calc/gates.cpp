@@ -145,10 +145,11 @@ std::string key_of(const Finding& f) {
 
 }  // namespace
 
-Search prepare(const Job& job, const Catalogue& catalogue) {
+Search prepare(const Job& job, const Catalogue& catalogue, const PriceBook& book) {
   Search s;
   s.job = &job;
   s.catalogue = &catalogue;
+  s.book = &book;
   s.width = print_width(job.width->high, job.margin.value);
   s.slowest = served_low(*job.speed);
   s.fastest = served_high(*job.speed);
@@ -156,9 +157,6 @@ Search prepare(const Job& job, const Catalogue& catalogue) {
   s.spread = spread_range(job, spread_parameter(job.absorbency));
   s.reserve = job.parameters[P::reserve];
   s.process_limit = process_limit(job);
-  for (const Lamp& lamp : catalogue.lamps) {
-    if (lamp.depth) s.lamp_depth = std::max(s.lamp_depth, lamp.depth->value);
-  }
   for (const ChannelGroup& group : job.groups) s.groups.push_back(group_need(job, group));
   return s;
 }
@@ -233,6 +231,7 @@ Notice to_notice(const Finding& f) {
     notice.args.push_back({"value", f.value, std::string(f.unit)});
     notice.args.push_back({"limit", f.limit, std::string(f.unit)});
   }
+  if (!f.group.empty()) notice.args.push_back({"group", std::string(f.group), ""});
   notice.field = key_of(f);
   if (f.where != nullptr) notice.where.push_back(*f.where);
   return notice;

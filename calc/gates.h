@@ -13,6 +13,8 @@
 
 namespace calc {
 
+class PriceBook;
+
 /// A failed gate (`value` against `limit`, see Reason) or a condition under which one passes.
 /// Views lead into the job, the catalogue or constants; no text is built for heads that lose.
 struct Finding {
@@ -24,6 +26,7 @@ struct Finding {
   bool at_least = true;
   std::string_view section, field;  ///< "ink" + subject + "viscosity" make the key concerned
   const Origin* where = nullptr;
+  std::string_view group{};  ///< of a condition that is about one of several
 };
 
 /// What the gates found out about one head or arrangement.
@@ -56,6 +59,7 @@ struct GroupNeed {
 struct Search {
   const Job* job = nullptr;
   const Catalogue* catalogue = nullptr;
+  const PriceBook* book = nullptr;  ///< of the catalogue in the job's currency
   std::vector<GroupNeed> groups;
   Length width;            ///< to print, margins included
   Speed slowest, fastest;  ///< of the line
@@ -64,11 +68,11 @@ struct Search {
   Flights* flights = nullptr;  ///< where flights already known are kept; may be null
   double reserve = 0;
   double process_limit = 0;  ///< of process colours, in solids
-  Length lamp_depth;         ///< of the catalogue's deepest lamp, along the line
 };
 
-/// Precondition: nothing is missing from the job.
-Search prepare(const Job& job, const Catalogue& catalogue);
+/// Precondition: nothing is missing from the job; the book is of this catalogue and the job's
+/// currency. All three must outlive it.
+Search prepare(const Job& job, const Catalogue& catalogue, const PriceBook& book);
 
 /// Whether the class default is all that is known of the dot.
 bool dot_is_guess(const Search& search);

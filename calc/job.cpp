@@ -14,6 +14,16 @@ std::string unit_of(const Job& job, P id) {
   return job.currency + std::string(unit.substr(money.size()));
 }
 
+std::string_view effect_of(const Job& job, P id) {
+  if (id != P::process_limit) return parameter(id).effect;
+  const auto prints = [&](InkFamily family) {
+    return std::any_of(job.channels.begin(), job.channels.end(),
+                       [&](const Channel& c) { return c.family == family; });
+  };
+  if (prints(InkFamily::aqueous)) return parameter(id).effect;
+  return prints(InkFamily::solvent) ? "vapour_kg_per_h" : "wet_film_um";
+}
+
 Assumption to_assumption(const Job& job, P id) {
   const Parameter& row = parameter(id);
   Assumption a;
@@ -24,7 +34,7 @@ Assumption to_assumption(const Job& job, P id) {
     a.low = row.low;
     a.high = row.high;
   }
-  a.effect = row.effect;
+  a.effect = effect_of(job, id);
   a.source = row.source;
   return a;
 }

@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "calc/barcode.h"
@@ -92,6 +93,8 @@ struct Job {
 std::string unit_of(const Job& job, P id);
 /// One row of the table of defaults as an assumption, with the value in force.
 Assumption to_assumption(const Job& job, P id);
+/// What a default moves in this job: the limit of process colours water, vapour or their film.
+std::string_view effect_of(const Job& job, P id);
 
 /// Key of the request whose demand governs the resolution; empty where it is assumed.
 std::string governing_field(const Job& job);

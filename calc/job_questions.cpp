@@ -30,7 +30,7 @@ void add(Job& job, const char* code, std::string field, P stands_in, double weig
   const Parameter& row = parameter(stands_in);
   add(job, code, std::move(field), "", weight);
   Question& q = job.questions.back();
-  q.effect = row.effect;
+  q.effect = effect_of(job, stands_in);
   q.assumed = job.parameters[stands_in];
   q.unit = unit_of(job, stands_in);
   if (row.low < row.high) {
@@ -66,7 +66,7 @@ void ask_image(Job& job) {
     add(job, "q_barcode_direction", "image.barcode_direction", "resolution_along_dpi", physics);
   }
   if (job.channels.size() > 1 && !image.registration) {
-    add(job, "q_registration", "image.registration", "joints", detail);
+    add(job, "q_registration", "image.registration", "placement", detail);
   }
 }
 
@@ -85,7 +85,11 @@ void ask_line(Job& job) {
         physics - 5);
   }
   if (!line.weave && !job.request->image.margin && !job.radius) {
-    add(job, "q_weave", "line.weave", "heads_total", detail);
+    if (job.single_pass) {
+      add(job, "q_weave", "line.weave", P::weave_mm, detail);
+    } else {
+      add(job, "q_weave", "line.weave", "heads_total", detail);
+    }
   }
   if ((job.scanning || !line.mode) && !line.indexing) {
     add(job, "q_indexing", "line.indexing", "family", choice);

@@ -90,9 +90,10 @@ void Judge::gate_station(const Search& search, const std::vector<Candidate>& ane
   std::vector<const Candidate*> parts;
   parts.reserve(anew.size());
   for (const Candidate& c : anew) parts.push_back(&c);
-  const Stations stations(search, book_);
+  const Stations stations(search);
   judged_.groups = groups_of(parts, stations.arrangements(parts));
   size_again(*search.job, book_, judged_.groups, judged_.sizing);
+  stand_pinning(judged_.sizing.pinning, judged_.groups);
   const Sized sized = sized_of(*search.job, judged_.groups, judged_.sizing);
   for (const Finding& f : stations.gate(judged_.groups, sized, nullptr)) {
     judged_.failing.push_back(to_reason(f, {}));
@@ -102,7 +103,7 @@ void Judge::gate_station(const Search& search, const std::vector<Candidate>& ane
 const Judged& Judge::of(const Job& job) {
   judged_.failing.clear();
   judged_.groups.clear();
-  const Search search = prepare(job, *catalogue_);
+  const Search search = prepare(job, *catalogue_, book_);
   std::vector<Candidate> anew;
   for (const GroupNeed& need : search.groups) {
     const auto same = std::find_if(parts_.begin(), parts_.end(), [&](const Part& part) {

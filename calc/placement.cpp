@@ -30,6 +30,7 @@ class Writer {
                                    terms_.count()};
     std::vector<BudgetTerm> nozzle{terms_.mount(), terms_.straightness(g)};
     if (apart > Length{} || g.scan) motion.push_back(terms_.gap(g));
+    if (g.scan) add_thickness(g, motion);
     if (apart > Length{}) {
       motion.push_back(terms_.thermal(apart));
       if (!g.scan) motion.push_back(terms_.wheel(apart));
@@ -46,7 +47,7 @@ class Writer {
     Length apart;
     for (const Group& g : groups) {
       positions += g.positions;
-      apart += g.footprint;
+      apart += g.footprint + pinned_length(g);
     }
     if (positions < 2) return;
     apart -= row_step(groups.back());
@@ -54,6 +55,7 @@ class Writer {
     std::vector<BudgetTerm> motion{terms_.mount(), terms_.gap(g), terms_.drop_speed(g),
                                    terms_.count(), terms_.thermal(apart)};
     std::vector<BudgetTerm> nozzle{terms_.mount()};
+    if (g.scan) add_thickness(g, motion);
     if (!g.scan) motion.push_back(terms_.wheel(apart));
     if (!g.scan) nozzle.push_back(terms_.weave(apart));
     add("colour", true, {}, registration(groups), std::move(motion));
@@ -64,12 +66,14 @@ class Writer {
     const Given<Length>& asked = job_.request->image.placement;
     if (!asked) return;
     Length reach = terms_.sensor_distance();
-    for (const Group& g : groups) reach += g.footprint;
+    for (const Group& g : groups) reach += g.footprint + pinned_length(g);
     const Group& g = slowest_arrival(groups);
     const Length limit = served_low(*asked);
-    add("image", true, {}, limit,
-        {terms_.sensor(), terms_.gap(g), terms_.drop_speed(g), terms_.count(), terms_.wheel(reach),
-         terms_.thermal(reach)});
+    std::vector<BudgetTerm> motion{terms_.sensor(), terms_.gap(g)};
+    add_thickness(g, motion);
+    motion.insert(motion.end(), {terms_.drop_speed(g), terms_.count(), terms_.wheel(reach),
+                                 terms_.thermal(reach)});
+    add("image", true, {}, limit, std::move(motion));
     add("image", false, {}, limit, {terms_.mount(), terms_.whole_weave()});
   }
 
@@ -86,6 +90,10 @@ class Writer {
     budget.terms = std::move(terms);
     add_up(budget);
     budgets_.push_back(std::move(budget));
+  }
+
+  void add_thickness(const Group& g, std::vector<BudgetTerm>& terms) const {
+    if (PlacementTerms::is_uneven(g)) terms.push_back(terms_.thickness(g));
   }
 
   /// The group whose drops answer most to a changed gap.
@@ -135,12 +143,27 @@ std::vector<const Budget*> failed(const std::vector<Budget>& budgets) {
   return list;
 }
 
-Finding finding_of(const Budget& b) {
+/// The group as the job names it, for a budget does not outlive its finding.
+std::string_view name_in(const Job& job, const std::string& group) {
+  for (const ChannelGroup& known : job.groups) {
+    if (known.name == group) return known.name;
+  }
+  return {};
+}
+
+Finding finding_of(const Job& job, const Budget& b) {
   const std::string_view key = b.terms[largest_term(b)].field;
   const std::size_t point = key.rfind('.');
-  return {"placement", b.name, in_um(b.expanded),    in_um(b.limit),
-          "um",        false,  key.substr(0, point), key.substr(point + 1),
-          {}};
+  return {"placement",
+          b.name,
+          in_um(b.expanded),
+          in_um(b.limit),
+          "um",
+          false,
+          key.substr(0, point),
+          key.substr(point + 1),
+          {},
+          name_in(job, b.group)};
 }
 
 void stopping_gate(const std::vector<Group>& groups, std::vector<Finding>& failures) {
@@ -178,7 +201,7 @@ void placement_gate(const Job& job, const std::vector<Group>& groups,
   stopping_gate(groups, failures);
   const std::vector<Budget> kind = placement_budgets(job, groups, Assumed::kind);
   for (const Budget* b : failed(kind)) {
-    if (b->name != "image") failures.push_back(finding_of(*b));
+    if (b->name != "image") failures.push_back(finding_of(job, *b));
   }
   if (conditions == nullptr) return;
   const std::vector<Budget> likely = placement_budgets(job, groups, Assumed::likely);
@@ -186,7 +209,7 @@ void placement_gate(const Job& job, const std::vector<Group>& groups,
     const bool known = std::any_of(failures.begin(), failures.end(), [&](const Finding& f) {
       return f.code == "placement" && f.subject == b->name;
     });
-    if (!known) conditions->push_back(finding_of(*b));
+    if (!known) conditions->push_back(finding_of(job, *b));
   }
 }
 

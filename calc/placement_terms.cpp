@@ -105,6 +105,14 @@ BudgetTerm PlacementTerms::gap(const Group& g) const {
               likely > 0 ? value / likely : 0, g);
 }
 
+BudgetTerm PlacementTerms::thickness(const Group& g) const {
+  const double share = assumed_ == Assumed::likely ? 1 : 0;
+  return late("thickness", {in_mm(job_.thickness_variation) * share, "product.thickness_variation"},
+              "mm", g.flight->thickness_delay, share, g);
+}
+
+bool PlacementTerms::is_uneven(const Group& g) { return g.flight->thickness_delay > Time{}; }
+
 BudgetTerm PlacementTerms::count() const {
   const double um = of(P::encoder_count_um);
   return made("count", TermKind::resolution, {um, parameter(P::encoder_count_um).key}, "um",

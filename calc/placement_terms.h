@@ -31,6 +31,12 @@ class PlacementTerms {
   BudgetTerm straightness(const Group& group) const;
   BudgetTerm drop_speed(const Group& group) const;
   BudgetTerm gap(const Group& group) const;
+  /// The product's own variation of thickness. It is one and the same to all heads that pass a
+  /// place, so it parts only what is printed to and fro, and the image from the product. At the
+  /// kind end it is none: what differs from product to product is set off by the throw.
+  BudgetTerm thickness(const Group& group) const;
+  /// Whether the thickness is known to vary.
+  static bool is_uneven(const Group& group);
   BudgetTerm count() const;
   /// The trigger is timed to the middle of smallest and largest drop: each is off by half.
   BudgetTerm levels(const Group& group) const;

@@ -6,6 +6,7 @@
 #include "calc/flight_inputs.h"
 #include "calc/lattice.h"
 #include "calc/selection_parts.h"
+#include "calc/station_cure.h"
 
 namespace calc {
 
@@ -38,11 +39,13 @@ bool uses(const Option& option, std::size_t head) {
 class Run {
  public:
   Run(const Job& job, const Catalogue& catalogue)
-      : search_(prepare(job, catalogue)), stations_(search_) {
+      : own_book_(std::make_unique<const PriceBook>(catalogue, job.currency)),
+        search_(prepare(job, catalogue, *own_book_)),
+        stations_(search_) {
     run(nullptr);
   }
   Run(const Job& job, const Catalogue& catalogue, SearchStore& store, const std::vector<char>* only)
-      : search_(prepare(job, catalogue)), stations_(search_, store.book, store.advances) {
+      : search_(prepare(job, catalogue, store.book)), stations_(search_, store.advances) {
     search_.flights = &store.flights;
     run(only);
   }
@@ -213,7 +216,10 @@ class Run {
       const auto facts = mode_facts(search_, head, head.modes[a.shape.mode], unused);
       out.push_back(to_group(search_, search_.groups[g], *facts, a, placed));
     }
-    if (placed) stand_in_line(*search_.job, out);
+    if (!placed) return out;
+    const Job& job = *search_.job;
+    stand_pinning(size_pinning(job, *search_.book, out, channel_loads(job, out)), out);
+    stand_in_line(job, out);
     return out;
   }
 
@@ -301,6 +307,7 @@ class Run {
     }
   }
 
+  std::unique_ptr<const PriceBook> own_book_;
   Search search_;
   Stations stations_;
   std::vector<Field> fields_;

@@ -61,8 +61,10 @@ void placement_defaults(Defaults& d, const std::vector<Group>& groups) {
   d.use_if(!r.line.mount_tolerance, P::mount_um);
   d.use_if(!r.line.wheel_error, P::wheel_error);
   d.use(P::thermal_drift_k);
-  if (groups.front().scan || d.job().radius) return;
-  d.use_if(!r.line.weave, P::weave_mm);
+  if (d.job().radius) return;
+  // The product of a carriage stands still but for its place, off which it may have wandered.
+  d.use_if(!r.line.weave && (image || !groups.front().scan), P::weave_mm);
+  if (groups.front().scan) return;
   d.use_if(!r.line.weave_wavelength, P::weave_wavelength_m);
 }
 
@@ -85,7 +87,7 @@ void head_defaults(Defaults& d, const Group& group, const Head& head) {
   d.use_if(!head.overlap && !joins && group.heads_across > 1, P::overlap_nozzles);
   d.use_if(group.rows_staggered > 1, P::body_gap_mm);
   d.use(P::row_gap_mm);
-  d.use_if(group.frequency_use > d.job().parameters[P::high_use], P::high_use);
+  for (const P id : {P::reserve, P::high_use}) d.use(id);
   d.use_if(!d.job().throw_distance && !head.throw_nominal, P::throw_mm);
   d.use_if(!head.throw_least, P::throw_least_mm);
   d.use_if(d.job().radius || d.job().radius_across, P::slope_limit_deg);

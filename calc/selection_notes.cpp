@@ -250,7 +250,7 @@ void annotate(const Search& search, const Stations& stations,
               const std::vector<const Candidate*>& chosen, Selection& selection) {
   std::vector<Finding> conditions;
   job_conditions(search, conditions);
-  const std::vector<Group> groups = groups_of(chosen, stations.arrangements(chosen));
+  std::vector<Group> groups = groups_of(chosen, stations.arrangements(chosen));
   for (std::size_t g = 0; g < chosen.size(); ++g) {
     annotate_part(search, search.groups[g], *chosen[g], conditions, selection.warnings);
   }
@@ -260,7 +260,8 @@ void annotate(const Search& search, const Stations& stations,
   for (Notice& n : ink_warnings(*search.job, inks)) selection.warnings.push_back(std::move(n));
   drop_repeated(selection.warnings);
   std::vector<Finding> of_station;
-  stations.gate(groups, stations.sized(groups), &of_station);
+  const Sized size = stations.sized(groups);
+  stations.gate(groups, size, &of_station);
   add_conditions(of_station, conditions);
   for (const Finding& f : conditions) {
     selection.conditions.push_back(to_notice(f));

@@ -57,10 +57,8 @@ Sized sized_of(const Job& job, const std::vector<Group>& groups, const Sizing& s
 class Stations {
  public:
   explicit Stations(const Search& search);
-  /// With a book of the search's catalogue and currency, which must outlive it.
-  Stations(const Search& search, const PriceBook& book);
-  /// And with a store of advances, which must outlive it too.
-  Stations(const Search& search, const PriceBook& book, Advances& advances);
+  /// With a store of advances, which must outlive it.
+  Stations(const Search& search, Advances& advances);
   ~Stations();
   Stations(const Stations&) = delete;
   Stations& operator=(const Stations&) = delete;
@@ -70,7 +68,8 @@ class Stations {
   Option make(std::vector<const Candidate*> parts) const;
   /// The arrangements of a station's parts; those of a carriage ride together.
   std::vector<Arrangement> arrangements(const std::vector<const Candidate*>& parts) const;
-  Sized sized(const std::vector<Group>& groups) const;
+  /// Tells the groups where their pinning stands.
+  Sized sized(std::vector<Group>& groups) const;
   /// Gates on the whole station, the shared carriage among them; conditions only where `conditions`
   /// is not null.
   std::vector<Finding> gate(const std::vector<Group>& groups, const Sized& size,
@@ -82,8 +81,6 @@ class Stations {
   std::vector<Arrangement> lengthen(std::vector<const Candidate*>& parts) const;
 
   const Search* search_;
-  std::unique_ptr<const PriceBook> own_;
-  const PriceBook* book_;
   std::unique_ptr<Sizing> scratch_;  ///< overwritten by every sized()
   // Only a store of what was worked out before: const calls give the same whatever it holds.
   mutable Advances own_advances_;

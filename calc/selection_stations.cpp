@@ -277,15 +277,9 @@ std::vector<Arrangement> Stations::lengthen(std::vector<const Candidate*>& parts
   }
 }
 
-Stations::Stations(const Search& search)
-    : search_(&search),
-      own_(std::make_unique<const PriceBook>(*search.catalogue, search.job->currency)),
-      book_(own_.get()),
-      scratch_(std::make_unique<Sizing>()) {}
-Stations::Stations(const Search& search, const PriceBook& book)
-    : search_(&search), book_(&book), scratch_(std::make_unique<Sizing>()) {}
-Stations::Stations(const Search& search, const PriceBook& book, Advances& advances)
-    : search_(&search), book_(&book), scratch_(std::make_unique<Sizing>()), advances_(&advances) {}
+Stations::Stations(const Search& search) : search_(&search), scratch_(std::make_unique<Sizing>()) {}
+Stations::Stations(const Search& search, Advances& advances)
+    : search_(&search), scratch_(std::make_unique<Sizing>()), advances_(&advances) {}
 Stations::~Stations() = default;
 
 Sized sized_of(const Job& job, const std::vector<Group>& groups, const Sizing& sizing) {
@@ -299,8 +293,9 @@ Sized sized_of(const Job& job, const std::vector<Group>& groups, const Sizing& s
   return result;
 }
 
-Sized Stations::sized(const std::vector<Group>& groups) const {
-  size_again(*search_->job, *book_, groups, *scratch_);
+Sized Stations::sized(std::vector<Group>& groups) const {
+  size_again(*search_->job, *search_->book, groups, *scratch_);
+  stand_pinning(scratch_->pinning, groups);
   return sized_of(*search_->job, groups, *scratch_);
 }
 
@@ -324,7 +319,7 @@ std::vector<Finding> Stations::gate(const std::vector<Group>& groups, const Size
 
 Option Stations::make(std::vector<const Candidate*> parts) const {
   const std::vector<Arrangement> arrangements = lengthen(parts);
-  const std::vector<Group> groups = groups_of(parts, arrangements);
+  std::vector<Group> groups = groups_of(parts, arrangements);
   const Sized size = sized(groups);
   Option option;
   option.key = key_of(*search_, arrangements, size.quote);

@@ -90,6 +90,7 @@ struct DropFlight {
   std::array<LevelFlight, 2> levels;     ///< smallest and largest in use
   Length budget_throw;                   ///< the greatest nominal one: what the budgets are of
   Time gap_delay;                        ///< by the throw's variation, of the smallest drop
+  Time thickness_delay;                  ///< by that of the product's thickness, of the same
   Time speed_delay;                      ///< by the spread of speeds, of the smallest drop
   Time level_delay;                      ///< between the smallest and the largest drop
   Length sag_spread;                     ///< between them, of jets that lie level; else zero
@@ -116,7 +117,9 @@ struct Group {
       overlap;      ///< of one head; nozzle pitch; from head to head; of swaths
   int nozzles = 0;  ///< per colour and head
   int bits = 1;
-  Length footprint;                  ///< of the rows of this group, along the line
+  Length footprint;       ///< of the rows of this group, along the line
+  int pinned_places = 0;  ///< pinning behind its first so many colour positions; none on a carriage
+  Length pinned_each;     ///< length of its lamps at one of them, along the line
   std::optional<DropFlight> flight;  ///< absent where the catalogue gives no speed of the drops
   std::optional<Temperature> jetting_temperature;
   std::optional<Viscosity> viscosity;  ///< at the jetting temperature
@@ -124,5 +127,8 @@ struct Group {
   std::vector<BarcodeFit> barcodes;
   std::vector<HeadPlace> places;
 };
+
+/// Length along the line [m] that pinning takes within and behind a group.
+inline Length pinned_length(const Group& g) { return g.pinned_places * g.pinned_each; }
 
 }  // namespace calc

@@ -139,8 +139,15 @@ struct Stage {
   std::optional<double> safe_distance_m{}, guard_density{};  ///< for a working day of stray light
   std::vector<StrayLight> stray{};
   std::optional<double> exhaust_m3_per_h{}, dew_point_degc{};
+  std::optional<double> speed_limit_m_per_s{};  ///< of the line, that the units installed serve
   std::optional<double> vapour_kg_per_h{};
   std::optional<Airing> airing{};
+};
+
+/// The highest speed of the line with all that is installed, and what sets it: heads or a stage.
+struct StationSpeed {
+  Speed speed;
+  std::string by;
 };
 
 struct BomLine {
@@ -204,8 +211,9 @@ struct Station {
   std::optional<LeadTime> lead_time;
   Cost cost;
   std::vector<Spare> spares;
-  Length footprint;              ///< of the whole station along the line
-  std::vector<Notice> warnings;  ///< of the bill and the costs (station_warning_codes)
+  Length footprint;                         ///< of the whole station along the line
+  std::optional<StationSpeed> speed_limit;  ///< none on a carriage
+  std::vector<Notice> warnings;             ///< of the bill and the costs (station_warning_codes)
 };
 
 }  // namespace calc

@@ -8,6 +8,7 @@
 #include "calc/cost.h"
 #include "calc/drive.h"
 #include "calc/station_sizing.h"
+#include "calc/station_speed.h"
 #include "calc/station_stages.h"
 
 namespace calc {
@@ -152,6 +153,7 @@ Station size_station(const Job& job, const Catalogue& catalogue, const std::vect
   describe_drive(job, book, groups, sizing, station);
   add_consumption(job, sizing, station);
   station.stages = stages_of(job, sizing);
+  add_speed_limits(job, groups, sizing, station);
   station.bom = bom_lines(job, groups, sizing.needs.list());
   station.bom_total = sizing.bill.priced;
   station.bom_unpriced = sizing.bill.unpriced;

@@ -1,6 +1,8 @@
 #include "calc/station_cure.h"
 
 #include <algorithm>
+#include <numeric>
+#include <utility>
 
 #include "calc/compare.h"
 #include "calc/present_value.h"
@@ -31,9 +33,18 @@ struct LampDemand {
 struct LampSearch {
   const Job& job;
   const PriceBook& book;
-  const std::vector<Group>& groups;
+  std::optional<std::size_t> head;  ///< of the first group, for which an exhaust would be chosen
+  bool exhausted;                   ///< an ink asks for exhaust anyway
   const Scan* scan;
 };
+
+LampSearch search_of(const Job& job, const PriceBook& book, const std::vector<Group>& groups) {
+  std::optional<std::size_t> head;
+  if (!groups.empty()) head = book.find_head(groups.front().head).value_or(book.head_count());
+  const bool exhausted = std::any_of(groups.begin(), groups.end(),
+                                     [&](const Group& g) { return wants_vapour_exhaust(job, g); });
+  return {job, book, head, exhausted, fastest_scan(groups)};
+}
 
 bool usable(const Lamp& lamp) {
   return lamp.irradiance && lamp.window_along && lamp.window_across &&
@@ -104,19 +115,15 @@ struct LampCost {
 };
 
 /// The exhaust an arc lamp asks for, where no ink asks for it already.
-void add_exhaust(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
-                 LampCost& cost) {
-  const bool there = std::any_of(groups.begin(), groups.end(),
-                                 [&](const Group& g) { return wants_vapour_exhaust(job, g); });
-  if (there || groups.empty()) return;
-  const std::size_t head = book.find_head(groups.front().head).value_or(book.head_count());
-  const Priced<Part>* fan = book.part(PartKind::exhaust, head, InkFamily::uv);
+void add_exhaust(const LampSearch& s, LampCost& cost) {
+  if (s.exhausted || !s.head) return;
+  const Priced<Part>* fan = s.book.part(PartKind::exhaust, *s.head, InkFamily::uv);
   if (fan == nullptr || !fan->row.price) ++cost.unpriced;
   if (fan != nullptr && fan->row.price) cost.sum = cost.sum + *fan->row.price;
 }
 
-LampCost lamp_cost(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
-                   const Priced<Lamp>& lamp, const LampFit& fit) {
+LampCost lamp_cost(const LampSearch& s, const Priced<Lamp>& lamp, const LampFit& fit) {
+  const Job& job = s.job;
   LampCost cost;
   const std::optional<Money> price = times(lamp.row.price, fit.lamps);
   if (price) cost.sum = *price;
@@ -127,7 +134,7 @@ LampCost lamp_cost(const Job& job, const PriceBook& book, const std::vector<Grou
     const double kwh = fit.lit * power->value.si() / 1e3 * (running_time(job).si() / 3600);
     cost.sum = ownership(cost.sum, to_money(kwh * job.energy.value), job.discount.value, job.years);
   }
-  if (lamp.item->mercury && lamp.item->mercury->value) add_exhaust(job, book, groups, cost);
+  if (lamp.item->mercury && lamp.item->mercury->value) add_exhaust(s, cost);
   return cost;
 }
 
@@ -150,7 +157,7 @@ void try_lamp(const LampSearch& s, const Priced<Lamp>& lamp, const LampDemand& d
     if (!curing.failure) curing.failure = failure;
     return;
   }
-  const LampCost cost = lamp_cost(s.job, s.book, s.groups, lamp, *fit);
+  const LampCost cost = lamp_cost(s, lamp, *fit);
   if (curing.lamp != nullptr && !(cost < best)) return;
   best = cost;
   curing.lamp = &lamp;
@@ -202,20 +209,23 @@ bool prints_uv(const Job& job, const std::vector<ChannelLoad>& loads) {
   });
 }
 
-/// Places of pinning along the line: behind every colour position of the groups that ask for it but
-/// the last of the station, which goes to the final cure. At least one.
-int pinning_sets(const Job& job, const std::vector<Group>& groups,
-                 const std::vector<ChannelLoad>& loads) {
-  int sets = 0;
+/// Places of pinning along the line by group: behind every colour position of those that ask for it
+/// but the last of the station, which goes to the final cure. At least one.
+std::vector<int> pinning_places(const Job& job, const std::vector<Group>& groups,
+                                const std::vector<ChannelLoad>& loads) {
+  std::vector<int> places(groups.size(), 0);
   bool last = false;
+  int sum = 0;
   for (std::size_t g = 0; g < groups.size(); ++g) {
     last = std::any_of(loads.begin(), loads.end(), [&](const ChannelLoad& load) {
       const Ink* ink = job.channels[load.channel].ink;
       return load.group == g && ink != nullptr && ink->pinning_dose;
     });
-    if (last) sets += groups[g].positions;
+    if (last) places[g] = groups[g].positions;
+    sum += places[g];
   }
-  return std::max(1, last ? sets - 1 : sets);
+  if (last && sum > 1) --places.back();
+  return places;
 }
 
 /// What follows from the lamps chosen.
@@ -232,8 +242,7 @@ void add_lamps(const LampSearch& s, int sets, Curing& curing) {
     curing.heat = std::max(heat, Power());
   }
   // On a carriage the lamps travel: they take no length of the line.
-  const Length depth = lamp.depth ? lamp.depth->value : lamp.window_along->value;
-  if (s.scan == nullptr) curing.along = depth * curing.rows;
+  if (s.scan == nullptr) curing.along = lamp_depth(lamp) * curing.rows;
 }
 
 bool sizable(const Job& job, const Scan* scan) {
@@ -241,7 +250,80 @@ bool sizable(const Job& job, const Scan* scan) {
   return moves && printed_width(job) > Length();
 }
 
+/// Pinning in those places along the line, and its lamps; none on a carriage.
+Curing pinning_of(const LampSearch& s, const std::vector<ChannelLoad>& loads,
+                  std::vector<int> places) {
+  Curing pinning;
+  pinning.dose = largest(s.job, loads, &Ink::pinning_dose);
+  pinning.needed = pinning.dose.has_value();
+  if (!pinning.needed || !sizable(s.job, s.scan)) return pinning;
+  LampDemand demand;
+  demand.dose = *pinning.dose;
+  demand.sets = std::max(1, std::accumulate(places.begin(), places.end(), 0));
+  demand.dimmable = true;
+  pinning.sets = demand.sets;
+  pinning.places = std::move(places);
+  // Dimmed with the line, they give the dose asked for and no more: too little to fail by heat.
+  choose_lamp(s, demand, {}, pinning);
+  pinning.web.reset();
+  if (pinning.lamp != nullptr) add_lamps(s, demand.sets, pinning);
+  return pinning;
+}
+
+/// The final cure behind that pinning, and its lamps.
+Curing curing_of(const LampSearch& s, const std::vector<ChannelLoad>& loads,
+                 const Curing& pinning) {
+  Curing curing;
+  curing.needed = prints_uv(s.job, loads);
+  curing.dose = largest(s.job, loads, &Ink::cure_dose);
+  curing.least = largest(s.job, loads, &Ink::cure_irradiance);
+  if (!curing.dose || !sizable(s.job, s.scan)) return curing;
+  LampDemand demand;
+  demand.dose = *curing.dose;
+  demand.least = curing.least;
+  demand.reaction = cure_reaction(s.job, loads);
+  TemperatureDifference before;
+  const std::optional<WebHeat> web = web_heat(s.job);
+  if (web && pinning.dose) {
+    before = lamp_rise(s.job, *web, *pinning.dose * pinning.sets, false, Dose());
+  }
+  choose_lamp(s, demand, before, curing);
+  if (curing.lamp != nullptr) add_lamps(s, demand.sets, curing);
+  return curing;
+}
+
+/// Depth on a carriage of the lamp of a stage, one side.
+Length rider_depth(const PriceBook& book, const Curing& stage) {
+  if (!stage.needed) return {};
+  if (stage.lamp != nullptr) return lamp_depth(*stage.lamp->item);
+  Length deepest;
+  for (const Priced<Lamp>& lamp : book.lamps()) {
+    deepest = std::max(deepest, lamp_depth(*lamp.item));
+  }
+  return deepest;
+}
+
 }  // namespace
+
+void stand_pinning(const Curing& pinning, std::vector<Group>& groups) {
+  for (std::size_t g = 0; g < groups.size(); ++g) {
+    groups[g].pinned_places = g < pinning.places.size() ? pinning.places[g] : 0;
+    groups[g].pinned_each = pinning.along / pinning.sets;
+  }
+}
+
+Length lamp_depth(const Lamp& lamp) {
+  if (lamp.depth) return lamp.depth->value;
+  return lamp.window_along ? lamp.window_along->value : Length();
+}
+
+Length carriage_lamps(const Job& job, const PriceBook& book, const CarriageInks& inks,
+                      const Scan& scan) {
+  const LampSearch s{job, book, inks.head, inks.exhausted, &scan};
+  const Curing pinning = pinning_of(s, inks.loads, {});
+  const Curing curing = curing_of(s, inks.loads, pinning);
+  return carriage_sides * (rider_depth(book, pinning) + rider_depth(book, curing));
+}
 
 const Scan* fastest_scan(const std::vector<Group>& groups) {
   const Scan* fastest = nullptr;
@@ -272,43 +354,14 @@ LampWindow window_of(const Job& job, const Lamp& lamp) {
 
 Curing size_pinning(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
                     const std::vector<ChannelLoad>& loads) {
-  Curing pinning;
-  pinning.dose = largest(job, loads, &Ink::pinning_dose);
-  pinning.needed = pinning.dose.has_value();
-  const LampSearch s{job, book, groups, fastest_scan(groups)};
-  if (!pinning.needed || !sizable(job, s.scan)) return pinning;
-  LampDemand demand;
-  demand.dose = *pinning.dose;
-  demand.sets = s.scan == nullptr ? pinning_sets(job, groups, loads) : 1;
-  demand.dimmable = true;
-  pinning.sets = demand.sets;
-  // Dimmed with the line, they give the dose asked for and no more: too little to fail by heat.
-  choose_lamp(s, demand, {}, pinning);
-  pinning.web.reset();
-  if (pinning.lamp != nullptr) add_lamps(s, demand.sets, pinning);
-  return pinning;
+  const LampSearch s = search_of(job, book, groups);
+  return pinning_of(s, loads,
+                    s.scan == nullptr ? pinning_places(job, groups, loads) : std::vector<int>());
 }
 
 Curing size_curing(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
                    const std::vector<ChannelLoad>& loads, const Curing& pinning) {
-  Curing curing;
-  curing.needed = prints_uv(job, loads);
-  curing.dose = largest(job, loads, &Ink::cure_dose);
-  curing.least = largest(job, loads, &Ink::cure_irradiance);
-  const LampSearch s{job, book, groups, fastest_scan(groups)};
-  if (!curing.dose || !sizable(job, s.scan)) return curing;
-  LampDemand demand;
-  demand.dose = *curing.dose;
-  demand.least = curing.least;
-  demand.reaction = cure_reaction(job, loads, groups);
-  TemperatureDifference before;
-  const std::optional<WebHeat> web = web_heat(job);
-  if (web && pinning.dose) {
-    before = lamp_rise(job, *web, *pinning.dose * pinning.sets, false, Dose());
-  }
-  choose_lamp(s, demand, before, curing);
-  if (curing.lamp != nullptr) add_lamps(s, demand.sets, curing);
-  return curing;
+  return curing_of(search_of(job, book, groups), loads, pinning);
 }
 
 }  // namespace calc

@@ -26,6 +26,7 @@ struct Curing {
   double strokes = 0;  ///< on a carriage: over a point, window along the feed / advance
   std::optional<Irradiance> least;  ///< the inks ask for, of aged lamps
   int sets = 1;                     ///< of rows, of pinning in several places
+  std::vector<int> places;          ///< of pinning on a line: sets behind each group's positions
   int lit = 0;                      ///< lamps lit at a time
   Power optical;                    ///< of the lamps lit, new
   std::optional<Power> heat;  ///< left in them for their coolant; none where power is not known
@@ -57,6 +58,26 @@ Curing size_curing(const Job& job, const PriceBook& book, const std::vector<Grou
 /// position but the last. `given` is the dose of one place.
 Curing size_pinning(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
                     const std::vector<ChannelLoad>& loads);
+
+/// Tells the groups where their pinning stands.
+void stand_pinning(const Curing& pinning, std::vector<Group>& groups);
+
+/// Depth of a lamp along the motion [m]; its window where the row states none.
+Length lamp_depth(const Lamp& lamp);
+
+/// What the lamps of a carriage hang on beside its speed and advance.
+struct CarriageInks {
+  std::vector<ChannelLoad> loads;  ///< channel and laydown alone, of all groups
+  std::size_t head = 0;            ///< of the first group, its index in the catalogue
+  bool exhausted = false;          ///< an ink asks for exhaust anyway
+};
+
+/// Length on a carriage [m] of the lamps that size_pinning() and size_curing() choose for it: one
+/// of each stage on either side of the heads, for what is lit together stands side by side along
+/// the feed. Where a stage is needed and none can be chosen, the deepest of the catalogue counts.
+/// Of the scan only speed, advance, steps and passes are read.
+Length carriage_lamps(const Job& job, const PriceBook& book, const CarriageInks& inks,
+                      const Scan& scan);
 
 /// Drying of aqueous inks.
 struct Drying {

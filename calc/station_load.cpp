@@ -41,6 +41,7 @@ ChannelLoad load_of(const Job& job, const Group& group, std::size_t channel, Are
   ChannelLoad load;
   load.channel = channel;
   load.heads = group.heads_total / std::max(1, group.positions);
+  load.laydown = laydown;
   load.active_nozzles = active_nozzles(job, group, load.heads);
   load.data = data_rate(load.active_nozzles, group.frequency_per_nozzle, group.bits);
   load.solid = solid_flow(job, group, laydown);
@@ -64,14 +65,21 @@ bool wants_pretreatment(const Job& job, const Channel& channel) {
   return !at_least(served_low(*energy), served_high(*channel.ink->surface_tension) + margin);
 }
 
+bool wants_vapour_exhaust(const Job& job, std::size_t channel) {
+  const Channel& c = job.channels[channel];
+  const bool light =
+      c.ink != nullptr && c.ink->flash_point && c.ink->flash_point->low < light_vapour_below;
+  return light || c.family == InkFamily::solvent || c.family == InkFamily::aqueous;
+}
+
 bool wants_vapour_exhaust(const Job& job, const Group& group) {
-  return std::any_of(job.channels.begin(), job.channels.end(), [&](const Channel& c) {
+  for (std::size_t i = 0; i < job.channels.size(); ++i) {
+    const std::string& name = job.channels[i].name;
     const bool here =
-        std::find(group.channels.begin(), group.channels.end(), c.name) != group.channels.end();
-    const bool light =
-        c.ink != nullptr && c.ink->flash_point && c.ink->flash_point->low < light_vapour_below;
-    return here && (light || c.family == InkFamily::solvent || c.family == InkFamily::aqueous);
-  });
+        std::find(group.channels.begin(), group.channels.end(), name) != group.channels.end();
+    if (here && wants_vapour_exhaust(job, i)) return true;
+  }
+  return false;
 }
 
 AreaRates area_rates(const Job& job, const std::vector<Group>& groups) {
@@ -107,17 +115,19 @@ std::vector<ChannelLoad> channel_loads(const Job& job, const std::vector<Group>&
 }
 
 ProcessFilm process_film(const Job& job, const std::vector<ChannelLoad>& loads) {
-  VolumeFlow solid;
+  Length solid;
   ProcessFilm film{0, 0, process_limit(job)};
   for (const ChannelLoad& load : loads) {
-    if (job.channels[load.channel].kind == ColourKind::process) solid = std::max(solid, load.solid);
+    if (job.channels[load.channel].kind != ColourKind::process) continue;
+    solid = std::max(solid, load.laydown);
   }
-  if (solid <= VolumeFlow()) return film;
+  if (solid <= Length()) return film;
   for (const ChannelLoad& load : loads) {
     const Channel& channel = job.channels[load.channel];
     if (channel.kind != ColourKind::process) continue;
-    film.peak += load.peak / solid;
-    if (channel.cover_peak.origin.kind == OriginKind::given) film.given += load.peak / solid;
+    const double peak = load.laydown / solid * channel.cover_peak.value;
+    film.peak += peak;
+    if (channel.cover_peak.origin.kind == OriginKind::given) film.given += peak;
   }
   return film;
 }

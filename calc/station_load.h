@@ -12,6 +12,7 @@ struct ChannelLoad {
   std::size_t channel = 0;
   std::size_t group = 0;
   int heads = 0;              ///< heads that carry the channel
+  Length laydown;             ///< wet film of a solid
   double active_nozzles = 0;  ///< of this channel, all its heads together
   Frequency data;             ///< [bit/s]
   VolumeFlow solid;           ///< while printing a solid at the highest speed
@@ -38,6 +39,8 @@ bool wants_pretreatment(const Job& job, const Channel& channel);
 /// Whether the inks of a group ask for exhaust: solvent or aqueous ones, and whatever has its flash
 /// point below that of CLP category 3, 23 degC. Source: Regulation (EC) 1272/2008 Annex I.
 bool wants_vapour_exhaust(const Job& job, const Group& group);
+/// The same of one channel, by its index.
+bool wants_vapour_exhaust(const Job& job, std::size_t channel);
 
 /// Parts per time [1/s]: stated, else speed over pitch; none where neither is known.
 std::optional<Frequency> parts_rate(const Job& job);

@@ -18,10 +18,7 @@ Density ink_density(const Job& job, const Channel& channel) {
   return stated ? channel.ink->density->value : Density::from_si(job.parameters[P::ink_density]);
 }
 
-Dose cure_reaction(const Job& job, const std::vector<ChannelLoad>& loads,
-                   const std::vector<Group>& groups) {
-  const AreaRate area = area_rates(job, groups).highest;
-  if (area <= AreaRate()) return {};
+Dose cure_reaction(const Job& job, const std::vector<ChannelLoad>& loads) {
   const double process = process_share(job, loads);
   const auto per_mass = SpecificEnergy::from_si(job.parameters[P::cure_heat] * 1e3);
   Dose sum;
@@ -29,7 +26,7 @@ Dose cure_reaction(const Job& job, const std::vector<ChannelLoad>& loads,
     const Channel& channel = job.channels[load.channel];
     if (channel.family != InkFamily::uv) continue;
     const double share = channel.kind == ColourKind::process ? process : 1;
-    const Length film = load.passing * share / area;
+    const Length film = load.laydown * channel.cover_peak.value * share;
     sum += reaction_heat(area_mass(film, ink_density(job, channel)), per_mass);
   }
   return sum;

@@ -26,9 +26,9 @@ struct WebHeat {
 /// nullopt where the request states no mass per area: then ask.
 std::optional<WebHeat> web_heat(const Job& job);
 
-/// Heat of reaction of all UV inks [J/m2] at peak cover, process colours at their limit.
-Dose cure_reaction(const Job& job, const std::vector<ChannelLoad>& loads,
-                   const std::vector<Group>& groups);
+/// Heat of reaction of all UV inks [J/m2] at peak cover, process colours at their limit. Of a load
+/// only channel and laydown count.
+Dose cure_reaction(const Job& job, const std::vector<ChannelLoad>& loads);
 
 /// Rise of the web [K] under a dose, of an arc lamp with all its other radiation.
 TemperatureDifference lamp_rise(const Job& job, const WebHeat& web, Dose dose, bool arc,

@@ -81,6 +81,14 @@ void rows(const LampTrace& t) {
               *t.stage.rows, "", dose_basis);
 }
 
+/// The speed at which the rows of one place still give the dose asked for.
+void fastest(const LampTrace& t, std::vector<StepInput> inputs) {
+  if (!t.stage.speed_limit_m_per_s) return;
+  inputs.back() = {"H", *t.stage.dose_mj_per_cm2, "mJ/cm2", "given", "ink"};
+  t.w.formula(t.id("speed"), "v_max", "n*k*E*a*w/H", std::move(inputs),
+              *t.stage.speed_limit_m_per_s, "m/s", dose_basis);
+}
+
 /// What the lamps chosen give: W/cm2 times mm over m/s is mJ/cm2.
 void dose(const LampTrace& t) {
   if (!t.stage.dose_given_mj_per_cm2) return;
@@ -93,6 +101,7 @@ void dose(const LampTrace& t) {
     inputs.push_back(t.fastest());
     t.w.formula(id, "H_l", "n*k*E*a*w/v", inputs, *t.stage.dose_given_mj_per_cm2, "mJ/cm2",
                 dose_basis);
+    fastest(t, std::move(inputs));
     return;
   }
   inputs.push_back(chosen("n", *t.stage.rows, ""));
@@ -148,7 +157,7 @@ void web(const LampTrace& t) {
   const bool arc = t.lamp.mercury && t.lamp.mercury->value;
   const std::vector<ChannelLoad> loads = channel_loads(job, t.w.spec.chosen);
   const double strokes = t.scan == nullptr ? 1 : prints_over_point(*t.scan);
-  const Dose reaction = cure_reaction(job, loads, t.w.spec.chosen) / strokes;
+  const Dose reaction = cure_reaction(job, loads) / strokes;
   t.w.formula(t.id("web"), "T_w", "T_r+d+(f*a*10*H+q)/(m*c)",
               {from_value("T_r", job.room, served_high(job.room).in_celsius(), "degC",
                           "line.air_temperature"),

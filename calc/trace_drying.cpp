@@ -121,6 +121,26 @@ void length(DryTrace& t) {
               *t.stage.length_m, "m", rate_basis);
 }
 
+/// The speed up to which the dryers installed are long and strong enough.
+void fastest(DryTrace& t) {
+  const Drying& d = t.drying;
+  if (!t.stage.speed_limit_m_per_s || d.dryer == nullptr) return;
+  const Job& job = t.w.job;
+  std::string spare = "l_i/l";
+  std::vector<StepInput> inputs{
+      from_value("v", *job.speed, job.speed->high.si(), "m/s", "line.speed"),
+      chosen("l_i", d.along.si(), "m"), t.w.step("l", "station.drying.length")};
+  if (const Given<Power>& power = d.dryer->item->electrical; power && d.electrical > Power()) {
+    spare += ",n*P/P_e";
+    inputs.push_back(chosen("n", d.units, ""));
+    inputs.push_back(from_catalogue("P", power->value.si() / 1e3, "kW",
+                                    "dryer." + d.dryer->item->name + ".electrical"));
+    inputs.push_back(t.w.step("P_e", "station.drying.electrical"));
+  }
+  t.w.formula("station.drying.speed", "v_max", "v*min(" + spare + ")", std::move(inputs),
+              *t.stage.speed_limit_m_per_s, "m/s", balance);
+}
+
 void room_air(DryTrace& t) {
   const Job& job = t.w.job;
   const Given<double>& given = job.request->line.air_humidity;
@@ -166,11 +186,13 @@ double peak_share(const Job& job, const std::vector<ChannelLoad>& loads, const C
 void trace_drying(TraceWriter& w, const std::vector<ChannelLoad>& loads) {
   const Stage* stage = stage_of(w.spec, "drying");
   if (stage == nullptr || !w.job.width || *stage->length_m <= 0) return;
-  DryTrace t{w, *stage, size_drying(w.job, PriceBook(w.catalogue, w.job.currency), loads)};
+  const PriceBook book(w.catalogue, w.job.currency);
+  DryTrace t{w, *stage, size_drying(w.job, book, loads)};
   water(t, loads);
   energy(t);
   heat(t);
   length(t);
+  fastest(t);
   exhaust(t);
 }
 

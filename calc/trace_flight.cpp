@@ -240,6 +240,7 @@ class Flight {
                in_mm(far), "mm", gap_rule);
     late("gap", w_.step("H", g_ + ".throw_gap"), law(at, true), land(small.law, small.start, far),
          f_.gap_delay);
+    uneven(small);
     const double spread = f_.speed_spread.value_or(w_.job.parameters[P::speed_spread]);
     const Speed slow = small.start * (1 - spread);
     StepInput share = from_parameter(w_.job, "e", P::speed_spread);
@@ -255,6 +256,15 @@ class Flight {
     w_.formula(g_ + ".level_delay", "t_level", "abs(t_2-t_1)",
                {w_.step("t_2", g_ + ".large.time_budget"), w_.step("t_1", at + ".time_budget")},
                f_.level_delay.si() * 1e6, "us", difference);
+  }
+
+  void uneven(const LevelFlight& small) {
+    if (f_.thickness_delay <= Time{}) return;
+    const Length far = f_.budget_throw + w_.job.thickness_variation;
+    w_.formula(g_ + ".throw_thickness", "H_b", "H+b",
+               {w_.step("H", g_ + ".throw_budget"), thickness()}, in_mm(far), "mm", gap_rule);
+    late("thickness", w_.step("H", g_ + ".throw_thickness"), law(g_ + ".small", true),
+         land(small.law, small.start, far), f_.thickness_delay);
   }
 
   TraceWriter& w_;

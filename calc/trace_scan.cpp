@@ -5,7 +5,9 @@
 #include "calc/compare.h"
 #include "calc/lattice.h"
 #include "calc/scan.h"
+#include "calc/station_cure.h"
 #include "calc/trace_find.h"
+#include "calc/trace_stages.h"
 #include "calc/trace_writer.h"
 
 namespace calc {
@@ -81,19 +83,26 @@ void advance(TraceWriter& w, const Group& group, const std::string& g) {
   carriage_advance(w, group, g);
 }
 
-/// Lamps on both ends of the carriage: what its rows of heads leave over of its length.
-StepInput lamps(const TraceWriter& w) {
-  const Lamp* deepest = nullptr;
+/// The lamp of a stage on the carriage: the one chosen, else the catalogue's deepest.
+const Lamp* lamp_aboard(const TraceWriter& w, const Stage& stage) {
+  const Lamp* found = nullptr;
   for (const Lamp& lamp : w.catalogue.lamps) {
-    if (lamp.depth && (deepest == nullptr || lamp.depth->value > deepest->depth->value)) {
-      deepest = &lamp;
-    }
+    if (lamp.name == stage.equipment) return &lamp;
+    if (found == nullptr || lamp_depth(lamp) > lamp_depth(*found)) found = &lamp;
   }
-  const bool uv = std::any_of(w.job.groups.begin(), w.job.groups.end(),
-                              [](const ChannelGroup& c) { return c.family == InkFamily::uv; });
-  if (!uv || deepest == nullptr) return chosen("l", 0, "mm");
-  return from_catalogue("l", in_mm(deepest->depth->value), "mm",
-                        "lamp." + deepest->name + ".depth");
+  return found;
+}
+
+/// Adds the lamp of a kind of stage, which stands on both ends of the carriage.
+void add_lamp(const TraceWriter& w, const char* kind, const std::string& symbol, std::string& list,
+              std::vector<StepInput>& inputs) {
+  const Stage* stage = stage_of(w.spec, kind);
+  const Lamp* lamp = stage == nullptr ? nullptr : lamp_aboard(w, *stage);
+  if (lamp == nullptr) return;
+  list += "+2*" + symbol;
+  const std::string field = lamp->depth ? ".depth" : ".window_along";
+  inputs.push_back(
+      from_catalogue(symbol, in_mm(lamp_depth(*lamp)), "mm", "lamp." + lamp->name + field));
 }
 
 void array(TraceWriter& w, const Group& group, const std::string& g) {
@@ -101,12 +110,13 @@ void array(TraceWriter& w, const Group& group, const std::string& g) {
   std::string list;
   for (std::size_t i = 0; i < w.spec.chosen.size(); ++i) {
     const std::string symbol = numbered("d", i);
-    list += symbol + "+";
+    list += (i == 0 ? "" : "+") + symbol;
     inputs.push_back(chosen(symbol, in_mm(w.spec.chosen[i].footprint), "mm"));
   }
-  inputs.push_back(lamps(w));
-  w.formula(g + ".array", "L_a", list + "2*l", inputs, in_mm(group.scan->array_length), "mm",
-            {"rows of heads one behind the other, a lamp on either side with UV ink",
+  add_lamp(w, "pinning", "l_p", list, inputs);
+  add_lamp(w, "uv", "l", list, inputs);
+  w.formula(g + ".array", "L_a", list, inputs, in_mm(group.scan->array_length), "mm",
+            {"rows of heads one behind the other, the lamps chosen on either side with UV ink",
              SourceTag::computed, "all rows on one carriage"});
 }
 

@@ -15,6 +15,8 @@ const Basis annuity_basis{"present value of a yearly amount, year end", SourceTa
                           "real terms, no residual value"};
 const Basis swing_basis{"common practice, no source", SourceTag::practice,
                         "one term alone, the others as they are"};
+const Basis least_basis{"the slowest part sets the speed", SourceTag::computed,
+                        "as installed, at the doses and the cover asked for"};
 std::string channel_id(const std::string& channel) { return "station." + channel; }
 
 /// The group that prints a channel and its steps' prefix.
@@ -48,6 +50,26 @@ void data(TraceWriter& w, const std::vector<ChannelLoad>& loads) {
   }
   w.formula("station.data", "B", "sum(" + list + ")", inputs,
             w.spec.station->data_rate_bit_per_s * 1e-6, "Mbit/s", definition);
+}
+
+/// The least of what heads, lamps and dryers allow.
+void highest_speed(TraceWriter& w) {
+  if (!w.spec.station->speed_limit) return;
+  std::vector<StepInput> inputs;
+  std::string list;
+  const auto add = [&](const std::string& id) {
+    const std::string symbol = "v_" + std::to_string(inputs.size() + 1);
+    list += (list.empty() ? "" : ",") + symbol;
+    inputs.push_back(w.step(symbol, id));
+  };
+  for (std::size_t i = 0; i < w.spec.chosen.size(); ++i) {
+    add("g" + std::to_string(i + 1) + ".speed_limit");
+  }
+  for (const Stage& stage : w.spec.station->stages) {
+    if (stage.speed_limit_m_per_s) add("station." + stage.kind + ".speed");
+  }
+  w.formula("station.speed", "v_max", "min(" + list + ")", inputs,
+            w.spec.station->speed_limit->speed.si(), "m/s", least_basis);
 }
 
 void running_hours(TraceWriter& w) {
@@ -187,6 +209,7 @@ void trace_station(TraceWriter& w) {
   consumption_steps(w, loads);
   trace_cure(w);
   trace_drying(w, loads);
+  highest_speed(w);
   trace_vapour(w, loads);
   capital(w);
   yearly(w);

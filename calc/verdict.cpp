@@ -6,10 +6,14 @@
 
 #include "calc/judge.h"
 #include "calc/uncertainty.h"
+#include "calc/vary.h"
 #include "calc/verdict_uncertain.h"
 
 namespace calc {
 namespace {
+
+constexpr int halvings = 12;  // to a four thousandth of the range
+constexpr int edge_digits = 3;
 
 /// The row of the table behind an assumption; none for assumptions that are no number.
 std::optional<P> row_of(const Assumption& assumption) {
@@ -50,7 +54,10 @@ class Moves {
       Parameters parameters = job_.parameters;
       parameters.set(id, to);
       ends.push_back(figures(resolve(*job_.request, catalogue_, job_.date, parameters)));
-      if (fails()) conditions_.push_back(edge(std::string(row.key), to, unit, reason_));
+      if (!fails()) continue;
+      conditions_.push_back(edge(std::string(row.key), to, unit, reason_));
+      const std::optional<double> last = holds(id, now, to);
+      if (last) conditions_.back().args.push_back({"holds", *last, unit});
     }
     spreads_.add({std::string(row.key), unit, row.low, row.high}, ends);
   }
@@ -76,6 +83,38 @@ class Moves {
   }
 
   bool fails() const { return fails_; }
+
+  bool passes_at(P id, double value) {
+    Parameters parameters = job_.parameters;
+    parameters.set(id, value);
+    return judge_.of(resolve(*job_.request, catalogue_, job_.date, parameters)).failing.empty();
+  }
+
+  /// The value on the way from its other end to `to` up to which the groups pass, rounded to the
+  /// safe side; none where they pass nowhere. Numbers of things go by whole ones. As it stands a
+  /// tolerance counts at its kind end, so its own value is tried from just beside it.
+  std::optional<double> holds(P id, double now, double to) {
+    const Parameter& row = parameter(id);
+    const bool up = to > now;
+    if (row.unit == "dots" || row.unit == "nozzles" || row.unit == "passes" || row.unit == "a") {
+      double pass = now;
+      while (passes_at(id, pass + (up ? 1 : -1))) pass += up ? 1 : -1;
+      return pass;
+    }
+    const double beside = now + (to - now) * 1e-6;
+    const bool here = passes_at(id, beside);
+    double pass = here ? now : up ? row.low : row.high;
+    double fail = here ? to : beside;
+    if (!here && !passes_at(id, pass)) return std::nullopt;
+    for (int i = 0; i < halvings; ++i) {
+      const double middle = (pass + fail) / 2;
+      (passes_at(id, middle) ? pass : fail) = middle;
+    }
+    if (pass <= 0) return pass;
+    const double rounded = up ? rounded_down(pass, edge_digits) : rounded_up(pass, edge_digits);
+    if (!here) return rounded;
+    return up ? std::max(now, rounded) : std::min(now, rounded);
+  }
 
   Headlines uncertain_end(const MovedInput& moved) {
     const Headlines end = figures(resolve(moved.request, catalogue_, job_.date, job_.parameters));

@@ -198,6 +198,7 @@ std::string Context::notice(std::string_view kind, const calc::Notice& notice) c
     } else {
       values.set(capitals(arg.name),
                  argument_text(*this, std::get<double>(arg.value), arg.unit, digits));
+      if (arg.name == "holds") subject = arg.name;
     }
   }
   values.set_markup("FIELD", field(notice.field));

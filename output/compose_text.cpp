@@ -73,6 +73,16 @@ std::string speed_text(const Context& context, calc::Speed speed) {
   return context.measure(speed.si() * minute, "m/min", 4);
 }
 
+calc::StationSpeed highest_speed(const Context& context) {
+  const auto& station = context.spec.station;
+  if (station && station->speed_limit) return *station->speed_limit;
+  calc::StationSpeed heads{context.spec.chosen.front().speed_limit, "heads"};
+  for (const calc::Group& group : context.spec.chosen) {
+    heads.speed = std::min(heads.speed, group.speed_limit);
+  }
+  return heads;
+}
+
 std::string speed_limit_text(const Context& context, calc::Speed speed, int digits) {
   return context.measure(rounded_down(speed.si() * minute, digits), "m/min", digits);
 }

@@ -14,6 +14,8 @@ namespace output {
 /// "45 m/min", behind feet a minute for a request in United States units. A limit is rounded down,
 /// so that the printed speed passes.
 std::string speed_text(const Context& context, calc::Speed speed);
+/// The highest speed of the station; of its heads where it is not known with its stages.
+calc::StationSpeed highest_speed(const Context& context);
 std::string speed_limit_text(const Context& context, calc::Speed speed, int digits = 3);
 /// The same for a column of m/min.
 std::string speed_limit_number(const Context& context, calc::Speed speed);

@@ -146,6 +146,10 @@ void set_station(Json& object, const calc::Station& station) {
   object["bom_total"] = json_money(station.bom_total);
   object["bom_unpriced"] = station.bom_unpriced;
   object["currency"] = station.currency;
+  if (station.speed_limit) {
+    object["station_speed_limit"] = {{"m_per_s", json_number(station.speed_limit->speed.si())},
+                                     {"by", station.speed_limit->by}};
+  }
   object["lead_time"] = Json();
   if (station.lead_time) {
     object["lead_time"] = {{"days", json_number(station.lead_time->days)},

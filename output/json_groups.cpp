@@ -126,6 +126,7 @@ void set_geometry(Json& object, const calc::Group& group) {
   object["overlap_mm"] = json_number(in_mm(group.overlap));
   object["head_pitch_mm"] = json_number(in_mm(group.head_pitch));
   object["footprint_mm"] = json_number(in_mm(group.footprint));
+  object["pinning_places"] = group.pinned_places;
   object["bits"] = group.bits;
 }
 

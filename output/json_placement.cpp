@@ -37,6 +37,7 @@ Json flight_json(const calc::Group& group) {
           {"slope_deg", json_number(flight.slope / degree)},
           {"pitch_stretch", json_number(calc::pitch_stretch(flight.slope))},
           {"gap_delay_us", json_number(flight.gap_delay.si() * 1e6)},
+          {"thickness_delay_us", json_number(flight.thickness_delay.si() * 1e6)},
           {"speed_delay_us", json_number(flight.speed_delay.si() * 1e6)},
           {"level_delay_us", json_number(flight.level_delay.si() * 1e6)}};
 }

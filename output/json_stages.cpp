@@ -66,6 +66,7 @@ Json stage_json(const calc::Stage& stage) {
   json_set(object, "exhaust_m3_per_h", stage.exhaust_m3_per_h);
   json_set(object, "length_m", stage.length_m);
   json_set(object, "vapour_kg_per_h", stage.vapour_kg_per_h);
+  json_set(object, "speed_limit_m_per_s", stage.speed_limit_m_per_s);
   if (stage.airing) set_airing(object, *stage.airing);
   json_set(object, "equipment", stage.equipment);
   json_set(object, "dose_given_mj_per_cm2", stage.dose_given_mj_per_cm2);

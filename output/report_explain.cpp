@@ -116,6 +116,11 @@ std::string answer(const calc::Specification& specification) {
   std::string text;
   if (specification.chosen.empty()) text = "  no arrangement of the catalogue's heads\n";
   for (const calc::Group& group : specification.chosen) text += group_text(group);
+  if (specification.station && specification.station->speed_limit) {
+    const calc::StationSpeed& limit = *specification.station->speed_limit;
+    text += "  line speed of heads, lamps and dryers together: up to " +
+            plain(limit.speed.si() * 60, 5) + " m/min, set by " + limit.by + "\n";
+  }
   if (specification.station) text += station_text(*specification.station);
   return text;
 }

@@ -180,10 +180,13 @@ std::string rate_answer(const Context& c) {
   const auto slowest = std::min_element(
       c.spec.chosen.begin(), c.spec.chosen.end(),
       [](const calc::Group& a, const calc::Group& b) { return a.speed_limit < b.speed_limit; });
-  return slowest->scan
-             ? c.words("answer.throughput",
-                       {{"VALUE", c.measure(slowest->scan->throughput.si() * 3600, "m2/h", 3)}})
-             : c.words("answer.speed", {{"LIMIT", speed_limit_text(c, slowest->speed_limit)}});
+  if (slowest->scan) {
+    return c.words("answer.throughput",
+                   {{"VALUE", c.measure(slowest->scan->throughput.si() * 3600, "m2/h", 3)}});
+  }
+  const calc::StationSpeed limit = highest_speed(c);
+  return c.words("answer.speed", {{"LIMIT", speed_limit_text(c, limit.speed)},
+                                  {"BY", c.words("sets_speed." + limit.by)}});
 }
 
 /// Figures of the station rather than of the heads.

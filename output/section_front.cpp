@@ -97,8 +97,10 @@ void add_speed(const Context& c, Values& station) {
                c.measure(slowest->scan->throughput.si() * 3600, "m2/h", 3),
                asked_input(c, "line.throughput"), c.step_keys({g + ".throughput"}));
   } else {
-    add_figure(station, c.words("front.speed"), speed_limit_text(c, slowest->speed_limit),
-               asked_input(c, "line.speed"), c.step_keys({g + ".speed_limit"}));
+    const calc::StationSpeed limit = highest_speed(c);
+    add_figure(station, c.words("front.speed", {{"BY", c.words("sets_speed." + limit.by)}}),
+               speed_limit_text(c, limit.speed), asked_input(c, "line.speed"),
+               c.step_keys({"station.speed", g + ".speed_limit"}));
   }
 }
 

@@ -56,13 +56,8 @@ Share width_margin(const Context& c) {
 }
 
 Share speed_margin(const Context& c) {
-  Share least;
-  if (!c.request.line.speed) return least;
-  for (const calc::Group& group : c.spec.chosen) {
-    if (group.scan) return {};
-    least = lesser(least, above(group.speed_limit.si(), c.request.line.speed->high.si()));
-  }
-  return least;
+  if (!c.request.line.speed || c.spec.chosen.front().scan) return {};
+  return above(highest_speed(c).speed.si(), c.request.line.speed->high.si());
 }
 
 Share budget_margin(const Context& c, std::string_view name) {

@@ -3,6 +3,7 @@
 #include <set>
 #include <string>
 
+#include "calc/vary.h"
 #include "output/compose_text.h"
 #include "output/format.h"
 #include "output/section_list.h"
@@ -38,12 +39,20 @@ void add_row(const Context& c, Values& table, const std::string& kind, const Fig
                                        : c.words("stage_unknown"));
 }
 
+/// The highest speed of the line [m/min], not rounded up.
+std::optional<double> speed_of(const calc::Stage& s) {
+  constexpr double minute = 60;
+  if (!s.speed_limit_m_per_s) return std::nullopt;
+  return calc::rounded_down(*s.speed_limit_m_per_s * minute, 3);
+}
+
 std::vector<Figure> figures_of(const calc::Stage& s) {
   const bool lamps = s.kind == "uv" || s.kind == "pinning";
   return {{"dose", s.dose_mj_per_cm2, "mJ/cm2", lamps},
           {"dose_given", s.dose_given_mj_per_cm2, "mJ/cm2"},
           {"dose_stroke", s.dose_stroke_mj_per_cm2, "mJ/cm2"},
           {"strokes", s.strokes_over_point, ""},
+          {"speed", speed_of(s), "m/min"},
           {"rows", as_number(s.rows), ""},
           {"units", as_number(s.units), ""},
           {"lit", as_number(s.lamps_lit), ""},
@@ -152,7 +161,17 @@ void add_solvents(const Context& c, Values& values, const calc::Airing& airing) 
   }
 }
 
+/// Behind which groups the pinning of a line stands.
+void add_pinned(const Context& c, Values& values) {
+  for (const calc::Group& group : c.spec.chosen) {
+    if (group.pinned_places < 1) continue;
+    add_text(c, values, group.positions > 1 ? "pinned_each" : "pinned",
+             {{"GROUP", c.group_name(group.name)}, {"COUNT", std::to_string(group.pinned_places)}});
+  }
+}
+
 void add_texts(const Context& c, Values& values, const calc::Stage& stage) {
+  if (stage.kind == "pinning" && stage.rows) add_pinned(c, values);
   if (stage.kind == "pinning" && stage.rows) add_text(c, values, "dimmed");
   if (!stage.stray.empty()) {
     const calc::Input* share = c.input("assume.stray_share");

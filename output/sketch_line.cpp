@@ -1,6 +1,7 @@
 /// The station along the line, to scale: heads, stages, room for service, one behind the other.
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "output/compose_text.h"
 #include "output/format.h"
@@ -18,6 +19,7 @@ constexpr double line_y = box_top + box_height + 3;
 constexpr double first_dimension = line_y + 7, dimension_step = 5.5;
 constexpr double narrow = 20;      ///< an element narrower on paper is named above, in turn
 constexpr double character = 1.5;  ///< of a label, at most [mm]
+constexpr const char* stage_fill = "F2F2F2";
 constexpr double least_shown = 1;  ///< what is left over below that is rounding [mm, real]
 
 struct Element {
@@ -42,13 +44,24 @@ std::vector<Element> elements(const Context& c) {
     left -= length;
     list.push_back({std::move(name), length, std::move(fill), is_room});
   };
+  const std::string heads = c.templates.setting("drawing.fills").substr(0, 6);
+  bool pinned = false;
   for (const calc::Group& group : c.spec.chosen) {
-    add(escaped(c.group_name(group.name)), in_mm(group.footprint),
-        c.templates.setting("drawing.fills").substr(0, 6), false);
+    // Cut behind each colour that is pinned; the first piece has the name.
+    const double position = in_mm(group.footprint) / group.positions;
+    std::string name = escaped(c.group_name(group.name));
+    for (int i = 0; i < group.pinned_places; ++i) {
+      add(std::exchange(name, {}), position, heads, false);
+      add(pinned ? std::string() : c.words("stage.pinning"), in_mm(group.pinned_each), stage_fill,
+          false);
+      pinned = true;
+    }
+    add(std::move(name), position * (group.positions - group.pinned_places), heads, false);
   }
   for (const calc::Stage& stage : c.spec.station->stages) {
+    if (pinned && stage.kind == "pinning") continue;
     const auto& length = stage.installed_length_m ? stage.installed_length_m : stage.length_m;
-    if (length) add(c.words("stage." + stage.kind), *length * 1000, "F2F2F2", false);
+    if (length) add(c.words("stage." + stage.kind), *length * 1000, stage_fill, false);
   }
   add(c.words("line.service"), assumed_mm(c, "assume.service_access").value_or(0), "FFFFFF", true);
   if (left > least_shown) list.push_back({c.words("line.rest"), left, "FFFFFF", true});

@@ -47,6 +47,30 @@ std::string heads_note(const Context& c, const calc::Group& group, std::size_t r
   return note + " " + c.counted("strip.in_rows", rows, {{"COUNT", std::to_string(rows)}});
 }
 
+std::string rows_note(const Context& c, std::optional<int> rows) {
+  if (!rows) return {};
+  return c.counted("strip.rows", static_cast<std::size_t>(*rows),
+                   {{"COUNT", std::to_string(*rows)}});
+}
+
+/// Places of pinning between and behind the groups of a line.
+int pinning_places(const Context& c) {
+  int places = 0;
+  for (const calc::Group& group : c.spec.chosen) places += group.pinned_places;
+  return places;
+}
+
+/// The pinning of a group behind it, with its own rows of lamps.
+void add_pinning(const Context& c, const calc::Group& group, std::vector<Block>& list) {
+  if (group.pinned_places < 1 || !c.spec.station) return;
+  std::optional<int> rows;
+  for (const calc::Stage& stage : c.spec.station->stages) {
+    if (stage.kind != "pinning" || !stage.rows) continue;
+    rows = *stage.rows / pinning_places(c) * group.pinned_places;
+  }
+  list.push_back({c.words("stage.pinning"), rows_note(c, rows), 0, "F2F2F2"});
+}
+
 std::vector<Block> blocks(const Context& c) {
   std::vector<Block> list;
   list.push_back({c.words("strip.signal"), "", 0, "FFFFFF"});
@@ -58,6 +82,7 @@ std::vector<Block> blocks(const Context& c) {
                     fill_of(c, alone ? group.channels.front() : std::string(), index),
                     group.scan.has_value()});
     ++index;
+    add_pinning(c, group, list);
   }
   if (!c.spec.station) return list;
   const bool rides = std::any_of(c.spec.chosen.begin(), c.spec.chosen.end(),
@@ -65,11 +90,8 @@ std::vector<Block> blocks(const Context& c) {
   for (const calc::Stage& stage : c.spec.station->stages) {
     // The lamps of a carriage ride on it, before and behind its heads.
     if (rides && (stage.kind == "uv" || stage.kind == "pinning")) continue;
-    const std::string rows = stage.rows
-                                 ? c.counted("strip.rows", static_cast<std::size_t>(*stage.rows),
-                                             {{"COUNT", std::to_string(*stage.rows)}})
-                                 : std::string();
-    list.push_back({c.words("stage." + stage.kind), rows, 0, "F2F2F2"});
+    if (stage.kind == "pinning" && pinning_places(c) > 0) continue;
+    list.push_back({c.words("stage." + stage.kind), rows_note(c, stage.rows), 0, "F2F2F2"});
   }
   return list;
 }

@@ -3,7 +3,9 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <optional>
 
+#include "calc/bom_prices.h"
 #include "calc/eye.h"
 #include "calc/selection_parts.h"
 #include "support/catalogue_maker.h"
@@ -18,6 +20,7 @@ struct Bench {
   Request request = made::plain_request();
   Catalogue catalogue = made::catalogue_of({made::plain_head("A")});
   Job job;
+  std::optional<PriceBook> book;
   Search search;
 
   Head& head() { return catalogue.heads.front(); }
@@ -25,7 +28,8 @@ struct Bench {
   void prepare_search() {
     job = resolve(request, catalogue, "2026-11-25");
     REQUIRE(job.missing.empty());
-    search = prepare(job, catalogue);
+    book.emplace(catalogue, job.currency);
+    search = prepare(job, catalogue, *book);
   }
   HeadTry run(bool scanning = false) {
     prepare_search();

@@ -8,6 +8,7 @@
 #include "calc/arrangement.h"
 #include "calc/compare.h"
 #include "calc/selection.h"
+#include "calc/station.h"
 #include "support/catalogue_maker.h"
 
 using namespace calc;
@@ -100,7 +101,7 @@ TEST_CASE("white and black ride one carriage: least speed, least advance, all ro
     CHECK(at_most(g.frequency_needed, g.frequency_allowed));
   }
   CHECK(in_mm(scan.advance) == doctest::Approx(in_mm(least)));
-  // One UV group: the deepest lamp, 120 mm, on either side.
+  // One UV group: the lamp of the catalogue, 120 mm deep, on either side.
   CHECK(in_mm(scan.array_length) == doctest::Approx(in_mm(depth) + 240));
   const double v = scan.carriage_speed.si();
   const double t = (0.2 + scan.array_length.si()) / v + 2 * v / 10 + 0.1;
@@ -143,6 +144,78 @@ TEST_CASE("a lone carriage of UV ink carries its lamps, one of solvent ink has n
   };
   CHECK(lamps(uv) == doctest::Approx(240));
   CHECK(lamps(solvent) == doctest::Approx(0));
+}
+
+namespace {
+
+/// Length of a carriage beside its rows of heads [mm], and of the lamps its stages name, both
+/// sides.
+struct Lamps {
+  double aboard = 0, named = 0;
+  std::string cure;
+};
+Lamps lamps_of(const Answer& a) {
+  REQUIRE(!a.selection.chosen.empty());
+  Lamps lamps;
+  lamps.aboard = in_mm(a.selection.chosen.front().scan->array_length);
+  for (const Group& g : a.selection.chosen) lamps.aboard -= in_mm(g.footprint);
+  for (const Stage& stage : size_station(a.job, a.catalogue, a.selection.chosen).stages) {
+    if (stage.kind == "uv") lamps.cure = stage.equipment;
+    for (const Lamp& lamp : a.catalogue.lamps) {
+      if (lamp.name == stage.equipment) lamps.named += 2 * in_mm(lamp.depth->value);
+    }
+  }
+  return lamps;
+}
+
+/// A catalogue with a second lamp, three times as deep, at a price.
+Catalogue two_lamps(double price) {
+  Catalogue c = two_heads();
+  c.heads.back().families = given(std::vector{InkFamily::uv});
+  c.lamps.front().price = given(Price{to_money(7000), "EUR"});
+  Lamp deep = c.lamps.front();
+  deep.name = "deep";
+  deep.depth = given(millimetres(360));
+  deep.price = given(Price{to_money(price), "EUR"});
+  c.lamps.push_back(deep);
+  return c;
+}
+
+}  // namespace
+
+TEST_CASE("the lamp chosen for the station rides, not the deepest of the catalogue") {
+  // Two alike but for price and depth, 120 and 360 mm, one on either side: method.md section 3.
+  for (const bool together : {false, true}) {
+    CAPTURE(together);
+    Request r = panel();
+    if (!together) r.colours.pop_back();
+    const Lamps shallow = lamps_of(Answer(r, two_lamps(90000)));
+    CHECK(shallow.cure != "deep");
+    CHECK(shallow.aboard == doctest::Approx(240));
+    CHECK(shallow.named == doctest::Approx(240));
+    const Lamps deep = lamps_of(Answer(r, two_lamps(10)));
+    CHECK(deep.cure == "deep");
+    CHECK(deep.aboard == doctest::Approx(720));
+    CHECK(deep.named == doctest::Approx(720));
+  }
+}
+
+TEST_CASE("pinning rides beside the final cure, on either side as well") {
+  Request r = panel();
+  r.colours.pop_back();
+  r.inks.front().pinning_dose = given(Dose::from_si(300));
+  const Lamps lamps = lamps_of(Answer(r, two_lamps(90000)));
+  CHECK(lamps.aboard == doctest::Approx(480));
+  CHECK(lamps.named == doctest::Approx(480));
+}
+
+TEST_CASE("where no ink says its dose the deepest lamp is reckoned, for one will ride") {
+  Request r = panel();
+  r.colours.pop_back();
+  r.inks.front().cure_dose.reset();
+  const Lamps lamps = lamps_of(Answer(r, two_lamps(90000)));
+  CHECK(lamps.cure.empty());
+  CHECK(lamps.aboard == doctest::Approx(720));
 }
 
 TEST_CASE("a carriage is fastest at the share of the least rating: 0.9 x 20 kHz at 600 is 0.762") {

@@ -182,6 +182,45 @@ TEST_CASE("an uncertainty is no demand: the nominal is gated, the ends alone are
   CHECK(edge->where.size() == 1);
 }
 
+TEST_CASE("a condition on an assumption says up to which value it holds, and not beyond") {
+  // By its own definition: the arrangement is judged anew at that value and a little farther on.
+  const Case made([](Request& r, Catalogue&) {
+    r.line.throw_variation.reset();
+    r.line.throw_distance = given(millimetres(0.7));
+  });
+  const std::vector<Notice>& all = made.answer.decision.conditions;
+  const auto edge = std::find_if(all.begin(), all.end(), [](const Notice& n) {
+    return n.code == "assumption_edge" && n.field == "line.throw_variation";
+  });
+  REQUIRE(edge != all.end());
+  const auto holds = std::find_if(edge->args.begin(), edge->args.end(),
+                                  [](const Arg& arg) { return arg.name == "holds"; });
+  REQUIRE(holds != edge->args.end());
+  const auto failing = [&](double mm) {
+    Parameters moved = made.answer.job.parameters;
+    moved.set(P::throw_variation_mm, mm);
+    const Job job = resolve(made.request, made.catalogue, "2026-11-25", moved);
+    return failing_gates(job, made.catalogue, made.answer.selection.chosen).size();
+  };
+  const double last = std::get<double>(holds->value);
+  CHECK(last < 0.3);
+  CHECK(failing(last) == 0);
+  CHECK(failing(last + 0.002) > 0);
+}
+
+TEST_CASE("the limit of process colours moves what the job has: film, water or vapour") {
+  for (const auto& [family, effect] :
+       {std::pair(InkFamily::uv, "wet_film_um"), std::pair(InkFamily::aqueous, "water_kg_per_h"),
+        std::pair(InkFamily::solvent, "vapour_kg_per_h")}) {
+    Job job;
+    Channel channel;
+    channel.family = family;
+    job.channels.push_back(channel);
+    CHECK(effect_of(job, P::process_limit) == effect);
+    CHECK(effect_of(job, P::mount_um) == "placement");
+  }
+}
+
 TEST_CASE("thickness narrows the least gap and widens the greatest, of every form") {
   const auto job = [](Form form) {
     return [form](Request& r, Catalogue& c) {

@@ -220,3 +220,50 @@ TEST_CASE("fans by the air they move") {
   // 834 x 37.8 = 31530 m3/h in the room.
   CHECK(fans("part.V-1") == 4);
 }
+
+TEST_CASE("the highest speed of a station is the least of heads, lamps and dryers as installed") {
+  // Lamps: three rows of 80000 x 0.8 x 0.02 = 1280 J m/s over the 3000 J/m2 asked: 1.28 m/s.
+  StationCase c;
+  Station s = station_of(c);
+  REQUIRE(s.speed_limit);
+  CHECK(s.speed_limit->by == "uv");
+  CHECK(s.speed_limit->speed.si() == doctest::Approx(1.28));
+  CHECK(*s.stages.front().speed_limit_m_per_s == doctest::Approx(1.28));
+  c.groups.front().speed_limit = metres_per_second(1.1);
+  s = station_of(c);
+  CHECK(s.speed_limit->by == "heads");
+  CHECK(s.speed_limit->speed.si() == doctest::Approx(1.1));
+  // Pinning in three places of one row, 1280 over 200 J/m2, is no limit before the cure.
+  c.groups.front().speed_limit = metres_per_second(9);
+  c.groups.front().positions = 4;
+  c.request.inks.front().pinning_dose = exactly(Dose::from_si(200));
+  s = station_of(c);
+  CHECK(*s.stages.front().speed_limit_m_per_s == doctest::Approx(6.4));
+  CHECK(s.speed_limit->by == "uv");
+  // On a carriage the lamps are lit for its own speed.
+  c.request.inks.front().pinning_dose.reset();
+  c.set_scanning();
+  CHECK_FALSE(station_of(c).speed_limit);
+}
+
+TEST_CASE(
+    "a dryer serves until its length or its power is used up, both in proportion to the speed") {
+  StationCase c;
+  c.set_family(InkFamily::aqueous);
+  c.groups.front().speed_limit = metres_per_second(9);
+  Dryer dryer;
+  dryer.element = "dryer";
+  dryer.name = "D-1";
+  dryer.width = exactly(metres(1));
+  dryer.length = exactly(metres(50));
+  c.catalogue.dryers.push_back(dryer);
+  const Stage long_enough = stage(c, "drying");
+  CHECK(*long_enough.speed_limit_m_per_s ==
+        doctest::Approx(*long_enough.installed_length_m / *long_enough.length_m));
+  CHECK(station_of(c).speed_limit->by ==
+        (*long_enough.speed_limit_m_per_s < 9 ? "drying" : "heads"));
+  const double kw = *long_enough.electrical_kw;
+  c.catalogue.dryers.front().electrical = exactly(Power::from_si(kw * 1.1e3));
+  CHECK(*stage(c, "drying").speed_limit_m_per_s == doctest::Approx(1.1));
+  CHECK(station_of(c).speed_limit->by == "drying");
+}

@@ -5,7 +5,9 @@ import math
 from fractions import Fraction
 
 from arrange import ROW_GAP, Group, finish, kept, nozzles, rating, rows
+from equipment import lamps_aboard
 from quantity import INCH, above, ceil
+from station import Buyer
 
 PASSES, MOST_SPEED, ACCELERATION, DWELL, PARK, SHARE = 2, 1.5, 10.0, 0.1, 0.2, 0.9
 MOST_HEADS = 24
@@ -79,13 +81,29 @@ def shared_advance(items):
     return ADVANCES[known]
 
 
-def drive(job, items, lamp_depth):
+class Aboard:
+    """The lamps a carriage takes along: those its station chooses at its speed and advance."""
+
+    def __init__(self, job, rows, context):
+        self.job, self.rows, self.context, self.known = job, rows, context, {}
+
+    def length(self, items, speed, advance):
+        head = items[0]["group"].head["name"]
+        if (head, speed, advance) not in self.known:
+            uses = [{"channel": channel, "item": item} for item in items
+                    for channel in item["group"].group["channels"]]
+            buyer = Buyer(self.job, self.rows, self.context, uses)
+            self.known[head, speed, advance] = lamps_aboard(buyer, (speed, advance))
+        return self.known[head, speed, advance]
+
+
+def drive(job, items, aboard):
     """(advance, speed, strokes, stroke time, array, line speed served) or None when no advance
-    suits."""
+    suits. aboard: None leaves the lamps out."""
     advance = shared_advance(items)
     if not advance:
         return None
-    array = sum(item["depth"] for item in items) + 2 * lamp_depth
+    heads = sum(item["depth"] for item in items)
     strokes = ceil(job.length / advance) + max(item["steps"] for item in items) * PASSES - 1
     for share in (SHARE, 1.0):
         speed = min([MOST_SPEED] + [share * item["allowed"] / item["along_m"] for item in items])
@@ -93,6 +111,7 @@ def drive(job, items, lamp_depth):
             # rule read from the output: slowed to 0.999 of the lower end of the band
             speed = min(0.999 * item["group"].head["avoid"][0] / item["along_m"]
                         for item in items if through(item, speed))
+        array = heads + (aboard.length(items, speed, advance) if aboard else 0.0)
         time = (job.width + array) / speed + 2 * speed / ACCELERATION + DWELL
         served = (job.pitch or job.length) / (strokes * time)
         if not above(job.speed, served):
@@ -123,19 +142,16 @@ def loaded(job, items, found):
     return done
 
 
-def combinations(job, rows_of, heads, every, served):
+def combinations(job, aboard, heads, every, served):
     """Every combination that meets the throughput with a least number of heads; served takes, for
     each group and head, the fastest line any combination with it serves."""
-    lamps = [row.get("depth", 0.0) for row in rows_of["lamp"]]
-    # rule read from the output: before a lamp is chosen the deepest of the catalogue stands at both
-    # ends
-    depth = max(lamps,
-                default=0.0) if any(c["ink"]["family"] == "uv" for c in job.channels) else 0.0
     lists = []
     for number, group in enumerate(job.groups):
         items = list(arrangements(job, group, heads))
         for item in items:
-            alone(job, item, depth)
+            # rule read from the output: beside other groups the lamps, which are chosen for all,
+            # are left out
+            alone(job, item, aboard if len(job.groups) == 1 else None)
         every[number] += items
         for item in items:
             item.pop("counted")
@@ -143,15 +159,15 @@ def combinations(job, rows_of, heads, every, served):
         full = [with_heads(job, item, item["least"]) for item in items if not item["reasons"]]
         lists.append(kept(full))
     for items in itertools.product(*lists):
-        yield from least_heads(job, items, depth, served)
+        yield from least_heads(job, items, aboard, served)
 
 
-def alone(job, item, depth):
+def alone(job, item, aboard):
     """Finds the least heads that make the arrangement fast enough by itself; adds the reason why
     none do, or too many."""
     best = 0.0
     for count in range(1, MOST_HEADS + 1):
-        found = drive(job, [counted(job, item, count)], depth)
+        found = drive(job, [counted(job, item, count)], aboard)
         if found:
             best = max(best, found[5])
             if not above(job.speed, found[5]):
@@ -165,7 +181,7 @@ def alone(job, item, depth):
         item["reasons"].append(("heads", total, limit))
 
 
-def least_heads(job, items, depth, served):
+def least_heads(job, items, aboard, served):
     """The combinations of head counts of which none can be lessened and the throughput still
     met."""
     met = []
@@ -177,7 +193,7 @@ def least_heads(job, items, depth, served):
         if any(all(a >= b for a, b in zip(counts, known)) for known in met):
             continue
         full = [counted(job, item, count) for item, count in zip(items, counts)]
-        found = drive(job, full, depth)
+        found = drive(job, full, aboard)
         for number, item in enumerate(items):
             name = number, item["group"].head["name"]
             served[name] = max(served.get(name, 0.0), found[5] if found else 0.0)

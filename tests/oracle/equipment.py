@@ -43,23 +43,25 @@ def cheapest(station, choices):
     return min(choices, key=cost, default=None)
 
 
-def curing(station):
-    """Lamps for the largest dose, over the printed width; None without UV ink."""
-    job = station.job
+def curing(buyer, pace):
+    """(lamps for the largest dose, over the printed width, or None without UV ink; the greatest
+    dose any lamp gives and the one asked for where none is strong enough, else None). pace: speed
+    and advance of a carriage, None on a line."""
+    job = buyer.job
     inks = [channel["ink"] for channel in job.channels if channel["ink"]["family"] == "uv"]
     if not inks:
-        return None
+        return None, None
     nothing = {"kind": "uv_lamp", "row": None, "units": 1, "power": None, "length": 0.0}
     dose = max((ink.get("cure_dose", 0.0) for ink in inks))
     if not dose:
-        return nothing
+        return nothing, None
     choices, doses = [], []
-    for row in station.rows["lamp"]:
+    for row in buyer.rows["lamp"]:
         if not all(key in row for key in ("irradiance", "window_along", "window_across")):
             continue
         peak = row.get("shape", 0.5) * row["irradiance"] * AGEING * row["window_along"]
-        if station.context["carriage"]:
-            speed, advance = station.items[0]["speed"], station.items[0]["advance"]
+        if pace:
+            speed, advance = pace
             # rule read from the output: beside the dose, the windows must cover an advance without
             # gaps
             given = peak / speed * row["window_across"] / advance
@@ -74,13 +76,22 @@ def curing(station):
         if rows > MOST_ROWS:
             continue
         # on a carriage only the lamps behind the heads are lit in a stroke: half of them
-        lit = rows if station.context["carriage"] else units
+        lit = rows if pace else units
         power = row["electrical"] * lit / 1000 if "electrical" in row else None
         choices.append({"kind": "uv_lamp", "row": row, "units": units, "power": power,
                         "length": length})
-    if doses and not choices:
-        station.uncured = max(doses), dose
-    return cheapest(station, choices) or nothing
+    weak = (max(doses), dose) if doses and not choices else None
+    return cheapest(buyer, choices) or nothing, weak
+
+
+def lamps_aboard(buyer, pace):
+    """Length [m] of the lamps on both ends of a carriage: those chosen for its speed and advance,
+    side by side along the feed. Rule read from the output: without a choice the deepest."""
+    lamp, _ = curing(buyer, pace)
+    if not lamp:
+        return 0.0
+    rows = [lamp["row"]] if lamp["row"] else buyer.rows["lamp"]
+    return 2 * max((row.get("depth", 0.0) for row in rows), default=0.0)
 
 
 def dryer(station):

@@ -42,8 +42,8 @@ class Answer:
         self.combine(itertools.product(*passing), dict(self.context, carriage=False))
 
     def scanning(self, heads):
-        for combination in carriage.combinations(self.job, self.rows, heads, self.every,
-                                                 self.served):
+        aboard = carriage.Aboard(self.job, self.rows, self.context)
+        for combination in carriage.combinations(self.job, aboard, heads, self.every, self.served):
             self.combine([combination], dict(self.context, carriage=True))
 
     def combine(self, combinations, context_of):

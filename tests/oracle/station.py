@@ -30,16 +30,44 @@ def poisson(mean):
     return count
 
 
-class Station:
+class Buyer:
+    """What the catalogue has for the channels of a request, at its prices."""
+
+    def __init__(self, job, rows, context, uses):
+        self.job, self.rows, self.context, self.uses = job, rows, context, uses
+        self.currency, self.hours = context["currency"], context["hours"]
+
+    def price(self, row):
+        """Unit price in minor units of the totals' currency, None when there is none."""
+        if not row or "price" not in row or row["price"][1] != self.currency:
+            return None
+        return row["price"][0]
+
+    def choice(self, kind, use):
+        """The cheapest part of a kind for a channel: of its family, for its head; priced before
+        unpriced."""
+        family, head = use["channel"]["ink"]["family"], use["item"]["group"].head["name"]
+        found = [row for row in self.rows["part"] if row.get("kind") == kind
+                 and ("families" not in row or family in row["families"])
+                 and ("fits" not in row or head in row["fits"])]
+        return min(found, default=None,
+                   key=lambda row: (self.price(row) is None, self.price(row) or 0))
+
+    def wet(self):
+        """Channels whose ink gives off vapour to be exhausted."""
+        return [use for use in self.uses
+                if use["channel"]["ink"]["family"] in ("aqueous", "solvent")]
+
+
+class Station(Buyer):
     """Bill and cost of one arrangement for every group."""
 
     def __init__(self, job, rows, items, context):
-        self.job, self.rows, self.items, self.context = job, rows, items, context
+        super().__init__(job, rows, context, [])
+        self.items = items
         # (part number or kind, quantity, unit price or None, lead time or None)
         self.lines = []
         self.worn, self.without_lead, self.halves = [], 0, 0
-        self.currency = context["currency"]
-        self.hours = context["hours"]
         self.flow()
         self.bill()
         self.cost()
@@ -64,7 +92,6 @@ class Station:
         if self.context["carriage"] and unit not in (None, "parts"):
             # rule read from the output: a carriage prints the area asked for
             self.area = rate
-        self.uses = []
         peak_width = job.width
         for item in self.items:
             # rule read from the output: under a carriage the area that a stroke floods
@@ -89,12 +116,6 @@ class Station:
             self.lines.append((name, quantity, price, lead))
             if timed and lead is None:
                 self.without_lead += 1
-
-    def price(self, row):
-        """Unit price in minor units of the totals' currency, None when there is none."""
-        if not row or "price" not in row or row["price"][1] != self.currency:
-            return None
-        return row["price"][0]
 
     def row_line(self, row, quantity, kind):
         if row is None:
@@ -198,16 +219,6 @@ class Station:
             return sum(use["supplies"] for use in uses)
         return 1
 
-    def choice(self, kind, use):
-        """The cheapest part of a kind for a channel: of its family, for its head; priced before
-        unpriced."""
-        family, head = use["channel"]["ink"]["family"], use["item"]["group"].head["name"]
-        found = [row for row in self.rows["part"] if row.get("kind") == kind
-                 and ("families" not in row or family in row["families"])
-                 and ("fits" not in row or head in row["fits"])]
-        return min(found, default=None,
-                   key=lambda row: (self.price(row) is None, self.price(row) or 0))
-
     def parts_of(self, kind, uses=None):
         """A line for each part of a kind, counted over the channels it is for."""
         by_part = {}
@@ -251,10 +262,11 @@ class Station:
     def stages(self):
         """Lamps, dryer, exhaust; their power and length."""
         job = self.job
-        self.uncured = None
         self.power = []                       # (kW at mean, None when unknown)
         self.stage_length = 0.0
-        lamp = curing(self)
+        first = self.items[0]
+        pace = (first["speed"], first["advance"]) if self.context["carriage"] else None
+        lamp, self.uncured = curing(self, pace)
         dry = dryer(self)
         for stage in (lamp, dry):
             if stage:
@@ -266,11 +278,6 @@ class Station:
         self.parts_of("exhaust", self.wet() + cured)
         solvent = [use for use in self.uses if use["channel"]["ink"]["family"] == "solvent"]
         self.parts_of("ventilation", solvent)
-
-    def wet(self):
-        """Channels whose ink gives off vapour to be exhausted."""
-        return [use for use in self.uses
-                if use["channel"]["ink"]["family"] in ("aqueous", "solvent")]
 
     def first_fill(self):
         """A container for each supply, and at least what a shift uses at the mean; whole litres

@@ -7,6 +7,7 @@
 #include <nlohmann/json.hpp>
 #include <set>
 
+#include "calc/bom_prices.h"
 #include "calc/calculate.h"
 #include "calc/compare.h"
 #include "calc/selection_parts.h"
@@ -48,7 +49,8 @@ std::vector<std::optional<int>> least_heads(const Request& r, const Catalogue& c
   const Job job = resolve(r, c, date);
   std::vector<std::optional<int>> least;
   if (!job.missing.empty() || !job.single_pass) return least;
-  const Search search = prepare(job, c);
+  const PriceBook book(c, job.currency);
+  const Search search = prepare(job, c, book);
   for (const auto& tries : try_all(search, false)) {
     least.emplace_back();
     for (const HeadTry& t : tries) {

@@ -30,13 +30,23 @@ constexpr double none = std::numeric_limits<double>::infinity();
 
 }  // namespace
 
-TEST_CASE("the margin of a speed is that of the slowest group over the greatest speed asked") {
+TEST_CASE(
+    "the margin of a speed is that of the slowest part, head or stage, over the greatest speed "
+    "asked") {
   const whole::Case made = whole::case_of("line.speed = 20..25 m/min\n");
   double slowest = none;
   for (const auto& group : made.specification.chosen) {
     slowest = std::min(slowest, group.speed_limit.si() * 60);
   }
   REQUIRE(std::isfinite(slowest));
+  REQUIRE(made.specification.station);
+  int stages = 0;
+  for (const auto& stage : made.specification.station->stages) {
+    if (!stage.speed_limit_m_per_s) continue;
+    ++stages;
+    slowest = std::min(slowest, *stage.speed_limit_m_per_s * 60);
+  }
+  CHECK(stages > 0);
   CHECK(margin_of(made, "line.speed") == percent(slowest / 25 - 1));
 }
 
