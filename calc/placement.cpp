@@ -46,7 +46,7 @@ class Writer {
     Length apart;
     for (const Group& g : groups) {
       positions += g.positions;
-      apart += g.footprint;
+      apart += way_under(g);
     }
     if (positions < 2) return;
     apart -= row_step(groups.back());
@@ -64,7 +64,7 @@ class Writer {
     const Given<Length>& asked = job_.request->image.placement;
     if (!asked) return;
     Length reach = terms_.sensor_distance();
-    for (const Group& g : groups) reach += g.footprint;
+    for (const Group& g : groups) reach += way_under(g);
     const Group& g = slowest_arrival(groups);
     const Length limit = served_low(*asked);
     add("image", true, {}, limit,

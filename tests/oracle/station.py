@@ -4,6 +4,7 @@ units."""
 import math
 from decimal import Decimal
 
+import body
 from equipment import curing, dryer
 from quantity import above, cents, ceil
 
@@ -41,6 +42,7 @@ class Station:
         self.currency = context["currency"]
         self.hours = context["hours"]
         self.flow()
+        self.turns = body.stations(job, items)
         self.bill()
         self.cost()
 
@@ -185,7 +187,7 @@ class Station:
         for row, count in counted.values():
             self.row_line(row, count, "ink_supply")
 
-    def quantity_of(self, per, uses):
+    def quantity_of(self, kind, per, uses):
         """What `per` counts among the channels concerned."""
         items = list({id(use["item"]): use["item"] for use in uses}.values())
         if per == "head":
@@ -196,7 +198,8 @@ class Station:
             return len(uses)
         if per == "supply":
             return sum(use["supplies"] for use in uses)
-        return 1
+        # each station that turns a body times its own heads
+        return self.turns if kind in ("encoder", "product_sensor") else 1
 
     def choice(self, kind, use):
         """The cheapest part of a kind for a channel: of its family, for its head; priced before
@@ -216,7 +219,7 @@ class Station:
             by_part.setdefault(row and row["name"], (row, []))[1].append(use)
         for row, served in by_part.values():
             per = (row or {}).get("per", PER[kind])
-            count = self.quantity_of(per, served) + self.unused(kind, per, served)
+            count = self.quantity_of(kind, per, served) + self.unused(kind, per, served)
             self.row_line(row, count, kind)
             self.worn.append((row or {}, count))
 
