@@ -2,7 +2,6 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
-#include <optional>
 #include <string>
 #include <vector>
 
@@ -69,24 +68,17 @@ std::vector<Seen> rows_of(const calc::Group& group, int number) {
   return rows;
 }
 
-/// The first group that has more than one row of heads round the body.
-std::optional<Section> section_of(const Context& c) {
-  int number = 0;
-  for (const calc::Group& group : c.spec.chosen) {
-    if (group.round && group.round->per_station > 1) {
-      const calc::Round& r = *group.round;
-      Section s;
-      s.group = &group;
-      s.rows = rows_of(group, number);
-      s.radius = in_mm(r.radius);
-      s.reach = in_mm(r.reach);
-      s.depth = in_mm(r.depth);
-      s.height = r.height > calc::Length{} ? in_mm(r.height) : s.depth * cut_height;
-      return s;
-    }
-    number += group.heads_total;
-  }
-  return std::nullopt;
+/// The section through the first station of a group; `number`: of the heads before it.
+Section section_of(const calc::Group& group, int number) {
+  const calc::Round& r = *group.round;
+  Section s;
+  s.group = &group;
+  s.rows = rows_of(group, number);
+  s.radius = in_mm(r.radius);
+  s.reach = in_mm(r.reach);
+  s.depth = in_mm(r.depth);
+  s.height = r.height > calc::Length{} ? in_mm(r.height) : s.depth * cut_height;
+  return s;
 }
 
 struct Point {
@@ -204,12 +196,7 @@ void draw_turn(const Context& c, Sketch& sketch, const Frame& frame, const Secti
   sketch.label({foot.x, foot.y + 4}, "middle", 7, c.words("round.turn"));
 }
 
-}  // namespace
-
-std::string sketch_round(const Context& c) {
-  std::optional<Section> found = section_of(c);
-  if (!found || found->rows.size() < 2) return {};
-  Section& s = *found;
+std::string figure_of(const Context& c, Section s) {
   measure_out(s);
   const double height = s.top + s.radius;
   const Scale scale =
@@ -231,6 +218,20 @@ std::string sketch_round(const Context& c) {
                                 {"HEAD", s.group->head},
                                 {"SCALE", scale.text}}),
       "", true);
+}
+
+}  // namespace
+
+std::string sketch_round(const Context& c) {
+  std::string figures;
+  int number = 0;
+  for (const calc::Group& group : c.spec.chosen) {
+    if (group.round && group.round->per_station > 1 && !group.places.empty()) {
+      figures += figure_of(c, section_of(group, number));
+    }
+    number += group.heads_total;
+  }
+  return figures;
 }
 
 }  // namespace output
