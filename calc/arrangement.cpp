@@ -158,7 +158,11 @@ void count_heads(const Search& s, const ModeFacts& f, Arrangement& a, Findings& 
   const int in_line = a.shape.stack * a.shape.film_heads;
   a.heads = heads_in_group(a.positions, a.across, a.shape.interleave, in_line);
   a.joints = joints(a.positions, a.across, a.shape.interleave, in_line).total();
-  a.footprint = depth_of(s, f, a, a.rows);
+  a.round = round_of(s, f, a);
+  a.footprint = a.round ? a.round->station_length * a.round->stations : depth_of(s, f, a, a.rows);
+  if (a.round && !f.head->body_height && a.round->per_station > 1) {
+    out.conditions.push_back(unknown("head_data_unknown", "head", f.head->name, "body_height"));
+  }
   if (!f.head->body_depth) {
     out.conditions.push_back(unknown("head_data_unknown", "head", f.head->name, "body_depth"));
   }

@@ -65,6 +65,7 @@ struct Arrangement {
   Jetting jetting;
   std::optional<DropFlight> flight;  ///< of the accepted; see flight_of
   std::optional<Scan> scan;
+  std::optional<Round> round;
 };
 
 inline constexpr std::size_t no_bound = static_cast<std::size_t>(-1);
@@ -94,6 +95,23 @@ int rows_of(const Search& search, const ModeFacts& facts, int across);
 /// Depth of an arrangement's rows of heads along the line, `rows` of them staggered [m]; zero where
 /// the body's depth is not known.
 Length depth_of(const Search& search, const ModeFacts& facts, const Arrangement& a, int rows);
+
+/// How so many rows of heads stand round the body of the job; none where it does not turn, where
+/// one row is all there is or where the depth of the heads is not known. Rows of one bank, which
+/// join, stay at one station where they fit (arrangement_round.cpp).
+std::optional<Round> round_of(const Search& search, const ModeFacts& facts, const Arrangement& a);
+
+/// Moves the places of a group's heads, made for a flat product, round the body.
+void stand_round(const Round& round, Group& group);
+
+/// By how much the end of an image all round the body misses its start [m]; none where the image
+/// does not go all round, or where the request states no tolerance of the diameter.
+std::optional<Length> seam_of(const Job& job);
+
+/// What a body that turns asks of the line: conditions of its stations, of the way it must turn in
+/// a cycle, and of the seam of an image all round it.
+void round_conditions(const Job& job, const std::vector<Group>& groups,
+                      std::vector<Finding>& conditions);
 
 /// The carriage: fills scan, heads end to end, speed (arrangement_scan.cpp). Beside other groups it
 /// is reckoned without lamps, which are chosen for all together: no station feeds faster with it.

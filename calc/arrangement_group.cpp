@@ -118,7 +118,9 @@ void place_bank(const Search& s, const ModeFacts& f, const Arrangement& a, const
     place.position = bank.position;
     place.channel = bank.channel;
     place.x = head_start(i, width, a.across, f.swath, f.head_pitch) + f.swath / 2 + shift;
-    place.y = row_step * static_cast<double>(bank.first_row + place.row) + depth / 2;
+    const int slot = bank.first_row + place.row;
+    place.y = row_step * static_cast<double>(slot) + depth / 2;
+    if (a.round) place.station = slot;  // until stand_round() deals the rows out
     places.push_back(std::move(place));
   }
 }
@@ -161,6 +163,7 @@ void fill_counts(const Arrangement& a, Group& g) {
   g.positions = a.positions;
   g.rows_staggered = a.rows;
   g.scan = a.scan;
+  g.round = a.round;
   g.heads_total = a.heads;
   g.joints = a.joints;
   g.idle_nozzle_share = a.idle;
@@ -203,6 +206,7 @@ Group to_group(const Search& search, const GroupNeed& need, const ModeFacts& fac
     for (ChannelDots& d : g.dots) fill_levels(facts, a, d);
     g.barcodes = fit_barcode(*search.job, g.resolution_across, g.resolution_along);
     g.places = places_of(search, need, facts, a);
+    if (a.round) stand_round(*a.round, g);
   }
   return g;
 }

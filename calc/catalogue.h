@@ -70,6 +70,7 @@ struct HeadMode {
 struct Head : Row {
   Given<std::vector<InkFamily>> families;
   Given<Length> body_width, body_depth;  ///< along the nozzle axis, along the motion
+  Given<Length> body_height;             ///< from the nozzle plate up, connectors included
   Given<Length> field_depth;             ///< of all nozzle rows together, along the motion
   Given<bool> joins;      ///< nozzle rows run on without a gap when heads stand end to end
   Given<Length> overlap;  ///< of the swaths of neighbours

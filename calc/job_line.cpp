@@ -103,6 +103,11 @@ bool rate_without_pitch(const Job& job) {
   return job.request->line.throughput_parts && job.pitch.value <= Length{};
 }
 
+bool image_meets_itself(const Job& job) {
+  if (!job.radius) return false;
+  return at_least(job.length.high, job.request->product.diameter->value * pi);
+}
+
 void resolve_geometry(Job& job) {
   const Request& r = *job.request;
   job.width = width_of(r);

@@ -94,6 +94,10 @@ void ask_line(Job& job) {
   if ((job.scanning || !line.mode) && !line.indexing) {
     add(job, "q_indexing", "line.indexing", "family", choice);
   }
+  const Given<Length>& diameter = job.request->product.diameter;
+  if (image_meets_itself(job) && diameter->spread != Spread::uncertain) {
+    add(job, "q_diameter", "product.diameter", "placement", physics);
+  }
   if (!line.hours_per_day) add(job, "q_hours", "line.hours_per_day", P::hours_per_day, money);
   if (!line.days_per_year) add(job, "q_days", "line.days_per_year", P::days_per_year, money);
   const bool counts_known = line.encoder_step || (line.encoder_wheel && line.encoder_counts);

@@ -99,6 +99,7 @@ enum class P : std::size_t {
   weave_wavelength_m,
   sensor_repeat_um,
   sensor_distance_mm,
+  round_share,
   count
 };
 

@@ -119,6 +119,7 @@ constexpr std::array<Parameter, rows> table{{
     {P::weave_wavelength_m, "line.weave_wavelength", "m", 3, 1, 10, "placement", practice},
     {P::sensor_repeat_um, "assume.sensor_repeat", "um", 50, 20, 200, "placement", practice},
     {P::sensor_distance_mm, "assume.sensor_distance", "mm", 300, 100, 1000, "placement", practice},
+    {P::round_share, "assume.round_share", "", 0.75, 0.5, 0.9, "footprint", practice},
 }};
 
 }  // namespace

@@ -47,7 +47,7 @@ class Writer {
     Length apart;
     for (const Group& g : groups) {
       positions += g.positions;
-      apart += g.footprint + pinned_length(g);
+      apart += way_under(g) + pinned_length(g);
     }
     if (positions < 2) return;
     apart -= row_step(groups.back());
@@ -66,7 +66,7 @@ class Writer {
     const Given<Length>& asked = job_.request->image.placement;
     if (!asked) return;
     Length reach = terms_.sensor_distance();
-    for (const Group& g : groups) reach += g.footprint + pinned_length(g);
+    for (const Group& g : groups) reach += way_under(g) + pinned_length(g);
     const Group& g = slowest_arrival(groups);
     const Length limit = served_low(*asked);
     std::vector<BudgetTerm> motion{terms_.sensor(), terms_.gap(g)};

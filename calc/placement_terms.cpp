@@ -45,7 +45,12 @@ Length motion_pitch(const Group& g) {
 int rows_of_colour(const Group& g) {
   return g.rows_staggered * g.interleave * g.stack * g.film_heads;
 }
-Length row_step(const Group& g) { return g.footprint / (rows_of_colour(g) * g.positions); }
+Length row_step(const Group& g) {
+  return g.round ? g.round->step : g.footprint / (rows_of_colour(g) * g.positions);
+}
+Length way_under(const Group& g) {
+  return g.round ? g.round->step * (rows_of_colour(g) * g.positions) : g.footprint;
+}
 
 bool has_joints(const Group& g) {
   return g.scan || g.heads_across * g.interleave * g.stack * g.film_heads > 1;

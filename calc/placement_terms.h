@@ -12,8 +12,10 @@ Length motion_pitch(const Group& group);
 
 /// Heads of a colour position that stand one after the other along the motion [1].
 int rows_of_colour(const Group& group);
-/// From one row of heads to the next [m].
+/// From one row of heads to the next [m], along the surface of a body that turns under them.
 Length row_step(const Group& group);
+/// Under all rows of a group [m], measured like row_step().
+Length way_under(const Group& group);
 /// Whether heads join in one colour; on a carriage its strokes do.
 bool has_joints(const Group& group);
 

@@ -14,7 +14,7 @@ constexpr std::array<std::string_view, 27> reasons{
     "indexing",   "placement",  "heads",         "space",       "cure",           "drying",
     "budget",     "lead_time",  "lost"};
 
-constexpr std::array<std::string_view, 27> conditions{
+constexpr std::array<std::string_view, 31> conditions{
     "soft_demand",        "high_use",
     "rating_from_binary", "measure_dot",
     "aqueous_on_none",    "pretreatment",
@@ -28,7 +28,9 @@ constexpr std::array<std::string_view, 27> conditions{
     "unpriced_budget",    "currency_budget",
     "lead_time_unknown",  "web_heat_unknown",
     "assumption_edge",    "ink_limit",
-    "stroke_order"};
+    "stroke_order",       "several_stations",
+    "turn_travel",        "seam",
+    "seam_unknown"};
 
 }  // namespace
 

@@ -256,6 +256,7 @@ void annotate(const Search& search, const Stations& stations,
   }
   ink_limit_condition(*search.job, groups, conditions);
   stroke_order_condition(*search.job, groups, conditions);
+  round_conditions(*search.job, groups, conditions);
   const std::vector<InkInHead> inks = inks_in_heads(*search.job, *search.catalogue, groups);
   for (Notice& n : ink_warnings(*search.job, inks)) selection.warnings.push_back(std::move(n));
   drop_repeated(selection.warnings);

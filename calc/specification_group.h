@@ -40,6 +40,25 @@ struct HeadPlace {
   std::string channel;  ///< the channels it prints, joined by "+"
   int position = 0;     ///< colour position, from 0
   int row = 0;          ///< row of a staggered arrangement, from 0
+  // Of heads round a body; `y` is then where the plate's middle stands along the line.
+  int station = 0;       ///< of the group, from 0
+  double angle_deg = 0;  ///< about the body's axis from straight above, rising with y
+  Length z{};            ///< of the plate's middle, above the body's axis
+};
+
+/// How rows of heads stand round a body that turns under them. The body is handed from station to
+/// station; at each it turns under the rows there.
+struct Round {
+  int stations = 1;
+  int per_station = 1;     ///< rows of heads at one station, at most
+  int fit = 1;             ///< that would fit round the body
+  double pitch_angle = 0;  ///< from row to row about the body's axis [rad]
+  Length radius;           ///< of the body
+  Length reach;            ///< from the body's axis to the nozzle plates
+  Length step;             ///< of the surface from under one row to the next
+  Length depth;            ///< of a body along the motion
+  Length height;           ///< of a body from its plate up; zero where not known
+  Length station_length;   ///< along the line
 };
 
 /// A drop size in use, printed at every place of the lattice.
@@ -106,6 +125,7 @@ struct Group {
   int heads_across = 1, interleave = 1, stack = 1, positions = 1, rows_staggered = 1;
   int film_heads = 1;  ///< heads in line for laydown; they do not divide the frequency
   std::optional<Scan> scan;
+  std::optional<Round> round;  ///< where more than one row of heads prints a body that turns
   int heads_total = 0;
   int joints = 0;
   double idle_nozzle_share = 0;

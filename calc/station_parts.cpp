@@ -25,8 +25,7 @@ constexpr std::array<KindRow, 9> of_every_group{{
     {PartKind::spittoon, PartCode::spittoon, Per::row},
     {PartKind::strike_sensor, PartCode::strike_sensor, Per::station},
 }};
-constexpr std::array<KindRow, 4> of_the_station{{
-    {PartKind::product_sensor, PartCode::product_sensor, Per::station},
+constexpr std::array<KindRow, 3> of_the_station{{
     {PartKind::controller, PartCode::controller, Per::station},
     {PartKind::commissioning, PartCode::commissioning, Per::station},
     {PartKind::training, PartCode::training, Per::station},
@@ -37,6 +36,7 @@ constexpr KindRow pretreatment{PartKind::pretreatment, PartCode::pretreatment, P
 constexpr KindRow exhaust{PartKind::exhaust, PartCode::exhaust, Per::station};
 constexpr KindRow ventilation{PartKind::ventilation, PartCode::ventilation, Per::station};
 constexpr KindRow encoder{PartKind::encoder, PartCode::encoder, Per::station};
+constexpr KindRow product_sensor{PartKind::product_sensor, PartCode::product_sensor, Per::station};
 constexpr KindRow alignment{PartKind::alignment, PartCode::alignment_gauge, Per::station};
 
 constexpr TemperatureDifference heater_span = TemperatureDifference::from_si(5);
@@ -194,6 +194,25 @@ void add_ventilation(const PriceBook& book, const std::vector<GroupParts>& list,
   }
 }
 
+/// Stations of all groups where a body turns: each turns it anew and times its own heads. Else 1.
+int turning_stations(const std::vector<Group>& groups) {
+  int stations = 0;
+  for (const Group& g : groups) stations += g.round ? g.round->stations : 1;
+  const bool turns =
+      std::any_of(groups.begin(), groups.end(), [](const Group& g) { return g.round.has_value(); });
+  return turns ? stations : 1;
+}
+
+/// Encoder or product sensor: one a station that turns the body.
+void add_timing(const PriceBook& book, const std::vector<GroupParts>& list, const KindRow& kind,
+                int stations, Needs& needs) {
+  const GroupParts& g = first_fitting(book, list, kind.kind);
+  const Priced<Part>* part = book.part(kind.kind, g.head, g.family);
+  const bool otherwise = part != nullptr && part->item->per && part->item->per->value != kind.per;
+  if (stations == 1 || otherwise) return add_for_all(book, list, kind, needs);
+  needs.add(kind.code, part == nullptr ? PricedRow() : part->row, stations, true);
+}
+
 }  // namespace
 
 void add_parts(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
@@ -201,11 +220,13 @@ void add_parts(const Job& job, const PriceBook& book, const std::vector<Group>& 
   const std::vector<GroupParts> list = group_parts(job, book, groups, sizing);
   for (const GroupParts& g : list) add_of_group(job, book, g, sizing);
   if (list.empty()) return;
+  const int stations = turning_stations(groups);
   // A line that names its encoder has one.
-  if (!job.request->line.encoder) add_for_all(book, list, encoder, sizing.needs);
+  if (!job.request->line.encoder) add_timing(book, list, encoder, stations, sizing.needs);
   if (sizing.vapour.needed) {
     add_ventilation(book, list, sizing);
   }
+  add_timing(book, list, product_sensor, stations, sizing.needs);
   for (const KindRow& kind : of_the_station) add_for_all(book, list, kind, sizing.needs);
 }
 

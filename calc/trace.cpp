@@ -12,9 +12,11 @@ std::vector<Step> trace(const Job& job, const Catalogue& catalogue, const Specif
     trace_lattice(writer, spec.chosen[i], prefix);
     trace_frequency(writer, spec.chosen[i], prefix);
     trace_across(writer, spec.chosen[i], prefix);
+    trace_round(writer, spec.chosen[i], prefix);
     trace_ink(writer, spec.chosen[i], prefix);
     trace_flight(writer, spec.chosen[i], prefix);
   }
+  trace_seam(writer);
   trace_placement(writer);
   trace_jets(writer);
   if (!spec.chosen.empty() && spec.station) {

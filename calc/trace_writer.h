@@ -84,6 +84,10 @@ void trace_frequency(TraceWriter& writer, const Group& group, const std::string&
 /// Width to print, image and margins.
 void trace_width(TraceWriter& writer, const std::string& g);
 void trace_across(TraceWriter& writer, const Group& group, const std::string& g);
+/// Rows of heads round a body that turns; after the throw of its heads (trace_round.cpp).
+void trace_round(TraceWriter& writer, const Group& group, const std::string& g);
+/// The seam of an image all round a body.
+void trace_seam(TraceWriter& writer);
 void trace_scan(TraceWriter& writer, const Group& group, const std::string& g);
 void trace_ink(TraceWriter& writer, const Group& group, const std::string& g);
 /// The inks in their heads: numbers of the jet, shear, particles (trace_jet.cpp).

@@ -114,6 +114,10 @@ Table<Head> head() {
           quantity("head.NAME.body_depth", &H::body_depth, "length", "mm", "body along the motion")
               .within(1, 1000)
               .required(),
+          quantity("head.NAME.body_height", &H::body_height, "length", "mm",
+                   "body from the nozzle plate up, connectors included; how far heads round a body "
+                   "reach")
+              .within(1, 2000),
           quantity("head.NAME.field_depth", &H::field_depth, "length", "mm",
                    "all nozzle rows together, along the motion")
               .within(0, 500)

@@ -1,4 +1,5 @@
 #include <cmath>
+#include <numbers>
 #include <stdexcept>
 
 #include "output/json_parts.h"
@@ -29,6 +30,17 @@ Json scan_json(const calc::Scan& scan) {
           {"array_length_mm", json_number(in_mm(scan.array_length))},
           {"stroke_time_s", json_number(scan.stroke_time.si())},
           {"throughput_m2_per_h", json_number(scan.throughput.si() * 3600)}};
+}
+
+Json round_json(const calc::Round& round) {
+  return {{"stations", round.stations},
+          {"rows_per_station", round.per_station},
+          {"rows_that_fit", round.fit},
+          {"pitch_angle_deg", json_number(round.pitch_angle * 180 / std::numbers::pi)},
+          {"body_radius_mm", json_number(in_mm(round.radius))},
+          {"reach_mm", json_number(in_mm(round.reach))},
+          {"surface_step_mm", json_number(in_mm(round.step))},
+          {"station_length_mm", json_number(in_mm(round.station_length))}};
 }
 
 void json_set_um(Json& object, const char* key, const std::optional<calc::Length>& value) {
@@ -79,6 +91,15 @@ Json place_json(const calc::HeadPlace& place) {
           {"row", place.row}};
 }
 
+/// Of a head round a body: which station, and where about the body's axis.
+Json place_round_json(const calc::HeadPlace& place) {
+  Json object = place_json(place);
+  object["station"] = place.station;
+  object["angle_deg"] = json_number(place.angle_deg);
+  object["z_mm"] = json_number(in_mm(place.z));
+  return object;
+}
+
 Json barcode_json(const calc::BarcodeFit& fit) {
   return {{"symbol", fit.symbol},
           {"axis", fit.across ? "across" : "along"},
@@ -103,6 +124,7 @@ void set_arrangement(Json& object, const calc::Group& group) {
   object["rows_staggered"] = group.rows_staggered;
   object["film_heads"] = group.film_heads;
   if (group.scan) object["scan"] = scan_json(*group.scan);
+  if (group.round) object["round"] = round_json(*group.round);
   object["heads_total"] = group.heads_total;
   object["joints"] = group.joints;
   object["idle_nozzle_share"] = json_number(group.idle_nozzle_share);
@@ -134,7 +156,7 @@ void set_group(Json& object, const calc::Group& group) {
   set_arrangement(object, group);
   set_rates(object, group);
   if (!group.dots.empty()) set_dots(object, group.dots.front());
-  object["heads"] = json_list(group.places, place_json);
+  object["heads"] = json_list(group.places, group.round ? place_round_json : place_json);
   object["dots"] = json_list(group.dots, dots_json);
   set_geometry(object, group);
   if (!group.barcodes.empty()) object["bar_codes"] = json_list(group.barcodes, barcode_json);

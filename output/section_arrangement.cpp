@@ -1,6 +1,7 @@
 /// The heads: which, how many, how they stand, drawn to scale.
 #include <algorithm>
 #include <cstddef>
+#include <numbers>
 
 #include "output/compose_text.h"
 #include "output/format.h"
@@ -78,6 +79,30 @@ std::string viscosity(const Context&, const calc::Group& group) {
   return group.viscosity ? with_unit(in_mpas(*group.viscosity), "mPa.s", 3) : std::string();
 }
 
+/// Of rows of heads round a body: empty where there are none.
+std::string stations(const Context&, const calc::Group& group) {
+  return group.round ? std::to_string(group.round->stations) : std::string();
+}
+std::string rows_round(const Context&, const calc::Group& group) {
+  return group.round ? std::to_string(group.round->per_station) : std::string();
+}
+std::string round_fit(const Context&, const calc::Group& group) {
+  return group.round ? std::to_string(group.round->fit) : std::string();
+}
+std::string round_angle(const Context& c, const calc::Group& group) {
+  if (!group.round) return {};
+  return c.measure(group.round->pitch_angle * 180 / std::numbers::pi, "deg", 3);
+}
+std::string round_reach(const Context& c, const calc::Group& group) {
+  return group.round ? length_text(c, group.round->reach, 4) : std::string();
+}
+std::string round_step(const Context& c, const calc::Group& group) {
+  return group.round ? length_text(c, group.round->step, 4) : std::string();
+}
+std::string station_length(const Context& c, const calc::Group& group) {
+  return group.round ? length_text(c, group.round->station_length, 4) : std::string();
+}
+
 const std::vector<Property>& properties() {
   using G = calc::Group;
   static const std::vector<Property> list{
@@ -97,6 +122,13 @@ const std::vector<Property>& properties() {
       {"swath", length_of<&G::swath>, "swath"},
       {"head_pitch", length_between<&G::head_pitch>, "head_pitch"},
       {"overlap", length_between<&G::overlap>, "overlap"},
+      {"round_stations", stations, "round_stations"},
+      {"round_rows", rows_round, "round_rows"},
+      {"round_fit", round_fit, "round_fit"},
+      {"round_angle", round_angle, "round_angle"},
+      {"round_reach", round_reach, "round_reach"},
+      {"round_step", round_step, "round_step"},
+      {"round_length", station_length, "round_length"},
       {"footprint", length_of<&G::footprint>, "footprint"},
       {"joints", count_of<&G::joints>, ""},
       {"idle", idle, "idle"},
@@ -167,6 +199,12 @@ bool has_places(const Context& c) {
                      [](const calc::Group& group) { return !group.places.empty(); });
 }
 
+bool stands_round(const Context& c) {
+  return std::any_of(c.spec.chosen.begin(), c.spec.chosen.end(), [](const calc::Group& group) {
+    return group.round && group.round->per_station > 1;
+  });
+}
+
 }  // namespace
 
 std::string arrangement_section(const Context& c) {
@@ -183,6 +221,7 @@ std::string arrangement_section(const Context& c) {
   if (has_places(c)) {
     Values& plan = values.add("PLAN");
     plan.set_markup("DRAWING", sketch_plan(c));
+    if (stands_round(c)) plan.add("ROUND");
     std::string joint = sketch_joint(c);
     if (!joint.empty()) plan.add("DETAIL").set_markup("DRAWING", std::move(joint));
   }

@@ -3,11 +3,23 @@
 #include "output/sketch_list.h"
 
 namespace output {
+namespace {
+
+/// Whether more than one station turns the body.
+bool turns_at_several(const Context& c) {
+  int stations = 0;
+  for (const calc::Group& group : c.spec.chosen)
+    stations += group.round ? group.round->stations : 0;
+  return stations > 1;
+}
+
+}  // namespace
 
 std::string layout_section(const Context& c) {
   std::string line = sketch_line(c);
   std::string section = sketch_section(c);
-  if (line.empty() && section.empty()) return {};
+  std::string round = sketch_round(c);
+  if (line.empty() && section.empty() && round.empty()) return {};
   Values values;
   if (!section.empty()) {
     Values& part = values.add("SECTION");
@@ -15,7 +27,12 @@ std::string layout_section(const Context& c) {
     const calc::Input* const gap = c.input("line.throw_distance");
     if (gap != nullptr && gap->spread != calc::Spread::none) part.add("RANGE");
   }
-  if (!line.empty()) values.add("LINE").set_markup("DRAWING", std::move(line));
+  if (!round.empty()) values.add("ROUND").set_markup("DRAWING", std::move(round));
+  if (!line.empty()) {
+    Values& part = values.add("LINE");
+    part.set_markup("DRAWING", std::move(line));
+    if (turns_at_several(c)) part.add("STATIONS");
+  }
   return c.expand("layout", values);
 }
 

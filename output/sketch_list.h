@@ -28,6 +28,10 @@ std::string sketch_budgets(const Context& context);
 /// Section along the motion through a head and the product, or empty where sizes are not known.
 std::string sketch_section(const Context& context);
 
+/// A section through the first station of each group whose heads stand round a body, or empty where
+/// none do.
+std::string sketch_round(const Context& context);
+
 /// Heads, stages and room for service along the line, lengths to scale; empty for a carriage.
 std::string sketch_line(const Context& context);
 

@@ -51,10 +51,12 @@ std::vector<Outline> outlines(const Context& c) {
     const std::string head = "head." + group.head;
     const double field = catalogue_mm(c, head + ".field_depth").value_or(0);
     for (const calc::HeadPlace& place : group.places) {
+      const double seen = std::cos(place.angle_deg * degree);  // of plates round a body, from above
+      std::optional<double> depth = catalogue_mm(c, head + ".body_depth");
+      if (depth) *depth *= seen;
       list.push_back({&place, &group, static_cast<int>(list.size()) + 1, in_mm(place.x),
-                      in_mm(place.y), in_mm(group.swath), field,
-                      catalogue_mm(c, head + ".body_width"),
-                      catalogue_mm(c, head + ".body_depth")});
+                      in_mm(place.y), in_mm(group.swath), field * seen,
+                      catalogue_mm(c, head + ".body_width"), depth});
     }
   }
   return list;

@@ -12,6 +12,7 @@
 {{#STACKING}}<p>{{TEXT:none}}</p>{{/STACKING}}
 {{#PLAN}}
 <section title="Draufsicht der Köpfe" id="s-plan" wide="yes">
+{{#ROUND}}<p>Köpfe um den Körper sind von oben gesehen, sodass ihre Düsenplatten schmaler aussehen, als sie sind; der Schnitt in „Aufbau der Station“ zeigt sie vom Ende des Körpers her.</p>{{/ROUND}}
 {{DRAWING:none}}
 {{#DETAIL}}{{DRAWING:none}}{{/DETAIL}}
 </section>

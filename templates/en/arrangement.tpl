@@ -12,6 +12,7 @@
 {{#STACKING}}<p>{{TEXT:none}}</p>{{/STACKING}}
 {{#PLAN}}
 <section title="Plan of the heads" id="s-plan" wide="yes">
+{{#ROUND}}<p>Heads round the body are seen from above, so that their plates look narrower than they are; the section in “Layout of the station” shows them from the end of the body.</p>{{/ROUND}}
 {{DRAWING:none}}
 {{#DETAIL}}{{DRAWING:none}}{{/DETAIL}}
 </section>

@@ -4,8 +4,12 @@
 <p>The section shows the first group; the way of the drops is dashed.{{#RANGE}} Thin lines are the surface at the least and the greatest distance stated. The section shows the range stated; variation of the thickness and the bend of the body come on top in “Drop flight and placement”.{{/RANGE}}</p>
 {{DRAWING:none}}
 {{/SECTION}}
+{{#ROUND}}
+<p>The heads stand round the body, each plate across its own radius. Their height is drawn as the catalogue has it; where it has none, they are cut off. The body turns from left to right under them.</p>
+{{DRAWING:none}}
+{{/ROUND}}
 {{#LINE}}
-<p>Lengths along the line are those the footprint was calculated from. Encoder and product sensor stand before the first heads; their distance is set on site.</p>
+<p>Lengths along the line are those the footprint was calculated from. Encoder and product sensor stand before the first heads; their distance is set on site.{{#STATIONS}} Each station that turns the body has its own.{{/STATIONS}}</p>
 {{DRAWING:none}}
 {{/LINE}}
 </section>

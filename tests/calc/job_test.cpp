@@ -181,6 +181,21 @@ TEST_CASE("a cylinder gives its circumference as length and pitch") {
   CHECK(in_mm(*job.radius) == doctest::Approx(20));
 }
 
+TEST_CASE("the speed of parts a minute leaves to printing its share of the cycle") {
+  // 300 a minute, 30 mm printed of 40 mm turned in a cycle: 30 mm in three quarters of 0.2 s.
+  Request r = made::plain_request();
+  r.product.form = given(Form::cylinder);
+  r.product.diameter = given(millimetres(24));
+  r.product.pitch = given(millimetres(40));
+  r.image.length = given(millimetres(30));
+  r.line.speed.reset();
+  r.line.throughput_parts = given(Frequency::from_si(5));
+  const Job job = job_of(r);
+  REQUIRE(job.speed);
+  CHECK(job.printed_share == doctest::Approx(0.75));
+  CHECK(job.speed->value.si() == doctest::Approx(0.030 / (0.75 * 0.2)));
+}
+
 TEST_CASE("channels share a group by family, temperature and settling, white stands alone") {
   Request r = made::plain_request();
   for (const char* name : {"cyan", "white", "orange"}) {
@@ -301,6 +316,9 @@ TEST_CASE("each question code of a job is asked by one of a few incomplete reque
     ink.solvents = {{"unheard-of", 1}};
     ink.flash_point = given(Temperature::celsius(10));
   }
+  collect(r);
+  r.product.form = given(Form::cylinder);
+  r.product.diameter = given(millimetres(40));
   collect(r);
   for (const std::string_view code : question_codes()) {
     // Asked of a head once it is chosen: gates_test.cpp.

@@ -3,6 +3,7 @@ enumeration."""
 
 import math
 
+from body import around
 from demand import MATRIX
 from gates import head_reasons, unmet
 from ink import dots
@@ -198,9 +199,13 @@ def stacked(job, head, item, k, across_n):
     row_count = staggered * base.positions * k * stack * item["lines"]
     family = "straight" if heads == 1 else "joined" if head.get("joins") == "yes" else \
         "staggered" if staggered > 1 else "straight"
+    turned, depth = 0, row_count * (head["body_depth"] + ROW_GAP)
+    if job.cylinder and (row_count > 1 or len(job.groups) > 1):
+        turned, length = around(job, head, row_count, staggered)
+        depth = turned * length
     yield finish(dict(item, reasons=reasons, k=k, stack=stack, heads_across=heads,
                       staggered=staggered, total=total,
-                      rows=row_count, depth=row_count * (head["body_depth"] + ROW_GAP),
+                      rows=row_count, depth=depth, stations=turned,
                       family=family,
                       active=job.width * item["along_n"] * stack * item["lines"],
                       allowed=allowed, use=column / stack / allowed, per_nozzle=column / stack,
@@ -238,6 +243,7 @@ def kept(items):
 def finish(item):
     """Adds what ranking and cost read."""
     base = item["group"]
+    item.setdefault("stations", 0)
     item["unmet"] = unmet(base.job, base.head)
     item["joints"] = item["total"] - 1
     item["per_channel"] = item["total"] // base.positions

@@ -83,6 +83,7 @@ class Maker:
             **self.priced(300, 6000), "families": "; ".join(f for f in FAMILIES if f in families),
             "body_width": "%.4g mm" % (swath if joins else swath + pick((5, 15, 30, 60))),
             "body_depth": "%d mm" % pick((20, 26, 35, 50)),
+            "body_height": maybe(0.7, ("60 mm", "110 mm", "180 mm")),
             "field_depth": "%g mm" % pick((1, 2.5, 5, 9)),
             "joins": "yes" if joins else "no", "overlap": maybe(0.25, ("0.5 mm", "1 mm", "2 mm")),
             "throw_least": maybe(0.9, ("0.3 mm", "0.5 mm", "0.8 mm")),

@@ -92,7 +92,7 @@ class Agreement(unittest.TestCase):
         self.assertLessEqual(counts["excused combination"], PAIRS // 10)
         if WHOLE:
             for kind, least in (("infeasible", 100), ("scanning", 50), ("unpriced", 50),
-                                ("groups", 100)):
+                                ("groups", 100), ("round a body", 10)):
                 self.assertGreaterEqual(counts[kind], least, kind)
 
     @staticmethod
@@ -103,6 +103,7 @@ class Agreement(unittest.TestCase):
         counts["scanning"] += any(group["family"] == "scanning" for group in chosen)
         counts["unpriced"] += bool(document.get("bom_unpriced"))
         counts["groups"] += len(ours.job.groups) > 1
+        counts["round a body"] += any("round" in group for group in chosen)
         counts["stations of the oracle"] += len(ours.accepted)
         counts["excused combination"] += compared.excused
 

@@ -4,6 +4,7 @@ units."""
 import math
 from decimal import Decimal
 
+import body
 from equipment import curing, dryer
 from quantity import above, cents, ceil
 
@@ -69,6 +70,7 @@ class Station(Buyer):
         self.lines = []
         self.worn, self.without_lead, self.halves = [], 0, 0
         self.flow()
+        self.turns = body.stations(job, items)
         self.bill()
         self.cost()
 
@@ -206,7 +208,7 @@ class Station(Buyer):
         for row, count in counted.values():
             self.row_line(row, count, "ink_supply")
 
-    def quantity_of(self, per, uses):
+    def quantity_of(self, kind, per, uses):
         """What `per` counts among the channels concerned."""
         items = list({id(use["item"]): use["item"] for use in uses}.values())
         if per == "head":
@@ -217,7 +219,8 @@ class Station(Buyer):
             return len(uses)
         if per == "supply":
             return sum(use["supplies"] for use in uses)
-        return 1
+        # each station that turns a body times its own heads
+        return self.turns if kind in ("encoder", "product_sensor") else 1
 
     def parts_of(self, kind, uses=None):
         """A line for each part of a kind, counted over the channels it is for."""
@@ -227,7 +230,7 @@ class Station(Buyer):
             by_part.setdefault(row and row["name"], (row, []))[1].append(use)
         for row, served in by_part.values():
             per = (row or {}).get("per", PER[kind])
-            count = self.quantity_of(per, served) + self.unused(kind, per, served)
+            count = self.quantity_of(kind, per, served) + self.unused(kind, per, served)
             self.row_line(row, count, kind)
             self.worn.append((row or {}, count))
 

@@ -23,6 +23,13 @@ void scan_two_colours(Request& r) {
   r.colours.back().name = "second";
 }
 
+/// A body that turns under heads side by side, small enough to tell.
+void turn_body(Request& r, double diameter_mm) {
+  r.product.form = given(Form::cylinder);
+  r.product.diameter = given(millimetres(diameter_mm));
+  r.image.length = given(millimetres(diameter_mm / 2));
+}
+
 }  // namespace
 
 const std::vector<CodeRow>& reasons() {
@@ -254,6 +261,26 @@ const std::vector<CodeRow>& conditions() {
        [](Request& r, Catalogue&) {
          scan_two_colours(r);
          r.colours.back().kind = given(ColourKind::white);
+       }},
+      {"several_stations", [](Request& r, Catalogue&) { turn_body(r, 12); }},
+      {"turn_travel",
+       [](Request& r, Catalogue& c) {
+         turn_body(r, 200);
+         head(c).body_height = given(millimetres(100));
+         r.product.pitch = given(millimetres(101));
+       }},
+      {"seam",
+       [](Request& r, Catalogue&) {
+         turn_body(r, 200);
+         r.image.length.reset();
+         r.product.diameter =
+             Value<Length>{millimetres(200), millimetres(199.9), millimetres(200.1),
+                           Spread::uncertain, given(millimetres(1))->origin};
+       }},
+      {"seam_unknown",
+       [](Request& r, Catalogue&) {
+         turn_body(r, 200);
+         r.image.length.reset();
        }},
       {"assumption_edge",
        [](Request& r, Catalogue&) {

@@ -30,6 +30,7 @@ std::vector<FieldRow> body_rows() {
       {"head.NAME.families", "uv; aqueous", "aqueous", "chosen", "", ""},
       {"head.NAME.body_width", "70 mm", "40 mm", "chosen", "", ""},
       {"head.NAME.body_depth", "40 mm", "60 mm", "footprint_mm", "", ""},
+      {"head.NAME.body_height", "100 mm", "150 mm", "footprint_mm", cylinder, ""},
       {"head.NAME.field_depth", "5 mm", "8 mm", "tests", cylinder, ""},
       {"head.NAME.joins", "no", "yes", "chosen", "", ""},
       {"head.NAME.overlap", "0.5 mm", "5 mm", "chosen", "", ""},

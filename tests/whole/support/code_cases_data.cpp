@@ -123,6 +123,10 @@ std::vector<std::string> code_cases() {
       "product.form = cylinder\nproduct.diameter = 16 mm",
       "product.form = cylinder\nproduct.diameter = 8 mm",
       "product.form = cylinder\nproduct.diameter = 80 mm",
+      "product.form = cylinder\nproduct.diameter = 80 mm\n-image.length",
+      "product.form = cylinder\nproduct.diameter = 80 mm +- 0.2 mm\n-image.length",
+      "product.form = cylinder\nproduct.diameter = 300 mm\nimage.length = 100 mm\n"
+      "product.pitch = 101 mm",
       // Limits and wishes.
       "limits.heads = 2",
       "limits.space = 100 mm",

@@ -102,8 +102,29 @@ void verify_bodies(const std::vector<HeadPlace>& bank, const Head& head) {
   if (!head.body_width || (head.joins && head.joins->value)) return;
   for (const HeadPlace& a : bank) {
     for (const HeadPlace& b : bank) {
-      if (&a == &b || std::abs((a.y - b.y).si()) > slack) continue;
+      if (&a == &b || std::abs((a.y - b.y).si()) > slack || a.station != b.station) continue;
       CHECK(not_above(head.body_width->value.si(), std::abs((a.x - b.x).si())));
+    }
+  }
+}
+
+/// Plates of neighbours round a body, each across its own radius, touch at their corners at the
+/// earliest; each stands at the throw from the surface, none upside down.
+void verify_round(const Group& g, const Head& head, const Request& r) {
+  const double throw_si = r.line.throw_distance ? r.line.throw_distance->value.si()
+                          : head.throw_nominal  ? head.throw_nominal->value.si()
+                                                : 1e-3;
+  const Value<Length>& diameter = *r.product.diameter;
+  const bool uncertain = diameter.spread == Spread::uncertain;
+  const double reach = (uncertain ? diameter.value : diameter.low).si() / 2 + throw_si;
+  for (const HeadPlace& a : g.places) {
+    const double turn = a.angle_deg * 3.14159265358979323846 / 180;
+    CHECK(a.z.si() == doctest::Approx(reach * std::cos(turn)).epsilon(slack));
+    CHECK(not_above(std::abs(a.angle_deg), 90));
+    for (const HeadPlace& b : g.places) {
+      const double apart = std::abs(a.angle_deg - b.angle_deg) * 3.14159265358979323846 / 180;
+      if (a.station != b.station || apart < slack) continue;
+      CHECK(not_above(head.body_depth->value.si(), 2 * reach * std::tan(apart / 2)));
     }
   }
 }
@@ -128,7 +149,11 @@ void verify_places(const Group& g, const Head& head, const Request& r) {
     if (!g.scan) verify_bank(bank, g, printed_width(r));
     if (!g.scan) verify_bodies(bank, head);
   }
-  verify_rows(g, head);
+  if (g.round) {
+    verify_round(g, head, r);
+  } else {
+    verify_rows(g, head);
+  }
 }
 
 void verify_lattice(const Group& g, const HeadMode& mode) {

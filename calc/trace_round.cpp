@@ -1,0 +1,108 @@
+/// Rows of heads round a body that turns, and the seam of an image all round it.
+#include <algorithm>
+
+#include "calc/arrangement.h"
+#include "calc/eye.h"
+#include "calc/throw.h"
+#include "calc/trace_find.h"
+#include "calc/trace_writer.h"
+
+namespace calc {
+namespace {
+
+const Basis geometry{"plane geometry", SourceTag::computed, "plates across their radius"};
+const Basis fitting{
+    "common practice, no source: part of the way round is left to hold the body; "
+    "no jet points up",
+    SourceTag::computed, "rows of one kind of head"};
+const Basis counting{"count", SourceTag::computed, "rows dealt out evenly, banks whole"};
+const Basis seam_rule{"circumference of a circle", SourceTag::computed,
+                      "an image made for the nominal diameter"};
+
+/// The nominal throw, and where it comes from.
+StepInput away(const TraceWriter& w, const Group& group, const Head& head) {
+  const Length gap = nominal_throw(w.job, head);
+  if (w.job.throw_distance) {
+    return from_value("H", *w.job.throw_distance, in_mm(gap), "mm", "line.throw_distance");
+  }
+  if (head.throw_nominal) {
+    return from_catalogue("H", in_mm(gap), "mm", "head." + group.head + ".throw_nominal");
+  }
+  return from_parameter(w.job, "H", P::throw_mm);
+}
+
+void angles(TraceWriter& w, const Group& group, const std::string& g) {
+  const Round& r = *group.round;
+  const Head& head = trace_head(w.catalogue, group);
+  const StepInput radius{"r", in_mm(r.radius), "mm", "derived", "product.diameter"};
+  const StepInput circle = constant("pi", pi, "");
+  w.formula(g + ".round_reach", "R", "r+H", {radius, away(w, group, head)}, in_mm(r.reach), "mm",
+            geometry);
+  w.formula(g + ".round_angle", "phi", "2*atan((d+gap)/2/R)*180/pi",
+            {from_catalogue("d", in_mm(r.depth), "mm", "head." + group.head + ".body_depth"),
+             from_parameter(w.job, "gap", P::body_gap_mm), w.step("R", g + ".round_reach"), circle},
+            r.pitch_angle * 180 / pi, "deg", geometry);
+  w.formula(g + ".round_step", "s", "r*phi*pi/180",
+            {radius, w.step("phi", g + ".round_angle"), circle}, in_mm(r.step), "mm", geometry);
+  w.formula(g + ".round_fit", "f", "max(1,min(floor(a*360/phi),1+floor(180/phi)))",
+            {from_parameter(w.job, "a", P::round_share), w.step("phi", g + ".round_angle")}, r.fit,
+            "", fitting);
+}
+
+/// Banks of b rows that join stay whole where one fits.
+void stations(TraceWriter& w, const Group& group, const std::string& g) {
+  const Round& r = *group.round;
+  const int bank = group.rows_staggered;
+  const int banks = group.positions * group.interleave * group.stack * group.film_heads;
+  const bool whole = r.fit >= bank;
+  const int unit = whole ? bank : 1;
+  w.formula(g + ".round_stations", "z", "ceil(n/(floor(f/u)*u))",
+            {chosen("n", bank * banks, ""), w.step("f", g + ".round_fit"), chosen("u", unit, "")},
+            r.stations, "", counting);
+  w.formula(
+      g + ".round_rows", "n_z", "ceil(ceil(n/z)/u)*u",
+      {chosen("n", bank * banks, ""), w.step("z", g + ".round_stations"), chosen("u", unit, "")},
+      r.per_station, "", counting);
+}
+
+void length(TraceWriter& w, const Group& group, const std::string& g) {
+  const Round& r = *group.round;
+  const std::string head = "head." + group.head;
+  w.formula(g + ".round_length", "L", "2*max(r,(R+h)*sin(b*pi/180)+d/2*cos(b*pi/180))+gap",
+            {{"r", in_mm(r.radius), "mm", "derived", "product.diameter"},
+             w.step("R", g + ".round_reach"),
+             r.height > Length{} ? from_catalogue("h", in_mm(r.height), "mm", head + ".body_height")
+                                 : chosen("h", 0, "mm"),
+             w.step("b", g + ".round_outermost"),
+             from_catalogue("d", in_mm(r.depth), "mm", head + ".body_depth"),
+             constant("pi", pi, ""),
+             from_parameter(w.job, "gap", P::row_gap_mm)},
+            in_mm(r.station_length), "mm", geometry);
+}
+
+}  // namespace
+
+void trace_round(TraceWriter& w, const Group& group, const std::string& g) {
+  if (!group.round) return;
+  const Round& r = *group.round;
+  angles(w, group, g);
+  stations(w, group, g);
+  w.formula(g + ".round_outermost", "b", "(n_z-1)/2*phi",
+            {w.step("n_z", g + ".round_rows"), w.step("phi", g + ".round_angle")},
+            (r.per_station - 1) / 2.0 * r.pitch_angle * 180 / pi, "deg", geometry);
+  length(w, group, g);
+}
+
+void trace_seam(TraceWriter& w) {
+  if (w.spec.chosen.empty()) return;
+  const std::optional<Length> seam = seam_of(w.job);
+  if (!seam) return;
+  const Value<Length>& d = *w.job.request->product.diameter;
+  w.formula("seam", "e", "pi*max(D_h-D,D-D_l)",
+            {constant("pi", pi, ""), from_value("D_h", d, in_mm(d.high), "mm", "product.diameter"),
+             from_value("D", d, in_mm(d.value), "mm", "product.diameter"),
+             from_value("D_l", d, in_mm(d.low), "mm", "product.diameter")},
+            in_mm(*seam), "mm", seam_rule);
+}
+
+}  // namespace calc
