@@ -5,6 +5,7 @@
 #include "calc/bom_prices.h"
 #include "calc/flight_inputs.h"
 #include "calc/lattice.h"
+#include "calc/nearest_head.h"
 #include "calc/selection_parts.h"
 #include "calc/station_cure.h"
 
@@ -292,19 +293,16 @@ class Run {
   void reject(Selection& s) const {
     const std::size_t count = search_.catalogue->heads.size();
     const auto best = best_by_head();
-    std::size_t least = 0;
     for (std::size_t h = 0; h < count; ++h) {
       if (chosen_ && uses(*chosen_, h)) continue;
       RejectedHead row;
       row.head = search_.catalogue->heads[h].name;
       for (std::size_t g = 0; g < search_.groups.size(); ++g) add_reasons(h, g, best[g][h], row);
       if (row.reasons.empty()) add_motion_reasons(h, row);
-      if (!chosen_ && (s.nearest_head.empty() || row.reasons.size() < least)) {
-        s.nearest_head = row.head;
-        least = row.reasons.size();
-      }
       s.rejected.push_back(std::move(row));
     }
+    const RejectedHead* const nearest = chosen_ ? nullptr : nearest_head(s.rejected);
+    if (nearest != nullptr) s.nearest_head = nearest->head;
   }
 
   std::unique_ptr<const PriceBook> own_book_;

@@ -10,8 +10,8 @@
 
 namespace calc {
 
-/// The outcome of the search. `chosen` empty: nothing passed. `failing` then has the reasons of the
-/// head that came nearest (fewest failing gates, then catalogue order).
+/// The outcome of the search. `chosen` empty: nothing passed; `nearest_head` then is the head that
+/// came nearest (calc/nearest_head.h).
 struct Selection {
   std::vector<Group> chosen;
   std::vector<std::vector<Group>> alternatives;  ///< at most three, differing in head or family

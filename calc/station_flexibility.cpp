@@ -110,6 +110,8 @@ std::optional<double> single_source_share(const Catalogue& catalogue, const Stat
   for (const BomLine& line : station.bom) {
     if (!line.extended_price) continue;
     priced = priced + *line.extended_price;
+    // A head names the one board that drives it, so there is no second source of a board.
+    if (line.source.rfind("board.", 0) == 0) single = single + *line.extended_price;
     if (line.source.rfind("head.", 0) != 0) continue;
     const Head* head = head_named(catalogue, line.source.substr(5));
     if (head == nullptr) continue;

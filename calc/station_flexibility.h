@@ -11,8 +11,9 @@ namespace calc {
 std::vector<Flexibility> flexibility(const Job& job, const Catalogue& catalogue,
                                      const std::vector<Group>& groups);
 
-/// Share of the priced capital [1] in parts that only one maker of the catalogue offers: heads and
-/// boards whose body and swath no other maker's row has. None without a priced line.
+/// Share of the priced capital [1] in parts that only one maker of the catalogue offers: heads
+/// whose body and swath no other maker's row has, and boards, of which a head names one. None
+/// without a priced line.
 std::optional<double> single_source_share(const Catalogue& catalogue, const Station& station);
 
 }  // namespace calc

@@ -54,6 +54,8 @@ constexpr std::array table = {
     CodeInfo{code::unit_not_taken, "a unit behind a plain number"},
     CodeInfo{code::bad_money, "an amount with parts of a cent"},
     CodeInfo{code::bad_share, "solvents whose shares are missing or do not make 100 %"},
+    CodeInfo{code::viscosity_rises, "a viscosity that does not fall as the temperature rises"},
+    CodeInfo{code::not_text, "a file that is no text"},
     CodeInfo{code::cylinder_without_diameter, "a cylinder without a diameter"},
     CodeInfo{code::flat_with_diameter, "a flat product with a diameter"},
     CodeInfo{code::image_wider_than_product, "the image is wider than the product"},
@@ -85,6 +87,7 @@ constexpr std::array table = {
     CodeInfo{code::half_encoder, "wheel or counts of an encoder without the other"},
     CodeInfo{code::half_shear_law, "a shear law without its exponent or its time"},
     CodeInfo{code::price_of_nothing, "a price of a part the catalogue does not have"},
+    CodeInfo{code::scanning_without_stop, "a carriage asked for on a line that does not stop"},
 };
 
 }  // namespace

@@ -56,6 +56,8 @@ inline constexpr std::string_view bad_point = "E0148";
 inline constexpr std::string_view unit_not_taken = "E0149";
 inline constexpr std::string_view bad_money = "E0150";
 inline constexpr std::string_view bad_share = "E0151";
+inline constexpr std::string_view viscosity_rises = "E0152";
+inline constexpr std::string_view not_text = "E0153";
 
 // Contradictions of a request.
 inline constexpr std::string_view cylinder_without_diameter = "E0161";
@@ -96,5 +98,6 @@ inline constexpr std::string_view symbol_missing = "W0205";
 inline constexpr std::string_view half_encoder = "W0206";
 inline constexpr std::string_view half_shear_law = "W0207";
 inline constexpr std::string_view price_of_nothing = "W0208";
+inline constexpr std::string_view scanning_without_stop = "W0209";
 
 }  // namespace intake::code

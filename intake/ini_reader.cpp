@@ -27,8 +27,8 @@ struct Pending {
 /// PropertyTree: no fault, no duplicate, line ends LF.
 class LineScan {
  public:
-  LineScan(std::string_view text, std::vector<LexicalFault>& faults)
-      : text_(text), faults_(faults) {
+  LineScan(const SourceText& source, std::vector<LexicalFault>& faults)
+      : source_(source), text_(source.parsable()), faults_(faults) {
     root_.form = Node::Form::section;
     root_.key = "request";
   }
@@ -93,8 +93,12 @@ class LineScan {
     if (inner == "request" && root_.place.length == 0) {
       root_.place = place;
       current_ = at_root;
+      skipping_ = false;
       return;
     }
+    skipping_ = inner.empty() || inner == "request";
+    if (inner == "request") report_second(place);
+    if (skipping_) return;
     Node node;
     node.form = Node::Form::section;
     node.place = place;
@@ -105,10 +109,19 @@ class LineScan {
       node.label = inner.substr(point + 1);
       node.label_place = {place.offset, place.length};
     }
-    skipping_ = inner.empty();
-    if (skipping_) return;
     root_.children.push_back(std::move(node));
     current_ = root_.children.size() - 1;
+  }
+
+  /// A second [request], whose entries are passed over.
+  void report_second(Place place) {
+    if (faults_.size() >= most_faults) return;
+    const std::size_t first = root_.place.offset;
+    faults_.push_back({code::duplicate_section, place, "section \"request\" stands twice",
+                       "the first stands at " + source_.name() + ":" +
+                           std::to_string(source_.line_of(first)) + ":" +
+                           std::to_string(source_.column_of(first)),
+                       "an INI file holds one request; several stand in XML, in <requests>"});
   }
 
   void entry(std::string_view body, std::size_t offset) {
@@ -162,6 +175,7 @@ class LineScan {
     section.children.push_back(std::move(node));
   }
 
+  const SourceText& source_;
   std::string_view text_;
   std::vector<LexicalFault>& faults_;
   std::map<std::string, int> headers_;
@@ -177,7 +191,7 @@ class LineScan {
 
 Node read_ini_tree(const SourceText& text, std::vector<LexicalFault>& faults) {
   namespace pt = boost::property_tree;
-  LineScan scan(text.parsable(), faults);
+  LineScan scan(text, faults);
   scan.run();
   pt::ptree tree;
   std::istringstream stream(scan.clean_);

@@ -6,7 +6,7 @@
 #include <cmath>
 
 #include "intake/codes.h"
-#include "intake/suggest.h"
+#include "intake/number_fault.h"
 #include "intake/text.h"
 
 namespace intake {
@@ -24,66 +24,6 @@ bool starts_not_finite(std::string_view text) {
     if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
   }
   return head == "inf" || head == "nan";
-}
-
-/// A comma between digits: a decimal comma or a separator of thousands.
-Fault comma_fault(std::string_view text, std::size_t comma) {
-  std::string with_point(text);
-  with_point[comma] = '.';
-  std::string without(text);
-  without.erase(comma, 1);
-  std::size_t end = comma + 1;
-  while (end < text.size() && is_digit(text[end])) ++end;
-  const bool thousands = end - comma == 4;
-  std::string hint = "write a decimal point: " + with_point;
-  if (thousands) hint = "write " + without + ", or with a decimal point " + with_point;
-  return {code::decimal_comma, "a comma stands in the number", hint};
-}
-
-std::string example(double number, const FieldInfo& field) {
-  return number_text(number) + (field.unit.empty() ? "" : " " + std::string(field.unit));
-}
-
-std::string fitting(double number, const FieldInfo& field) {
-  return "units that fit: " + joined(field.units) + "; write for example " + example(number, field);
-}
-
-/// The dimension some other unit of that text has, empty when there is none.
-std::string_view dimension_of(std::string_view unit) {
-  const auto all = units();
-  const auto found =
-      std::find_if(all.begin(), all.end(), [&](const Unit& u) { return u.text == unit; });
-  return found == all.end() || unit.empty() ? std::string_view{} : found->dimension;
-}
-
-/// Why `rest` is no unit of the field, with the number before it.
-Fault unit_fault(double number, std::string_view rest, const FieldInfo& field) {
-  if (rest.empty()) {
-    return {code::unit_missing, "a bare number where a unit is needed", fitting(number, field)};
-  }
-  const std::string_view other = dimension_of(rest);
-  if (!other.empty()) {
-    return {code::wrong_dimension,
-            "\"" + std::string(rest) + "\" is a unit of " + std::string(other) + ", not of " +
-                std::string(field.dimension),
-            fitting(number, field)};
-  }
-  const std::string unknown = "unknown unit \"" + std::string(rest.substr(0, 60)) + "\"";
-  if (rest.find(';') != std::string_view::npos || rest.find(" #") != std::string_view::npos) {
-    return {code::unknown_unit, unknown,
-            "one value stands here; comments stand on a line of their own"};
-  }
-  if (rest.front() == '-' && rest.size() > 1 && is_digit(rest[1])) {
-    return {code::unknown_unit, unknown,
-            "a range is written with two points: " + number_text(number) + ".." +
-                std::string(rest.substr(1))};
-  }
-  const std::string_view near = nearest(rest, field.units);
-  if (!near.empty()) {
-    return {code::unknown_unit, unknown,
-            "did you mean " + number_text(number) + " " + std::string(near)};
-  }
-  return {code::unknown_unit, unknown, fitting(number, field)};
 }
 
 std::optional<Unit> unit_of(const FieldInfo& field, std::string_view text) {
@@ -131,9 +71,11 @@ Parsed<Span> read_range(std::string_view text, std::size_t dots, const FieldInfo
                  "write both ends, as in " + example(30, field).insert(2, "..60")};
   }
   const Parsed<Measure> low = read_first_end(first, second, field);
-  if (const auto* fault = std::get_if<Fault>(&low)) return *fault;
   const Parsed<Measure> high = read_measure(second, field);
-  if (const auto* fault = std::get_if<Fault>(&high)) return *fault;
+  for (const auto* end : {&low, &high}) {
+    const auto* const fault = std::get_if<Fault>(end);
+    if (fault != nullptr) return fault_of_both(*fault, first, "..", second, field);
+  }
   Span span{{}, std::get<Measure>(low), std::get<Measure>(high), calc::Spread::demand};
   if (span.low.si > span.high.si) {
     return Fault{code::range_reversed, "the range starts above its end",
@@ -170,9 +112,11 @@ Parsed<Span> read_uncertain(std::string_view text, std::size_t sign, const Field
   const std::string_view nominal = trim(text.substr(0, sign));
   const std::string_view half_text = trim(text.substr(sign + 2));
   const Parsed<Measure> half_read = read_half_width(half_text, nominal, field);
-  if (const auto* fault = std::get_if<Fault>(&half_read)) return *fault;
   const Parsed<Measure> value_read = read_first_end(nominal, half_text, field);
-  if (const auto* fault = std::get_if<Fault>(&value_read)) return *fault;
+  for (const auto* read : {&half_read, &value_read}) {
+    const auto* const fault = std::get_if<Fault>(read);
+    if (fault != nullptr) return fault_of_both(*fault, nominal, " +- ", half_text, field);
+  }
   const Measure half = std::get<Measure>(half_read);
   const Measure value = std::get<Measure>(value_read);
   if (half.si < 0) {
@@ -207,8 +151,14 @@ Parsed<Span> read_either(std::string_view text, const FieldInfo& field) {
 }  // namespace
 
 std::string number_text(double value) {
+  constexpr double least_plain = 1e-6, most_plain = 1e15;
+  const double size = std::abs(value);
+  const bool plain = value == 0 || (size >= least_plain && size < most_plain);
   std::array<char, 40> buffer{};
-  const char* end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value).ptr;
+  char* const begin = buffer.data();
+  char* const behind = begin + buffer.size();
+  const char* end = plain ? std::to_chars(begin, behind, value, std::chars_format::fixed).ptr
+                          : std::to_chars(begin, behind, value).ptr;
   return {static_cast<const char*>(buffer.data()), end};
 }
 

@@ -61,7 +61,8 @@ std::optional<Fault> check_bounds(double listed, const FieldInfo& field);
 /// The items of a list, between `;`, without blanks at their ends.
 std::vector<std::string_view> split_list(std::string_view text);
 
-/// The shortest decimal text that reads back as the same number.
+/// The shortest decimal text that reads back as the same number; without an exponent from 1e-6 to
+/// below 1e15.
 std::string number_text(double value);
 
 }  // namespace intake

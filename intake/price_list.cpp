@@ -80,16 +80,26 @@ class PriceList {
       : text_(text), rows_(rows_of(catalogue)), sink_(sink) {}
 
   void read() {
-    if (trim(text_.line(1)) != header) {
-      sink_.add(code::bad_price_line, Place{0, text_.line(1).size()}, "not a price list").hint =
-          "begin it with the line " + std::string(header);
-      return;
-    }
+    if (!read_header()) return;
     const int last = text_.line_of(text_.text().size());
     for (int number = 2; number <= last && !sink_.full(); ++number) read_line(number);
   }
 
  private:
+  /// Whether the lines below can be read: also under a header with a fault, if it has the columns.
+  bool read_header() {
+    const std::string_view first = trim(text_.line(1));
+    if (first == header) return true;
+    const bool alike =
+        first.starts_with("part_number,") &&
+        static_cast<std::size_t>(std::count(first.begin(), first.end(), ',')) + 1 == columns;
+    sink_
+        .add(code::bad_price_line, Place{0, text_.line(1).size()},
+             alike ? "a column of another name" : "not a price list")
+        .hint = "begin it with the line " + std::string(header);
+    return alike;
+  }
+
   void read_line(int number) {
     const std::string_view line = text_.line(number);
     if (trim(line).empty()) return;
@@ -115,18 +125,21 @@ class PriceList {
           sink_.add(code::bad_price_line, part.place, "part number " + part.text + " twice");
       twice.notes = {"the first stands in line " + std::to_string(told->second)};
       twice.hint = "keep the line that holds";
-      return;
     }
     const auto found = rows_.find(part.text);
-    if (found == rows_.end()) {
-      miss(part);
-      return;
-    }
+    if (fresh && found == rows_.end()) miss(part);
     const Place money{cells[1].place.offset,
                       cells[2].place.offset + cells[2].place.length - cells[1].place.offset};
     const Node price_node = field("price", cells[1].text + " " + cells[2].text, money);
     const Node date_node = field("price_date", cells[3].text, cells[3].place);
-    for (calc::Row& row : found->second) set(row, price_node, date_node);
+    if (fresh && found != rows_.end()) {
+      for (calc::Row& row : found->second) set(row, price_node, date_node);
+      return;
+    }
+    calc::Row nothing;  // what is wrong with the other fields is told all the same
+    nothing.element = "part";
+    nothing.name = part.text;
+    set(nothing, price_node, date_node);
   }
 
   /// A list serves several catalogues: what this one lacks is no fault.
@@ -169,8 +182,13 @@ class PriceList {
 }  // namespace
 
 Diagnostics apply_prices(std::string_view name, std::string_view text, calc::Catalogue& catalogue) {
-  const SourceText source(name, text);
+  const bool binary = is_binary(text);
+  const SourceText source(name, binary ? std::string_view() : text);
   Sink sink(source);
+  if (binary) {
+    sink.add(code::not_text, Place{}, "this is no text").hint = "name a price list, a CSV text";
+    return sink.take();
+  }
   calc::Catalogue priced = catalogue;
   for (const Place& place : source.bad_bytes()) {
     sink.add(code::bad_utf8, place, "a byte that is not UTF-8").hint = "save the file as UTF-8";

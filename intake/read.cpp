@@ -44,7 +44,7 @@ Faults byte_faults(const SourceText& text) {
   return faults;
 }
 
-/// A text that cannot be looked into at all: too large, UTF-16, empty.
+/// A text that cannot be looked into at all: too large, UTF-16, not text, empty.
 std::optional<LexicalFault> hopeless(std::string_view text) {
   if (text.size() > largest_text) {
     return LexicalFault{
@@ -53,6 +53,10 @@ std::optional<LexicalFault> hopeless(std::string_view text) {
   const std::string_view start = text.substr(0, 2);
   if (start == "\xFF\xFE" || start == "\xFE\xFF") {
     return LexicalFault{code::encoding, {}, "the file is UTF-16", "", "save the file as UTF-8"};
+  }
+  if (is_binary(text)) {
+    return LexicalFault{
+        code::not_text, {}, "this is no text", "", "name a text in UTF-8 of XML or INI"};
   }
   if (trim(text).empty() || text == "\xEF\xBB\xBF") {
     return LexicalFault{code::no_request,

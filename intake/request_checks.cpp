@@ -155,6 +155,17 @@ void check_encoder(const calc::Request& r, Sink& sink) {
               "line.encoder_wheel", line.encoder_wheel, "200 mm");
 }
 
+/// A carriage prints while the line stands.
+void check_carriage(const calc::Request& r, Sink& sink) {
+  const calc::Line& line = r.line;
+  const bool carriage = line.mode && line.mode->value == calc::Mode::scanning;
+  if (!carriage || !line.indexing || line.indexing->value) return;
+  Diagnostic& d = fault(sink, code::scanning_without_stop, *line.mode, "line.mode",
+                        "a carriage needs a line that stops and indexes, or a buffer");
+  d.notes.push_back(stands("line.indexing", *line.indexing));
+  d.hint = "set line.indexing to yes, or line.mode to single";
+}
+
 void check_shear(const calc::Request& r, Sink& sink) {
   for (const calc::Ink& ink : r.inks) {
     const std::string at = "ink." + ink.name + ".";
@@ -266,6 +277,7 @@ void check_request(const calc::Request& request, Sink& sink) {
   check_text(request, sink);
   check_dot(request, sink);
   check_encoder(request, sink);
+  check_carriage(request, sink);
   check_shear(request, sink);
   check_colours(request, sink);
   check_shares(request, sink);

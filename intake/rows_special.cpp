@@ -58,6 +58,22 @@ Parsed<calc::ViscosityPoint> read_point(std::string_view item, const FieldInfo& 
                               calc::Temperature::kelvin(std::get<Span>(temperature).value.si)};
 }
 
+/// nullopt, or the two points between which the viscosity does not fall. `items` are their texts.
+std::optional<Fault> check_falls(const std::vector<calc::ViscosityPoint>& points,
+                                 const std::vector<std::string_view>& items) {
+  for (std::size_t a = 0; a < points.size(); ++a) {
+    for (std::size_t b = 0; b < points.size(); ++b) {
+      const bool warmer = points[a].temperature < points[b].temperature;
+      if (!warmer || points[b].viscosity < points[a].viscosity) continue;
+      return Fault{code::viscosity_rises,
+                   "the viscosity does not fall from " + std::string(items[a]) + " to " +
+                       std::string(items[b]),
+                   "an ink thins as it warms: give each temperature the viscosity measured there"};
+    }
+  }
+  return std::nullopt;
+}
+
 /// `ethanol 60 %`; a share of 0 stands for one that is not given.
 Parsed<calc::SolventShare> read_solvent(std::string_view item) {
   static const FieldInfo share = of_dimension("fraction", "%", 0.01, 100);
@@ -250,6 +266,10 @@ std::optional<std::vector<calc::ViscosityPoint>> take_points(const Node& node,
       scribe.report(node, {code::bad_list, "more than 16 points", "give at most 16"});
       return std::nullopt;
     }
+  }
+  if (const auto fault = check_falls(points, items)) {
+    scribe.report(node, *fault);
+    return std::nullopt;
   }
   const double first = calc::in_mpas(points.front().viscosity);
   const Measure m{points.front().viscosity.si(), first};

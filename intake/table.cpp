@@ -114,7 +114,8 @@ Verdict SectionReader::judge_field(const Node& child, Scribe& scribe) const {
     Diagnostic& d = scribe.sink.add(code::empty_value,
                                     child.value_place.length > 0 ? child.value_place : child.place,
                                     scribe.key(child) + " is empty");
-    d.hint = "give a value or leave the line out";
+    d.hint = (*field)->required ? "give it a value: " + std::string((*field)->meaning)
+                                : "give a value or leave the line out";
     d.field = scribe.key(child);
     return {Verdict::Kind::pass_over, 0};
   }

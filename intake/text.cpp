@@ -69,6 +69,15 @@ bool is_control(char32_t c) {
   return c < 0x20 || (c >= 0x7F && c <= 0x9F);
 }
 
+bool is_binary(std::string_view bytes) {
+  // Text has no such bytes, packed data has them in one of ten; a stray few are named one by one.
+  constexpr std::ptrdiff_t stray = 16, in_hundred = 50;
+  const auto count = std::count_if(bytes.begin(), bytes.end(), [](char c) {
+    return static_cast<unsigned char>(c) < 0x20 && c != '\t' && c != '\n' && c != '\r';
+  });
+  return count >= stray && count * in_hundred >= static_cast<std::ptrdiff_t>(bytes.size());
+}
+
 std::string shown(std::string_view text) {
   std::string out;
   for (std::size_t i = 0; i < text.size();) {

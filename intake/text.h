@@ -31,6 +31,9 @@ CodePoint decode(std::string_view text, std::size_t offset);
 /// Whether a terminal or a document could be steered by it: C0 but tab and line ends, DEL, C1.
 bool is_control(char32_t c);
 
+/// Whether these are the bytes of something other than text: a picture, an archive, a document.
+bool is_binary(std::string_view bytes);
+
 /// A text with control and direction characters written out as \xNN or \u{NNNN}.
 std::string shown(std::string_view text);
 

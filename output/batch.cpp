@@ -83,7 +83,8 @@ JobMaker::JobMaker(Catalogues& catalogues, DatePolicy dates, std::optional<Part>
 
 SourceJobs JobMaker::jobs(const std::shared_ptr<const ReadSource>& source) {
   SourceJobs made;
-  if (source->file.is_catalogue) return made;
+  made.is_catalogue = source->file.is_catalogue;
+  if (made.is_catalogue) return made;
   made.has_requests = !source->file.requests.empty();
   for (std::size_t i = 0; i < source->file.requests.size(); ++i) {
     JobHead head = head_of(source->file.requests[i]);
@@ -143,16 +144,23 @@ void JobMaker::add_catalogue(BatchJob& job) {
   outcome.catalogue_sha256 = read.catalogue.source_sha256;
   if (told_.insert(job.catalogue->path).second) append(outcome.findings, read.findings);
   if (read.usable) return;
+  const LoadedCatalogue& used = *job.catalogue;
+  const std::string list = "swathspec heads -c " + used.path;
   fail(outcome,
-       file_finding(faulty_catalogue, outcome.file,
-                    "the catalogue " + job.catalogue->path + " has errors",
-                    "swathspec heads -c " + job.catalogue->path + " lists them"),
+       used.usable
+           ? file_finding(faulty_catalogue, outcome.file,
+                          "the price list " + used.prices + " has errors",
+                          list + " --prices " + used.prices + " lists them")
+           : file_finding(faulty_catalogue, outcome.file,
+                          "the catalogue " + used.path + " has errors", list + " lists them"),
        Exit::data);
 }
 
 void BatchJob::show_lines(intake::Diagnostics& findings) const {
   add_source_lines(findings, source->shown, source->text);
-  if (catalogue) add_source_lines(findings, catalogue->path, catalogue->text);
+  if (!catalogue) return;
+  add_source_lines(findings, catalogue->path, catalogue->text);
+  add_source_lines(findings, catalogue->prices, catalogue->prices_text);
 }
 
 Issuer::Issuer(Os& os, Archive& archive, const Templates& templates, const Fonts& fonts, bool force,

@@ -42,7 +42,7 @@ struct BatchJob {
 
 /// The jobs of a source; a part takes only its own, so that there may be requests and no job.
 struct SourceJobs {
-  bool has_requests = false;
+  bool has_requests = false, is_catalogue = false;
   std::vector<BatchJob> jobs;
 };
 

@@ -51,6 +51,7 @@ std::shared_ptr<const LoadedCatalogue> Catalogues::load(const std::string& path)
   fresh->text = os_.read_file(path);
   fresh->read = intake::read_catalogue(path, fresh->text);
   fresh->read.catalogue.source_sha256 = sha256(fresh->text);
+  fresh->usable = fresh->read.usable;
   if (prices_) lay_prices(*fresh);
   return known = std::move(fresh);
 }
@@ -60,6 +61,8 @@ void Catalogues::lay_prices(LoadedCatalogue& over) const {
   const intake::Diagnostics findings = intake::apply_prices(*prices_, text, over.read.catalogue);
   over.read.findings.insert(over.read.findings.end(), findings.begin(), findings.end());
   over.read.usable = over.read.usable && !intake::has_errors(findings);
+  over.prices = *prices_;
+  over.prices_text = text;
   over.read.catalogue.source_sha256 = sha256(over.read.catalogue.source_sha256 + sha256(text));
 }
 

@@ -14,6 +14,9 @@ namespace output {
 struct LoadedCatalogue {
   std::string path, text;
   intake::ReadCatalogue read;
+  bool usable = false;  ///< of the catalogue by itself
+  std::string prices;   ///< path of the price list laid over it; empty for none
+  std::string prices_text;
 };
 
 /// Finds and reads catalogues, each once.

@@ -55,7 +55,12 @@ Fault unread(const Source& source, const OsError& error) {
           error.code == ENOENT ? Exit::no_input : Exit::io};
 }
 
-Fault requestless(const std::string& root) {
+Fault requestless(const std::string& root, bool is_catalogue) {
+  if (is_catalogue) {
+    return {file_finding(without_request, root, "this is a catalogue, no request",
+                         "name the requests, and the catalogue with -c " + root),
+            Exit::no_input};
+  }
   return {file_finding(without_request, root, "there is no request in it",
                        "a folder is searched for files named *.xml and *.ini"),
           Exit::no_input};

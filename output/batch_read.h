@@ -36,7 +36,7 @@ void add_source_lines(intake::Diagnostics& findings, std::string_view file, std:
 
 /// The finding and exit status for a source that could not be read.
 Fault unread(const Source& source, const OsError& error);
-/// The finding for a path of the command line that led to no request.
-Fault requestless(const std::string& root);
+/// The finding for a path of the command line that led to no request; it may be a catalogue's.
+Fault requestless(const std::string& root, bool is_catalogue = false);
 
 }  // namespace output

@@ -25,7 +25,10 @@ class Walker {
 
   void take(const std::string& root) {
     walk_.roots.push_back(root);
-    if (root == "-") return add(root, standard_input);
+    if (root == "-") {
+      if (!add(root, standard_input)) tell_again(root);
+      return;
+    }
     try {
       take_named(root);
     } catch (const OsError& error) {
@@ -41,13 +44,15 @@ class Walker {
       walk_.faults.push_back(
           {file_finding(path_missing, root, "there is no such file or folder"), Exit::no_input});
     } else if (*kind != EntryKind::folder) {
-      add(root, std::string(name_of(root)));
+      if (!add(root, std::string(name_of(root)))) tell_again(root);
     } else {
       std::vector<std::string> found;
       collect(root, found);
       std::sort(found.begin(), found.end());
       const std::size_t start = join_path(root, "").size();
-      for (const std::string& path : found) add(path, path.substr(start));
+      bool fresh = found.empty();
+      for (const std::string& path : found) fresh = add(path, path.substr(start)) || fresh;
+      if (!fresh) tell_again(root);
     }
   }
 
@@ -78,9 +83,18 @@ class Walker {
 
   bool is_skipped(const std::string& path) { return skipped_ && os_.real_path(path) == skipped_; }
 
-  void add(std::string path, std::string name) {
-    if (!seen_.insert(os_.real_path(path).value_or(path)).second) return;
+  /// False where the file is there already.
+  bool add(std::string path, std::string name) {
+    if (!seen_.insert(os_.real_path(path).value_or(path)).second) return false;
     walk_.sources.push_back({std::move(path), std::move(name), walk_.roots.size() - 1});
+    return true;
+  }
+
+  /// What is named twice is worked through once.
+  void tell_again(const std::string& root) {
+    walk_.faults.push_back({file_finding(named_twice, root, "named twice, and read once",
+                                         "name each file or folder once"),
+                            Exit::success});
   }
 
   Os& os_;

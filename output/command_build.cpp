@@ -1,9 +1,11 @@
 #include <algorithm>
+#include <charconv>
 #include <memory>
 #include <stdexcept>
 #include <thread>
 #include <utility>
 
+#include "intake/text.h"
 #include "output/archive_findings.h"
 #include "output/batch.h"
 #include "output/batch_pool.h"
@@ -130,15 +132,59 @@ Exit issue_all(Os& os, const Options& options, const Walk& paths, Catalogues& ca
   return worse(exit, printer.exit());
 }
 
+/// Whether a file can stand at a path: its folder is there, and it is no folder itself.
+bool can_hold(Os& os, const std::string& path) {
+  const std::string parent = folder_of(path);
+  const std::optional<EntryKind> folder = parent == "." ? EntryKind::folder : os.look(parent);
+  const bool is_folder = folder == EntryKind::folder || folder == EntryKind::linked_folder;
+  const std::optional<EntryKind> there = os.look(path);
+  return is_folder && there != EntryKind::folder && there != EntryKind::linked_folder;
+}
+
+/// The fault of one's own templates, "FILE:LINE: MESSAGE", with the place of the marker it names.
+intake::Diagnostic template_finding(std::string_view fault, const OwnTemplates& own) {
+  calc::Origin where;
+  where.file = own.folder;
+  const std::size_t message = fault.find(": ");
+  const std::size_t colon = fault.substr(0, message).rfind(':');
+  int line = 0;
+  if (colon != std::string_view::npos) {
+    std::from_chars(fault.data() + colon + 1, fault.data() + message, line);
+  }
+  if (line > 0) {
+    where.file = fault.substr(0, colon);
+    where.line = line;
+    fault.remove_prefix(message + 2);
+  }
+  intake::Diagnostic finding =
+      finding_at(faulty_templates, where, std::string(fault),
+                 "compare with the shipped file of that name; templates/README.md says what one's "
+                 "own may hold");
+  for (const auto& [name, text] : own.files) {
+    if (!where.file.ends_with("/" + name)) continue;
+    intake::Diagnostics list{finding};
+    add_source_lines(list, where.file, text);
+    finding = list.front();
+  }
+  const std::size_t open = fault.find("{{");
+  const std::size_t close = fault.find("}}", open == std::string_view::npos ? 0 : open);
+  if (open == std::string_view::npos || close == std::string_view::npos) return finding;
+  const std::string_view marker = fault.substr(open, close + 2 - open);
+  const std::size_t at = finding.source_line.find(marker);
+  if (at == std::string::npos) return finding;
+  finding.column = intake::code_points(finding.source_line.substr(0, at)) + 1;
+  finding.length = intake::code_points(marker);
+  return finding;
+}
+
 /// The templates to issue with; none, which is told, when the user's own are faulty.
 std::unique_ptr<const Templates> load_templates(Os& os, const Options& options) {
+  const OwnTemplates own = own_templates(os, options);
   try {
-    return std::make_unique<const Templates>(own_templates(os, options));
-  } catch (const OsError&) {
-    throw;
+    return std::make_unique<const Templates>(own);
   } catch (const std::runtime_error& fault) {
     if (!options.templates) throw;  // the shipped ones are the program's fault
-    os.write_error(program_message(fault.what()));
+    os.write_error(findings_text({template_finding(fault.what(), own)}, options.diagnostics));
     return nullptr;
   }
 }
@@ -157,6 +203,12 @@ Exit run_build(Os& os, const Options& options, const DatePolicy& dates) {
     const auto missing = file_finding(path_missing, *folder, "there is no such folder");
     os.write_error(findings_text({missing}, options.diagnostics));
     return Exit::no_input;
+  }
+  if (options.frames && !can_hold(os, *options.frames)) {
+    const auto refused = file_finding(not_written, *options.frames, "no file can be written there",
+                                      "name a file in a folder that exists with --dump-frames");
+    os.write_error(findings_text({refused}, options.diagnostics));
+    return Exit::cannot_create;
   }
   const std::unique_ptr<const Templates> templates = load_templates(os, options);
   if (!templates) return Exit::data;

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <span>
 #include <vector>
 
@@ -110,10 +111,20 @@ Exit run_fields(Os& os, const Options& options) {
     const std::vector<CodeWords> codes = code_words(Templates());
     return print(os, options, codes_text(codes, options), nearest_code(codes, options.name));
   }
-  return print(os, options,
-               table_text("request", intake::request_fields(), options) +
-                   table_text("catalogue", intake::catalogue_fields(), options),
-               nearest_key(options.name));
+  const std::vector<CodeWords> codes = code_words(Templates());
+  const bool is_code = std::any_of(codes.begin(), codes.end(), [&](const CodeWords& code) {
+    return !options.name.empty() && code.code == options.name;
+  });
+  const std::string text = table_text("request", intake::request_fields(), options) +
+                           table_text("catalogue", intake::catalogue_fields(), options);
+  if (text.empty() && is_code) {
+    os.write_error(program_message(options.name +
+                                   " is a code, no field; see swathspec fields "
+                                   "--codes " +
+                                   options.name));
+    return Exit::usage;
+  }
+  return print(os, options, text, nearest_key(options.name));
 }
 
 }  // namespace output

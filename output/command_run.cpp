@@ -15,6 +15,27 @@ ParsedOptions bad_epoch(const std::string& text) {
       program_message("SOURCE_DATE_EPOCH: " + text + " is no count of seconds since 1970-01-01")};
 }
 
+/// A file named beside the requests that is not there: without it nothing can be worked on.
+std::optional<Fault> missing_file(Os& os, const Options& options) {
+  const auto gone = [&](const std::optional<std::string>& path) {
+    return path && !os.look(*path).has_value();
+  };
+  const auto fault = [](const std::string& path, const char* hint) {
+    return Fault{file_finding(path_missing, path, "there is no such file", hint), Exit::no_input};
+  };
+  if (gone(options.catalogue)) {
+    return fault(*options.catalogue,
+                 "name a catalogue with -c, or leave -c out to have "
+                 "catalogue.xml beside the request taken");
+  }
+  if (gone(options.prices)) {
+    return fault(*options.prices,
+                 "name a price list with --prices, or leave it out to have the "
+                 "catalogue's prices stand");
+  }
+  return std::nullopt;
+}
+
 Exit run_command(Os& os, const Options& options) {
   DatePolicy dates{options.date, std::nullopt, date_of(os.now()).value_or("9999-12-31")};
   const std::string epoch = os.environment("SOURCE_DATE_EPOCH").value_or("");
@@ -24,6 +45,10 @@ Exit run_command(Os& os, const Options& options) {
       os.write_error(bad_epoch(epoch).error);
       return Exit::usage;
     }
+  }
+  if (const auto missing = missing_file(os, options)) {
+    error_report(os, options)(*missing);
+    return missing->exit;
   }
   switch (options.command) {
     case Command::build:
@@ -93,7 +118,7 @@ Exit for_each_job(Os& os, const Walk& walk, const MakeJobs& make, const TakeJob&
     exit = worse(exit, fault.exit);
   };
   for (const Fault& fault : walk.faults) tell_fault(fault);
-  std::vector<bool> fruitful(walk.roots.size());
+  std::vector<bool> fruitful(walk.roots.size()), catalogue(walk.roots.size());
   std::size_t left = walk.sources.size();
   for (const Source& source : walk.sources) {
     if (os.interrupted()) return exit;
@@ -101,6 +126,8 @@ Exit for_each_job(Os& os, const Walk& walk, const MakeJobs& make, const TakeJob&
     try {
       SourceJobs made = make(load_source(os, source));
       if (made.has_requests) fruitful[source.root] = true;
+      const bool named = source.path == walk.roots[source.root];
+      if (made.is_catalogue && named) catalogue[source.root] = true;
       for (BatchJob& job : made.jobs) take(std::move(job), left);
     } catch (const OsError& error) {
       if (error.path != source.path && error.path != "<stdin>") throw;
@@ -109,12 +136,15 @@ Exit for_each_job(Os& os, const Walk& walk, const MakeJobs& make, const TakeJob&
     }
   }
   for (const Fault& fault : walk.faults) {
-    for (std::size_t i = 0; i < walk.roots.size(); ++i) {
-      if (walk.roots[i] == fault.finding.file) fruitful[i] = true;  // said already
+    // Said already; of a path named twice only the later.
+    for (std::size_t i = walk.roots.size(); i-- > 0;) {
+      if (walk.roots[i] != fault.finding.file || fruitful[i]) continue;
+      fruitful[i] = true;
+      if (fault.exit == Exit::success) break;
     }
   }
   for (std::size_t i = 0; i < walk.roots.size(); ++i) {
-    if (!fruitful[i]) tell_fault(requestless(walk.roots[i]));
+    if (!fruitful[i]) tell_fault(requestless(walk.roots[i], catalogue[i]));
   }
   return exit;
 }

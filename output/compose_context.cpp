@@ -97,6 +97,25 @@ std::pair<std::string, std::string> split_name(const std::string& key) {
   return {key.substr(0, first) + ".NAME" + key.substr(last), std::move(name)};
 }
 
+/// "process", "spot" or "colours", where they are mixed, of the channels that print in the group;
+/// of those of all such groups where nothing is chosen.
+std::string kind_of_group(const calc::Specification& spec, const calc::Request& request,
+                          const std::string& name) {
+  const auto group = std::find_if(spec.chosen.begin(), spec.chosen.end(),
+                                  [&](const calc::Group& g) { return g.name == name; });
+  bool process = false, spot = false;
+  for (const calc::Colour& colour : request.colours) {
+    const bool prints = group == spec.chosen.end() ||
+                        std::find(group->channels.begin(), group->channels.end(), colour.name) !=
+                            group->channels.end();
+    const calc::ColourKind kind = colour.kind ? colour.kind->value : calc::ColourKind::process;
+    process = process || (prints && kind == calc::ColourKind::process);
+    spot = spot || (prints && kind == calc::ColourKind::spot);
+  }
+  if (!spot) return "process";
+  return process ? "colours" : "spot";
+}
+
 }  // namespace
 
 Context::Context(const calc::Specification& specification, const calc::Request& source,
@@ -293,8 +312,8 @@ std::string Context::group_name(const std::string& name) const {
   const bool is_channel = std::any_of(request.colours.begin(), request.colours.end(),
                                       [&](const calc::Colour& c) { return c.name == name; });
   if (is_channel || number.find_first_not_of("0123456789") != std::string::npos) return name;
-  return without_markup(number.empty() ? words("group.process")
-                                       : words("group.process_n", {{"NUMBER", number}}));
+  const std::string key = "group." + kind_of_group(spec, request, name);
+  return without_markup(number.empty() ? words(key) : words(key + "_n", {{"NUMBER", number}}));
 }
 
 std::string Context::effect(const std::string& key) const { return words_or("effect." + key, key); }

@@ -28,17 +28,19 @@ std::vector<intake::CodeInfo> make_codes() {
       {without_request, "a file or folder on the command line holds no request"},
       {unreadable, "a file cannot be read"},
       {no_catalogue, "there is no catalogue for the request"},
-      {faulty_catalogue, "the catalogue has errors of its own"},
+      {faulty_catalogue, "the catalogue, or the price list laid over it, has errors of its own"},
       {stem_taken, "two requests of one run would be issued under one name"},
       {issue_refused, "the name was issued before with another content"},
       {not_written, "a file of the issue cannot be written"},
       {program_fault, "a fault of the program itself"},
       {issue_altered, "an issued file is gone or not the one its JSON speaks of"},
+      {faulty_templates, "a file of one's own templates has a fault"},
       {unprintable_character, "a character that no text face can print"},
       {unknown_language, "a language that there are no texts in"},
       {issue_doubtful,
        "an issue left out of the lists: a file is gone or not the one its JSON speaks of"},
-      {damaged_issue, "the data file of the issue before is damaged"}};
+      {damaged_issue, "the data file of the issue before is damaged"},
+      {named_twice, "a path on the command line is there already"}};
   static std::deque<std::string> numbers;  // keeps the texts the views point at
   for (const auto list : {calc::warning_codes(), calc::station_warning_codes()}) {
     for (const std::string_view code : list) {

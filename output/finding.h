@@ -24,10 +24,12 @@ inline constexpr std::string_view issue_refused = "E0307";
 inline constexpr std::string_view not_written = "E0308";
 inline constexpr std::string_view program_fault = "E0309";
 inline constexpr std::string_view issue_altered = "E0310";
+inline constexpr std::string_view faulty_templates = "E0311";
 inline constexpr std::string_view unprintable_character = "W0301";
 inline constexpr std::string_view unknown_language = "W0302";
 inline constexpr std::string_view issue_doubtful = "W0303";
 inline constexpr std::string_view damaged_issue = "W0304";
+inline constexpr std::string_view named_twice = "W0305";
 /// Warnings of the calculation are W0401 onwards in the order of calc::warning_codes(), those of
 /// the station W0501 onwards in the order of calc::station_warning_codes(). Throws std::logic_error
 /// for a code of neither list.

@@ -32,7 +32,8 @@ std::string list_text(const Json& list) {
 std::string input_text(const Json& input) {
   std::string text = text_of(input.at("value"));
   const auto unit = input.value("unit", "");
-  if (!unit.empty()) text += " " + unit;
+  const bool as_written = input.at("value").is_string();  // with its units in it
+  if (!unit.empty() && !as_written) text += " " + unit;
   if (input.contains("low") && input.contains("high")) {
     text += " (" + text_of(input.at("low")) + " to " + text_of(input.at("high")) + ")";
   }

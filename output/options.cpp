@@ -223,8 +223,10 @@ class Parser {
 
   /// CLI11's own words where no command was recognized would speak of subcommands.
   ParsedOptions without_command(const std::string& first) const {
-    const bool named = !first.empty() && first.front() != '-';
-    return misused((named ? "there is no command " + first + "; " : std::string()) +
+    const bool option = !first.empty() && first.front() == '-';
+    return misused((first.empty() ? std::string()
+                    : option      ? "there is no option " + first + " before a command; "
+                                  : "there is no command " + first + "; ") +
                    "name one of build, check, explain, heads, fields, verify, index and compare");
   }
 

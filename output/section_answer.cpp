@@ -6,8 +6,10 @@
 #include <string_view>
 #include <utility>
 
+#include "calc/nearest_head.h"
 #include "output/compose_text.h"
 #include "output/format.h"
+#include "output/rate_text.h"
 #include "output/section_list.h"
 
 namespace output {
@@ -181,6 +183,8 @@ std::string rate_answer(const Context& c) {
       c.spec.chosen.begin(), c.spec.chosen.end(),
       [](const calc::Group& a, const calc::Group& b) { return a.speed_limit < b.speed_limit; });
   if (slowest->scan) {
+    const std::optional<PartsRate> parts = parts_rate(c);
+    if (parts) return c.words("answer.throughput", {{"VALUE", parts->reached}});
     return c.words("answer.throughput",
                    {{"VALUE", c.measure(slowest->scan->throughput.si() * 3600, "m2/h", 3)}});
   }
@@ -240,12 +244,7 @@ std::string figure_answer(const Context& c, const std::string& key) {
 }  // namespace
 
 const calc::RejectedHead* nearest_head(const calc::Specification& spec) {
-  const auto nearest =
-      std::min_element(spec.rejected.begin(), spec.rejected.end(),
-                       [](const calc::RejectedHead& a, const calc::RejectedHead& b) {
-                         return a.reasons.size() < b.reasons.size();
-                       });
-  return nearest == spec.rejected.end() ? nullptr : &*nearest;
+  return calc::nearest_head(spec.rejected);
 }
 
 std::string requirement_answer(const Context& c, const std::string& key) {

@@ -75,11 +75,8 @@ std::string control_section(const Context& c) {
   add_revision(c, values,
                {c.spec.revision, c.spec.date, std::string(json_word(c.spec.verdict)), {}}, true);
   add_prices(c, values);
-  for (const std::string name : {"confidential", "legal"}) {
-    const std::string& text = c.house(name);
-    if (text.empty()) continue;
-    values.add("LINE").set("TEXT", text);
-  }
+  const std::string& legal = c.house("legal");
+  if (!legal.empty()) values.add("LINE").set("TEXT", legal);
   if (const auto& notes = c.request.request.notes) {
     Values& remarks = values.add("REMARKS");
     remarks.set("KEY", place_key(notes->origin));

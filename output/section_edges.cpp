@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "calc/edges.h"
+#include "calc/moves.h"
 #include "output/compose_text.h"
 #include "output/format.h"
 #include "output/section_list.h"
@@ -76,6 +77,17 @@ void add_row(const Context& c, Values& values, const calc::Edge& passes) {
   row.set_markup("BEYOND", rec->arrangement.empty() ? dash : heads_text(c, rec->arrangement));
 }
 
+/// That nothing helps, with the numbers that were tried.
+std::string no_miss_text(const Context& c) {
+  std::vector<std::string> fields;
+  for (const calc::Movable& m : calc::movables(c.request)) fields.push_back(m.field);
+  if (fields.empty()) return c.words("front.no_miss.none");
+  Values values;
+  values.set_markup("FIELDS", fields_text(c, fields));
+  const std::string key = fields.size() == 1 ? "front.no_miss.one" : "front.no_miss";
+  return c.templates.words(c.language(), key, values);
+}
+
 }  // namespace
 
 std::string edges_section(const Context& c) {
@@ -88,7 +100,7 @@ std::string edges_section(const Context& c) {
 }
 
 std::string nearest_miss_text(const Context& c) {
-  if (!c.spec.nearest_miss) return c.words("front.no_miss");
+  if (!c.spec.nearest_miss) return no_miss_text(c);
   const calc::NearestMiss& miss = *c.spec.nearest_miss;
   const std::string change = with_unit(miss.relative * 100, "%", 2);
   Values values;

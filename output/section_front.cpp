@@ -5,6 +5,7 @@
 
 #include "output/compose_text.h"
 #include "output/format.h"
+#include "output/rate_text.h"
 #include "output/report_text.h"
 #include "output/section_list.h"
 #include "output/sketch_list.h"
@@ -92,7 +93,11 @@ void add_speed(const Context& c, Values& station) {
       c.spec.chosen.begin(), c.spec.chosen.end(),
       [](const calc::Group& a, const calc::Group& b) { return a.speed_limit < b.speed_limit; });
   const std::string g = group_prefix(static_cast<std::size_t>(slowest - c.spec.chosen.begin()));
-  if (slowest->scan) {
+  const std::optional<PartsRate> parts = parts_rate(c);
+  if (slowest->scan && parts) {
+    add_figure(station, c.words("front.carriage"), parts->reached,
+               c.words("front.asked", {{"VALUE", parts->asked}}), c.step_keys({g + ".throughput"}));
+  } else if (slowest->scan) {
     add_figure(station, c.words("front.carriage"),
                c.measure(slowest->scan->throughput.si() * 3600, "m2/h", 3),
                asked_input(c, "line.throughput"), c.step_keys({g + ".throughput"}));

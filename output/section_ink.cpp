@@ -90,6 +90,7 @@ void add_parts(const Context& c, Values& values, const std::vector<calc::Consump
 void add_spares(const Context& c, Values& values, const std::vector<calc::Spare>& spares) {
   if (spares.empty()) return;
   Values& table = values.add("SPARES");
+  table.set_markup("TEXT", c.counted("spares.rule", spares.size()));
   for (const calc::Spare& spare : spares) {
     Values& row = table.add("ROW");
     row.set("KEY", c.step_keys({"station.spares." + spare.part_number}));

@@ -8,6 +8,7 @@
 
 #include "output/compose_text.h"
 #include "output/format.h"
+#include "output/rate_text.h"
 #include "output/section_list.h"
 
 namespace output {
@@ -72,6 +73,33 @@ Share budget_margin(const Context& c, std::string_view name) {
 Share registration_margin(const Context& c) { return budget_margin(c, "colour"); }
 Share placement_margin(const Context& c) { return budget_margin(c, "image"); }
 
+Share throughput_margin(const Context& c) {
+  const auto over = speed_over_needed(c);
+  return over ? Share(*over - 1) : std::nullopt;
+}
+
+/// Nothing where an item has no price: the sum is a lower bound then.
+Share budget_of_capital(const Context& c) {
+  const auto& budget = c.request.limits.budget;
+  if (!c.spec.station || !budget) return {};
+  const calc::Station& station = *c.spec.station;
+  if (station.bom_unpriced > 0 || station.currency != budget->value.currency) return {};
+  return below(station.cost.capital.major(), budget->value.amount.major());
+}
+
+/// Of the dose given at the speed asked for over that of the ink.
+Share dose_margin(const Context& c, const std::string& key) {
+  const calc::Input* const asked = c.input(key);
+  if (!c.spec.station || asked == nullptr) return {};
+  Share least;
+  for (const calc::Stage& stage : c.spec.station->stages) {
+    if (stage.dose_given_mj_per_cm2) {
+      least = lesser(least, above(*stage.dose_given_mj_per_cm2, asked->value));
+    }
+  }
+  return least;
+}
+
 Share heads_margin(const Context& c) {
   return below(c.spec.heads_total, c.request.limits.heads->value);
 }
@@ -86,9 +114,10 @@ Share space_margin(const Context& c) {
   return below(c.spec.station->footprint.si(), c.request.limits.space->value.si());
 }
 
-Share margin(const Context& c, std::string_view key) {
+Share margin(const Context& c, const std::string& key) {
+  if (Context::pattern(key) == "ink.NAME.cure_dose") return dose_margin(c, key);
   using Margin = Share (*)(const Context&);
-  constexpr std::array<std::pair<std::string_view, Margin>, 11> margins{{
+  constexpr std::array<std::pair<std::string_view, Margin>, 13> margins{{
       {"image.width", width_margin},
       {"image.resolution", resolution_margin},
       {"image.smallest_feature", feature_margin},
@@ -97,6 +126,8 @@ Share margin(const Context& c, std::string_view key) {
       {"image.registration", registration_margin},
       {"image.placement", placement_margin},
       {"line.speed", speed_margin},
+      {"line.throughput", throughput_margin},
+      {"limits.budget", budget_of_capital},
       {"limits.heads", heads_margin},
       {"limits.lead_time", lead_margin},
       {"limits.space", space_margin},

@@ -7,6 +7,7 @@
 
 #include "output/compose_text.h"
 #include "output/format.h"
+#include "output/rate_text.h"
 #include "output/section_list.h"
 
 namespace output {
@@ -18,8 +19,11 @@ void add_shall(const Context& c, const calc::Input& input, Values& table, int nu
   row.set("NUMBER", "R" + std::to_string(number));
   row.set("ANCHOR", "s-shall-" + anchor(input.key));
   row.set("KEY", place_key(input.origin));
-  row.set_markup("TEXT", c.words("shall." + pattern, {{"VALUE", input_text(c, input)},
-                                                      {"NAME", Context::name(input.key)}}));
+  const std::optional<PartsRate> parts =
+      input.key == "line.throughput" ? parts_rate(c) : std::nullopt;  // in the answer's unit
+  const std::string value = parts ? parts->asked : input_text(c, input);
+  row.set_markup(
+      "TEXT", c.words("shall." + pattern, {{"VALUE", value}, {"NAME", Context::name(input.key)}}));
   row.set_markup("ANSWER", requirement_answer(c, input.key));
   row.set("MARGIN", requirement_margin(c, input.key));
   row.set_markup("VERIFY", c.words("verify." + pattern));

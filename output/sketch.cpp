@@ -109,7 +109,13 @@ void Sketch::dimension_across(double x1, double x2, double y, const std::string&
   line({x1, y}, {x2, y}, pen);
   line({x1, y - tick}, {x1, y + tick}, pen);
   line({x2, y - tick}, {x2, y + tick}, pen);
-  if (x2 - x1 < narrowest) {
+  // A label wider than the way between the ticks would be struck through by them.
+  constexpr double mean_advance = 0.5, point = 25.4 / 72;
+  const auto letters = std::count_if(text.begin(), text.end(), [](char byte) {
+    return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U;
+  });
+  const double need = mean_advance * dimension_size * point * static_cast<double>(letters) + 1;
+  if (x2 - x1 < std::max(narrowest, need)) {
     label({x2 + 1.2, y + 0.9}, "start", dimension_size, text);
   } else {
     label({(x1 + x2) / 2, y - 0.9}, "middle", dimension_size, text);
@@ -122,7 +128,7 @@ void Sketch::dimension_down(double x, double y1, double y2, const std::string& t
   line({x, y1}, {x, y2}, pen);
   line({x - tick, y1}, {x + tick, y1}, pen);
   line({x - tick, y2}, {x + tick, y2}, pen);
-  label({x + 1.4, (y1 + y2) / 2 + 0.9}, "start", dimension_size, text);
+  label({x + tick + 0.9, (y1 + y2) / 2 + 0.9}, "start", dimension_size, text);
 }
 
 std::string Sketch::figure(std::string_view caption, std::string_view key, bool wide) const {

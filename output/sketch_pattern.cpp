@@ -102,10 +102,20 @@ void draw_joints(const Context& c, Sketch& sketch, const Sheet& sheet, double y)
   }
 }
 
+bool has_bar_code(const Context& c) {
+  return find(c, "barcode_grade") != nullptr || find(c, "barcode_module") != nullptr;
+}
+
 void draw_finest(const Context& c, Sketch& sketch, const Sheet& sheet, double y) {
   const Pen pen{c.templates.setting("drawing.outline"), 0.3, ""};
+  if (!has_bar_code(c)) {
+    for (int i = 0; i < 6; ++i) {
+      const double line = y + 1.5 + 1.6 * i;
+      sketch.line({1, line}, {sheet.width * 0.45, line}, {pen.colour, 0.15 + 0.1 * i, ""});
+    }
+  }
   double x = 1;
-  for (int i = 1; i <= 12 && x < sheet.width * 0.45; ++i) {
+  for (int i = 1; has_bar_code(c) && i <= 12 && x < sheet.width * 0.45; ++i) {
     sketch.rect({x, y + 1}, 0.25 * i, band_height - 2, pen, c.templates.setting("drawing.outline"));
     x += 0.5 * i + 0.4;
   }
@@ -153,7 +163,9 @@ std::vector<std::string> accepted(const Context& c, const Band& band) {
 void draw_label(const Context& c, Sketch& sketch, char letter, const Band& band,
                 const std::vector<std::string>& texts, double y) {
   const bool dashed = band.draw == draw_joints && joined_group(c) != nullptr;
-  const std::string name = c.words("pattern." + std::string(band.name) + (dashed ? ".dashed" : ""));
+  const bool plain = band.draw == draw_finest && !has_bar_code(c);
+  const std::string name = c.words("pattern." + std::string(band.name) + (dashed ? ".dashed" : "") +
+                                   (plain ? ".plain" : ""));
   sketch.label({label_left, y + 2.6}, "start", 7.5,
                std::string(1, letter) + "\xC2\xA0\xC2\xA0" + name, true);
   double line = y + 6;

@@ -33,10 +33,13 @@ struct Section {
     const double reach = std::min(std::abs(x), *radius);
     return *radius - std::sqrt(*radius * *radius - reach * reach);
   }
+  /// Whether all of the upper half of a round body is drawn.
+  bool whole_arc() const { return radius && *radius <= width / 2; }
   double half_product() const { return radius ? std::min(width / 2, *radius) : width / 2; }
   double head_height() const { return width * head_shown; }
   double product_height() const {
     const double below = drop_at(half_product());
+    if (whole_arc()) return below;
     return below + (thickness && !radius ? std::min(*thickness, width / 4) : width * product_shown);
   }
 };
@@ -100,9 +103,14 @@ void draw_head(const Context& c, Sketch& sketch, const Frame& frame, const Secti
 /// The surface at a gap, as corners from left to right.
 std::vector<Spot> surface(const Frame& frame, const Section& s, double gap) {
   std::vector<Spot> line;
+  // Evenly in the angle: evenly across, a steep flank would have but one point.
+  const double reach = s.radius ? std::asin(std::min(1.0, s.half_product() / *s.radius)) : 0;
   for (int i = 0; i <= arc_points; ++i) {
-    const double x = s.half_product() * (2.0 * i / arc_points - 1);
-    line.push_back(frame.at(x, gap + s.drop_at(x)));
+    const double part = 2.0 * i / arc_points - 1;
+    const double angle = reach * part;
+    line.push_back(
+        s.radius ? frame.at(*s.radius * std::sin(angle), gap + *s.radius * (1 - std::cos(angle)))
+                 : frame.at(s.half_product() * part, gap));
   }
   return line;
 }
@@ -147,7 +155,7 @@ void draw_sizes(const Context& c, Sketch& sketch, const Frame& frame, const Sect
   sketch.dimension_down(right, frame.top, gap, text("section.throw", s.nominal), colour);
   double next = std::max((frame.top + gap) / 2 + 4.4, frame.top + 4.4);
   const auto note = [&](const std::string& markup) {
-    sketch.label({right + 1.4, next}, "start", 7, markup);
+    sketch.label({right + 1.9, next}, "start", 7, markup);
     next += 3.5;
   };
   if (s.least < s.most) {

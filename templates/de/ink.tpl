@@ -18,7 +18,7 @@
 {{/PARTS}}
 {{#SPARES}}
 <section title="Ersatzteile" id="s-spares">
-<p>Mindestens eines von jedem, dazu eines für eine Kollision, wo Bögen oder Körper abheben können; darüber hinaus so viele, dass sie den Bedarf während der Lieferzeit mit der in den Annahmen genannten Wahrscheinlichkeit decken (Poisson-verteilter Bedarf).</p>
+<p>{{TEXT:none}}</p>
 <table columns="l:* r:35 r:30" caption="Ersatzteile">
 <head><cell>Teilenummer</cell><cell>Mittlerer Bedarf während der Lieferzeit</cell><cell>Vorzuhalten</cell></head>
 {{#ROW}}<row key="{{KEY}}"><cell>{{PART}}</cell><cell>{{MEAN}}</cell><cell>{{QUANTITY}}</cell></row>{{/ROW}}

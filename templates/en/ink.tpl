@@ -18,7 +18,7 @@
 {{/PARTS}}
 {{#SPARES}}
 <section title="Spare parts" id="s-spares">
-<p>At least one of each, plus one against a crash where boards or bodies can lift; beyond that as many as cover the demand within the lead time with the probability stated in the assumptions (Poisson distributed demand).</p>
+<p>{{TEXT:none}}</p>
 <table columns="l:* r:35 r:30" caption="Spare parts">
 <head><cell>Part number</cell><cell>Mean demand in lead time</cell><cell>Spares to hold</cell></head>
 {{#ROW}}<row key="{{KEY}}"><cell>{{PART}}</cell><cell>{{MEAN}}</cell><cell>{{QUANTITY}}</cell></row>{{/ROW}}

@@ -332,8 +332,14 @@ TEST_CASE("flexibility is computed from arrangement and rows") {
   CHECK(f.interchangeable == std::vector<std::string>{"H-2"});
   CHECK(f.replace_cost->minor == 104000);
   const Station s = station_of(c);
-  CHECK(*single_source_share(c.catalogue, s) == 0);
+  // Of its board a head names one; with a second maker's head that is all there is no choice of.
+  double boards = 0;
+  for (const BomLine& line : s.bom) {
+    if (line.source == "board.B-1") boards += line.extended_price->major();
+  }
+  CHECK(boards > 0);
+  CHECK(*single_source_share(c.catalogue, s) == doctest::Approx(boards / 10450));
   c.catalogue.heads.back().body_depth = exactly(millimetres(41));
-  // Heads and spares, 6000 of 10450.
-  CHECK(*single_source_share(c.catalogue, s) == doctest::Approx(6000.0 / 10450));
+  // Heads and spares, 6000 of 10450, and the boards.
+  CHECK(*single_source_share(c.catalogue, s) == doctest::Approx((6000.0 + boards) / 10450));
 }

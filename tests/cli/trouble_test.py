@@ -9,7 +9,7 @@ import subprocess
 import time
 import unittest
 
-from support import DATE, PROGRAM, Desk
+from support import DATE, PROGRAM, ROOT, Desk
 
 
 class Paths(Desk):
@@ -44,6 +44,54 @@ class Paths(Desk):
         done = self.run_program("build", "a.ini", "b.ini", expect=65)
         self.assertEqual(done.stderr.count("catalogue.xml:8:6: error"), 1, done.stderr)
         self.assertEqual(done.stderr.count("error[E0305]"), 2)
+
+    def test_a_faulty_price_list_is_named_in_place_of_the_catalogue(self):
+        (self.folder / "p.csv").write_text("part_number,unit_price,currency,price_date\nX,y,EUR\n")
+        self.request("a.ini")
+        self.request("b.ini")
+        done = self.run_program("build", "a.ini", "b.ini", "--prices", "p.csv", expect=65)
+        self.assertEqual(done.stderr.count("p.csv:2:1: error[E0191]"), 1, done.stderr)
+        self.assertEqual(done.stderr.count("error[E0305]: the price list p.csv has errors\n"), 2)
+        self.assertNotIn("the catalogue catalogue.xml has errors", done.stderr)
+        done = self.run_program("build", "a.ini", "b.ini", "--prices", "none.csv", expect=66)
+        self.assertEqual(done.stderr.count("error["), 1, done.stderr)
+        self.assertTrue(done.stderr.startswith("none.csv:1:1: error[E0301]: "), done.stderr)
+
+    def test_a_file_named_twice_is_read_once_with_a_warning(self):
+        self.request("q.ini")
+        done = self.run_program("build", "q.ini", "q.ini", "--date", DATE)
+        self.assertEqual(done.stdout.splitlines()[0].split()[0], "issued")
+        self.assertIn("q.ini:1:1: warning[W0305]: named twice, and read once\n", done.stderr)
+        self.assertEqual(len(self.check_archive()), 1)
+        self.run_program("check", ".", "q.ini", "./q.ini")
+
+    def test_a_catalogue_in_place_of_a_request_is_told(self):
+        done = self.run_program("build", "catalogue.xml", expect=66)
+        self.assertIn("catalogue.xml:1:1: error[E0302]: this is a catalogue, no request\n",
+                      done.stderr)
+        self.assertIn("hint: name the requests, and the catalogue with -c catalogue.xml", done.stderr)
+        self.run_program("build", "catalogue.xml", "catalogue.xml", expect=66)
+
+    def test_no_place_for_the_display_lists_is_told_before_any_work(self):
+        self.request("q.ini")
+        for path in ("none/f.jsonl", "."):
+            done = self.run_program("build", "q.ini", "--dump-frames", path, expect=73)
+            self.assertTrue(done.stderr.startswith(path + ":1:1: error[E0308]: "), done.stderr)
+            self.assertFalse((self.folder / "specifications").exists())
+
+    def test_a_fault_of_own_templates_has_its_place(self):
+        self.request("q.ini")
+        (self.folder / "own/en").mkdir(parents=True)
+        text = (ROOT / "templates/en/safety.tpl").read_text().replace("{{", "{{NONSENSE}}{{", 2)
+        text = text.replace("{{NONSENSE}}", "", 1)
+        (self.folder / "own/en/safety.tpl").write_text(text)
+        done = self.run_program("build", "q.ini", "--templates", "own", expect=65)
+        line = next(i for i, l in enumerate(text.splitlines(), 1) if "{{NONSENSE}}" in l)
+        column = text.splitlines()[line - 1].index("{{NONSENSE}}") + 1
+        self.assertTrue(done.stderr.startswith(
+            f"own/en/safety.tpl:{line}:{column}: error[E0311]: unknown marker {{{{NONSENSE}}}}\n"),
+            done.stderr)
+        self.assertIn("  hint: ", done.stderr)
 
     def test_linked_folders_hidden_entries_and_the_output_are_passed_over(self):
         self.request("in/q.ini")

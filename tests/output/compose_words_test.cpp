@@ -59,6 +59,28 @@ TEST_CASE("a group of several channels has a name in the language, a channel its
         "process colours 3");
 }
 
+TEST_CASE("a group is called by what prints in it") {
+  Case made = hand_made::feasible();
+  made.request.colours.clear();
+  for (const char* name : {"gold", "red"}) {
+    made.request.colours.emplace_back();
+    made.request.colours.back().name = name;
+    made.request.colours.back().kind.emplace().value = calc::ColourKind::spot;
+  }
+  made.spec.chosen.resize(1);
+  made.spec.chosen.front().name = "process";
+  made.spec.chosen.front().channels = {"gold", "red"};
+  const auto name = [&](const char* group) {
+    return output::Context(made.spec, made.request, templates()).group_name(group);
+  };
+  CHECK(name("process") == "spot colours");
+  CHECK(name("process2") == "spot colours 2");  // of no group chosen: as all of the request
+  made.request.colours.back().kind.reset();
+  CHECK(name("process") == "colours");
+  made.spec.chosen.front().channels = {"red"};
+  CHECK(name("process") == "process colours");
+}
+
 TEST_CASE("the ends of a range differ on paper where they differ") {
   Case made = hand_made::feasible();
   calc::Uncertainty& cost = made.spec.uncertainty[1];

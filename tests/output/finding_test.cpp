@@ -75,6 +75,14 @@ const std::map<std::string, Scene>& scenes() {
        {Exit::data,
         [](BrokenOs& os) { os.files["out/Q-1_rA_2026-01-02.pdf"] += " "; },
         {"index", "out"}}},
+      {"E0311",
+       {Exit::data,
+        [](BrokenOs& os) {
+          os.folders.insert("own");
+          os.files["own/style.ini"] = "[house]\nnonsense = 1\n";
+        },
+        {"build", "q.ini", "-o", "out", "--templates", "own"}}},
+      {"W0305", {Exit::success, [](BrokenOs&) {}, {"build", "q.ini", "q.ini", "-o", "out"}}},
       {"W0303",
        {Exit::success,
         [](BrokenOs& os) {

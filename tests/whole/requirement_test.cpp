@@ -81,6 +81,14 @@ TEST_CASE("limits leave what is not used of them") {
         percent(1 - made.specification.station->footprint.si() / 5));
 }
 
+TEST_CASE("the margin of a budget is what the capital leaves of it") {
+  const whole::Case made = whole::case_of("limits.budget = 900000 EUR\n");
+  REQUIRE(made.specification.station);
+  const calc::Station& station = *made.specification.station;
+  const std::string left = percent(1 - station.cost.capital.major() / 900000);
+  CHECK(margin_of(made, "limits.budget") == (station.bom_unpriced > 0 ? dash : left));
+}
+
 TEST_CASE("where nothing is chosen or the answer is no figure there is no margin") {
   CHECK(margin_of(whole::case_of("line.speed = 2900 m/min\n"), "line.speed") == dash);
   CHECK(margin_of(whole::case_of("product.width = 250 mm\n"), "product.width") == dash);
