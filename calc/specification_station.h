@@ -142,8 +142,8 @@ struct Stage {
   std::vector<StrayLight> stray{};
   std::optional<double> exhaust_m3_per_h{}, dew_point_degc{};
   std::optional<double> speed_limit_m_per_s{};  ///< of the line, that the units installed serve
-  std::optional<double> air_degc{};        ///< of the air in the dryer and leaving it
-  std::optional<double> condenses_degc{};  ///< coldest room, where the dew point lies above it
+  std::optional<double> air_degc{};             ///< of the air in the dryer and leaving it
+  std::optional<double> condenses_degc{};       ///< coldest room, where the dew point lies above it
   std::optional<double> vapour_kg_per_h{};
   std::optional<Airing> airing{};
 };
