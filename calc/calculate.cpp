@@ -7,6 +7,7 @@
 #include "calc/checks.h"
 #include "calc/edges.h"
 #include "calc/ink_state.h"
+#include "calc/later_questions.h"
 #include "calc/nearest.h"
 #include "calc/pareto.h"
 #include "calc/placement.h"
@@ -143,6 +144,17 @@ void state_registration(const std::vector<Budget>& placement, std::vector<Questi
   }
 }
 
+/// The heads' own throw stands in for the default wherever that is named.
+void tell_throw(const Assumption& taken, Specification& spec) {
+  for (Question& q : spec.questions) {
+    if (q.code != "q_throw") continue;
+    q.assumed = taken.value;
+    q.low = taken.low;
+    q.high = taken.high;
+  }
+  append_new({taken}, spec.assumptions);
+}
+
 void add_inputs(const Job& job, const Catalogue& catalogue, Specification& spec) {
   spec.inputs = request_inputs(job, spec.assumptions);
   append(catalogue_inputs(catalogue, spec), spec.inputs);
@@ -174,8 +186,10 @@ Specification calculate(const Request& request, const Catalogue& catalogue,
   std::vector<Question> questions = job.questions;
   append(selection.questions, questions);
   state_registration(spec.placement, questions);
-  spec.questions = ranked(questions);
   spec.safety = safety_notes(job, catalogue, spec.chosen, spec.station ? &*spec.station : nullptr);
+  append(later_questions(job, catalogue, spec), questions);
+  spec.questions = ranked(questions);
+  if (const auto taken = throw_taken(job, catalogue, spec.chosen)) tell_throw(*taken, spec);
   add_inputs(job, catalogue, spec);
   spec.trace = trace(job, catalogue, spec);
   return spec;

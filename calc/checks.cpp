@@ -6,6 +6,7 @@
 #include "calc/compare.h"
 #include "calc/exposure.h"
 #include "calc/gates.h"
+#include "calc/lattice.h"
 #include "calc/station_load.h"
 #include "calc/throw.h"
 
@@ -65,27 +66,38 @@ void of_inks(Writer& w, const Group& group) {
   }
 }
 
-/// Never more than was calculated: the figure in percent is rounded down.
+/// Where solids must close, nothing less is accepted, whatever the likely dot covers. Else never
+/// more than was calculated: the figure in percent is rounded down.
 void of_cover(Writer& w, const ChannelDots& dots) {
-  if (at_least(dots.cover_fraction, 1.0)) {
+  if (w.job.solids || at_least(dots.cover_fraction, 1.0)) {
     w.add("solids_close", 100, "%", dots.channel);
     return;
   }
   w.add("solid_cover", floor_tolerant(dots.cover_fraction * 1000) / 10, "%", dots.channel);
 }
 
+/// Least dot accepted: the one that closes a solid where solids must close, neither the likely one,
+/// which may be too small, nor more than is needed.
+Length least_dot(const Job& job, const Group& group, const ChannelDots& dots) {
+  if (!job.solids) return dots.dot_diameter;
+  return closing_dot(1.0 / group.resolution_across, 1.0 / group.resolution_along);
+}
+
 void of_dots(Writer& w, const Group& group) {
   for (const ChannelDots& dots : group.dots) {
     const Channel* channel = channel_named(w.job, dots.channel);
     w.add("drop_watching", in_pl(dots.drop), "pL", dots.channel);
-    w.add("dot_diameter", in_um(dots.dot_diameter), "um", dots.channel);
-    if (w.job.solids) of_cover(w, dots);
+    w.add("dot_diameter", in_um(least_dot(w.job, group, dots)), "um", dots.channel);
+    of_cover(w, dots);
     if (channel != nullptr && channel->film) w.add("film", dots.laydown * 1e6, "um", dots.channel);
   }
 }
 
-Length coarser_pitch(const Group& group) {
-  return std::max(1.0 / group.resolution_across, 1.0 / group.resolution_along);
+/// Half a pitch of the axis, and no more than eyes tell.
+Length most_offset(const Job& job, Resolution resolution) {
+  const Length half = 0.5 * (1.0 / resolution);
+  const Given<Length>& distance = job.request->image.viewing_distance;
+  return distance ? std::min(half, distance->low * vernier_rad) : half;
 }
 
 void of_heads(Writer& w, const Group& group) {
@@ -95,10 +107,8 @@ void of_heads(Writer& w, const Group& group) {
           group.head);
   }
   if (group.joints <= 0) return;
-  Length most = 0.5 * (1.0 / group.resolution_across);
-  const Given<Length>& distance = w.job.request->image.viewing_distance;
-  if (distance) most = std::min(most, distance->low * vernier_rad);
-  w.add("stitch", in_um(most), "um", group.name);
+  w.add("stitch", in_um(most_offset(w.job, group.resolution_across)), "um", group.name, "across");
+  w.add("stitch", in_um(most_offset(w.job, group.resolution_along)), "um", group.name, "along");
 }
 
 /// Greatest gap [m] the outermost row must bridge.
@@ -127,11 +137,18 @@ void of_bar_codes(Writer& w, const Group& group) {
 void of_registration(Writer& w, const std::vector<Group>& groups) {
   const Given<Length>& asked = w.job.request->image.registration;
   if (!asked && w.job.channels.size() < 2) return;
-  Length most = asked ? asked->low : coarser_pitch(groups.front());
-  if (!asked) {
-    for (const Group& group : groups) most = std::min(most, coarser_pitch(group));
+  if (asked) {
+    w.add("registration", in_um(asked->low), "um");
+    return;
   }
-  w.add("registration", in_um(most), "um");
+  Length across = 1.0 / groups.front().resolution_across;
+  Length along = 1.0 / groups.front().resolution_along;
+  for (const Group& group : groups) {
+    across = std::min(across, 1.0 / group.resolution_across);
+    along = std::min(along, 1.0 / group.resolution_along);
+  }
+  w.add("registration", in_um(across), "um", {}, "across");
+  w.add("registration", in_um(along), "um", {}, "along");
 }
 
 void of_substrate(Writer& w) {

@@ -26,7 +26,8 @@ struct Finding {
   bool at_least = true;
   std::string_view section, field;  ///< "ink" + subject + "viscosity" make the key concerned
   const Origin* where = nullptr;
-  std::string_view group{};  ///< of a condition that is about one of several
+  std::string_view group{};                  ///< of a condition that is about one of several
+  std::optional<double> known_to_degc = {};  ///< as of Reason
 };
 
 /// What the gates found out about one head or arrangement.

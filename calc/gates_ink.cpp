@@ -96,8 +96,17 @@ void window_gate(std::string_view ink, Viscosity v, const ViscosityNeed& window,
   }
 }
 
-void check_viscosity(const InkNeed& need, std::optional<Temperature> t, const ViscosityNeed& window,
-                     Findings& out) {
+/// An ink too thick only because nothing is known of it where the head could be hotter still.
+void note_span(const InkNeed& need, Temperature t, const Span& span, Findings& out) {
+  if (need.channel->ink->jetting_temperature) return;
+  Finding& last = out.failures.back();
+  const Temperature known = need.model->high();
+  if (last.code != "viscosity" || last.at_least || t < known || !(known < span.high)) return;
+  last.known_to_degc = known.in_celsius();
+}
+
+void check_viscosity(const InkNeed& need, std::optional<Temperature> t, const Span& span,
+                     const ViscosityNeed& window, Findings& out) {
   const std::string_view ink = need.channel->ink->name;
   if (!need.model) {
     out.conditions.push_back(unknown("viscosity_unknown", "ink", ink, "viscosity"));
@@ -108,7 +117,9 @@ void check_viscosity(const InkNeed& need, std::optional<Temperature> t, const Vi
     out.conditions.push_back(unknown("viscosity_span", "ink", ink, "viscosity"));
     return;
   }
+  const std::size_t before = out.failures.size();
   window_gate(ink, *v, window, out);
+  if (out.failures.size() > before) note_span(need, *t, span, out);
 }
 
 void check_tension(const Ink& ink, const Head& head, Findings& out) {
@@ -225,7 +236,7 @@ void check_inks(const Search& search, const GroupNeed& need, const Head& head, F
   for (const InkNeed& ink : need.inks) {
     if (ink.channel->ink == nullptr || ink.channel->ink == last) continue;
     last = ink.channel->ink;
-    if (!settled) check_viscosity(ink, t, window, findings);
+    if (!settled) check_viscosity(ink, t, span, window, findings);
     check_ink(search, *last, head, findings);
   }
 }

@@ -13,7 +13,7 @@ constexpr std::array<std::string_view, 19> warnings{
     "jetting_windows",        "slow_ejection",   "splash",         "settles_by_figures",
     "impact_speed",           "web_air_drag",    "stroke_hue"};
 
-constexpr std::array<std::string_view, 47> questions{"q_width",
+constexpr std::array<std::string_view, 51> questions{"q_width",
                                                      "q_speed",
                                                      "q_pitch",
                                                      "q_ink_family",
@@ -59,7 +59,11 @@ constexpr std::array<std::string_view, 47> questions{"q_width",
                                                      "q_boiling_point",
                                                      "q_area_mass",
                                                      "q_enclosed",
-                                                     "q_diameter"};
+                                                     "q_diameter",
+                                                     "q_viscosity_hot",
+                                                     "q_contact",
+                                                     "q_flush",
+                                                     "q_cosolvent"};
 
 }  // namespace
 

@@ -2,6 +2,7 @@
 /// stand in templates/LANGUAGE/, keyed by code.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -37,6 +38,9 @@ struct Reason {
   double limit = 0;
   std::string unit;
   bool at_least = true;
+  /// The gate failed at this temperature, beyond which the ink's viscosity is not known though the
+  /// head could be hotter.
+  std::optional<double> known_to_degc = {};
 };
 
 }  // namespace calc

@@ -110,6 +110,17 @@ double ml_per_hour(const SafetyCase& c, InkFamily family) {
   return sum;
 }
 
+double peak_ml_per_hour(const SafetyCase& c, InkFamily family) {
+  VolumeFlow sum;
+  if (c.station == nullptr) return 0;
+  for (const ChannelFeed& feed : c.station->feeds) {
+    for (const Channel& channel : c.job.channels) {
+      if (channel.name == feed.channel && channel.family == family) sum += feed.peak;
+    }
+  }
+  return sum.si() * 3600e6;
+}
+
 Temperature handling_temperature(const SafetyCase& c, const Ink& ink) {
   Temperature highest = c.job.room.high;
   for (const Group& group : c.groups) {

@@ -82,10 +82,15 @@ void station_notes(const Job& job, const Station& station, std::vector<Notice>& 
   for (const Stage& stage : station.stages) {
     electrical += stage.electrical_kw.value_or(0);
     if (stage.kind != "drying") continue;
-    to.push_back({"hot_dryer",
-                  {number("heat", stage.electrical_kw.value_or(0), "kW")},
-                  "ink.water_share",
-                  {}});
+    Notice dryer{"hot_dryer",
+                 {number("heat", stage.electrical_kw.value_or(0), "kW")},
+                 "ink.water_share",
+                 {}};
+    if (const Given<std::string>& material = job.request->substrate.material) {
+      dryer.args.push_back(words("subject", "dust"));
+      dryer.args.push_back(words("material", material->value));
+    }
+    to.push_back(std::move(dryer));
   }
   double supplies = 0;
   for (const BomLine& line : station.bom) {

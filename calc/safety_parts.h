@@ -21,6 +21,8 @@ bool has_family(const Job& job, InkFamily family);
 std::vector<const Ink*> inks_of(const Job& job, std::optional<InkFamily> family = std::nullopt);
 /// Consumption of a family's channels together, 0 without a station.
 double ml_per_hour(const SafetyCase& c, InkFamily family);
+/// Ink the same channels jet at peak cover and highest speed, 0 without a station.
+double peak_ml_per_hour(const SafetyCase& c, InkFamily family);
 /// Highest jetting temperature of the groups that print an ink, else the room's highest.
 Temperature handling_temperature(const SafetyCase& c, const Ink& ink);
 

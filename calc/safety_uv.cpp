@@ -3,6 +3,7 @@
 
 #include "calc/exposure.h"
 #include "calc/safety_parts.h"
+#include "calc/station_stages.h"
 
 namespace calc {
 namespace {
@@ -16,6 +17,7 @@ constexpr Length weighted_up_to = Length::from_si(400e-9);
 struct StageLamps {
   const Lamp* lamp = nullptr;
   const Stage* stage = nullptr;
+  double share = 0, worst = 0;  ///< of its light that is scattered, assumed and at most
 };
 
 std::vector<StageLamps> lamps_of(const SafetyCase& c) {
@@ -24,7 +26,9 @@ std::vector<StageLamps> lamps_of(const SafetyCase& c) {
   for (const Stage& stage : c.station->stages) {
     if (stage.kind != "uv" && stage.kind != "pinning") continue;
     for (const Lamp& lamp : c.catalogue.lamps) {
-      if (lamp.name == stage.equipment) list.push_back({&lamp, &stage});
+      if (lamp.name != stage.equipment) continue;
+      const Parameters& all = c.job.parameters;
+      list.push_back({&lamp, &stage, all[P::stray_share], worst_stray_share(all)});
     }
   }
   return list;
@@ -83,7 +87,10 @@ void stray_note(const StageLamps& l, const std::string& field, std::vector<Notic
   to.push_back({"stray_light",
                 {number("distance", nearest.distance_m, "m"), number("time", *nearest.time_s, "s"),
                  number("safe", *l.stage->safe_distance_m, "m"),
-                 number("density", *l.stage->guard_density, "")},
+                 number("density", *l.stage->guard_density, ""),
+                 number("share", l.share * 100, "%"), number("worst_share", l.worst * 100, "%"),
+                 number("safe_worst", *l.stage->safe_distance_worst_m, "m"),
+                 number("density_worst", *l.stage->guard_density_worst, "")},
                 field + ".wavelength",
                 {}});
 }

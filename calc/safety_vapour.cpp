@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "calc/blend.h"
+#include "calc/compare.h"
 #include "calc/flash_point.h"
 #include "calc/safety_parts.h"
 
@@ -255,26 +256,43 @@ void family_notes(const SafetyCase& c, std::vector<Notice>& to) {
   }
 }
 
+/// Ink in the air: the most the heads jet is what extraction is made for, not what is used.
+void mist_note(const SafetyCase& c, InkFamily family, const char* code, std::vector<Notice>& to) {
+  if (!has_family(c.job, family)) return;
+  to.push_back({code,
+                {number("peak", peak_ml_per_hour(c, family), "mL/h"),
+                 number("ml_per_hour", ml_per_hour(c, family), "mL/h")},
+                "ink.family",
+                {}});
+}
+
+/// What is no water in an aqueous ink is told of where nothing says what it is.
+void aqueous_rest_notes(const SafetyCase& c, std::vector<Notice>& to) {
+  for (const Ink* ink : inks_of(c.job, InkFamily::aqueous)) {
+    if (ink->solvent && ink->flash_point) continue;
+    const double water =
+        ink->water_share ? served_low(*ink->water_share) : c.job.parameters[P::water_share];
+    if (at_least(water, 1.0)) continue;
+    const char* field = ink->flash_point ? ".solvent" : ".flash_point";
+    to.push_back({"aqueous_rest",
+                  {words("ink", ink->name), number("share", (1 - water) * 100, "%")},
+                  "ink." + ink->name + field,
+                  {}});
+  }
+}
+
 }  // namespace
 
 void vapour_notes(const SafetyCase& c, std::vector<Notice>& to) {
   family_notes(c, to);
   for (const Ink* ink : inks_of(c.job)) flash_notes(c, *ink, to);
+  aqueous_rest_notes(c, to);
   solvent_notes(c, to);
   static_note(c, to);
   if (c.station == nullptr) return;
-  if (has_family(c.job, InkFamily::aqueous)) {
-    to.push_back({"aqueous_ink",
-                  {number("ml_per_hour", ml_per_hour(c, InkFamily::aqueous), "mL/h")},
-                  "ink.family",
-                  {}});
-  }
-  if (has_family(c.job, InkFamily::oil)) {
-    to.push_back({"oil_mist",
-                  {number("ml_per_hour", ml_per_hour(c, InkFamily::oil), "mL/h")},
-                  "ink.family",
-                  {}});
-  }
+  mist_note(c, InkFamily::aqueous, "aqueous_ink", to);
+  mist_note(c, InkFamily::oil, "oil_mist", to);
+  mist_note(c, InkFamily::uv, "uv_mist", to);
 }
 
 }  // namespace calc

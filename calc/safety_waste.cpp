@@ -84,20 +84,30 @@ void ignitable_note(const SafetyCase& c, std::vector<Notice>& to) {
   }
 }
 
-/// Litres on site: the first fill and the use of a month; the bund for the largest filling.
+/// The largest container [L] that stands on site: of the supplies, or, where none states its
+/// container, a whole first fill of a channel.
+double largest_container(const Station& station) {
+  double largest = 0;
+  for (const ChannelFeed& feed : station.feeds) {
+    const Volume one = feed.container > Volume() ? feed.container : feed.first_fill;
+    largest = std::max(largest, one.si() * 1e3);
+  }
+  return largest;
+}
+
+/// Litres on site: the first fill and the use of a month; the bund for the largest container.
 void storage_note(const SafetyCase& c, std::vector<Notice>& to) {
-  double litres = 0, largest = 0;
+  double litres = 0;
+  const double largest = largest_container(*c.station);
   for (const BomLine& line : c.station->bom) {
-    if (line.code != "first_fill") continue;
-    litres += line.quantity;
-    largest = std::max(largest, line.quantity);
+    if (line.code == "first_fill") litres += line.quantity;
   }
   for (const Consumption& use : c.station->consumption) litres += use.l_per_month;
-  Notice note{
-      flammable(c) ? "ink_storage_flammable" : "ink_storage",
-      {number("litres", tenths(litres), "L"), number("bund", tenths(largest * bund_share), "L")},
-      "colour.cover_mean",
-      {}};
+  Notice note{flammable(c) ? "ink_storage_flammable" : "ink_storage",
+              {number("litres", tenths(litres), "L"), number("container", largest, "L"),
+               number("bund", largest * bund_share, "L")},
+              "colour.cover_mean",
+              {}};
   const std::optional<Volume> limit = flammable(c) ? least_container_limit(c) : std::nullopt;
   if (limit && region_of_job(c.job) != Region::eu) {
     note.args.push_back(words("subject", "us"));

@@ -147,7 +147,9 @@ void channel_defaults(Defaults& d, const Catalogue& catalogue, const Channel& ch
   d.use_if(ink == nullptr, P::ink_density);
   d.use(d.job().absorbency == Absorbency::high ? P::evaporated_high : P::evaporated_none_low);
   d.use(P::dryer_efficiency);
-  d.use(P::dryer_air_c);
+  const Given<Temperature>& limit = d.job().request->substrate.temperature_limit;
+  const Temperature usual = Temperature::celsius(d.job().parameters[P::dryer_air_c]);
+  d.use_if(!limit || !(limit->low < usual), P::dryer_air_c);
   d.use(P::exhaust_humidity);
   d.use_if(!d.job().request->line.air_humidity, P::room_humidity);
   const Substrate& s = d.job().request->substrate;

@@ -118,6 +118,7 @@ struct Question {
   std::string unit;
   std::string effect;
   double weight = 0;  ///< how far the answer could move the result; ranks, not printed
+  std::optional<double> up_to_degc = {};  ///< of q_viscosity_hot: greatest temperature of a head
 };
 
 /// A headline figure of the station (calc/headline.h), and how far it moves while one input alone

@@ -137,9 +137,13 @@ struct Stage {
   std::optional<double> cooling_m3_per_h{};    ///< air that carries the lamps' heat off
   std::optional<double> ozone_m3_per_h{};      ///< air that would dilute the lamps' ozone
   std::optional<double> safe_distance_m{}, guard_density{};  ///< for a working day of stray light
+  /// The same where the substrate scatters the greatest share that is thought possible.
+  std::optional<double> safe_distance_worst_m{}, guard_density_worst{};
   std::vector<StrayLight> stray{};
   std::optional<double> exhaust_m3_per_h{}, dew_point_degc{};
   std::optional<double> speed_limit_m_per_s{};  ///< of the line, that the units installed serve
+  std::optional<double> air_degc{};             ///< of the air in the dryer and leaving it
+  std::optional<double> condenses_degc{};       ///< coldest room, where the dew point lies above it
   std::optional<double> vapour_kg_per_h{};
   std::optional<Airing> airing{};
 };

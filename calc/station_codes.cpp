@@ -23,13 +23,13 @@ constexpr std::array checks{
     std::string_view("viscosity"),        // at the jetting temperature [mPa.s]; channel
     std::string_view("drop_watching"),    // drop volume [pL] at the jetting temperature; channel
     std::string_view("frequency"),        // per nozzle [kHz]; head
-    std::string_view("dot_diameter"),     // [um]; channel
+    std::string_view("dot_diameter"),     // least [um]: what closes solids where they must; channel
     std::string_view("solid_cover"),      // covered share [%], rounded down; channels
     std::string_view("solids_close"),     // 100 [%]; channels
     std::string_view("film"),             // wet film [um]; channel
     std::string_view("dead_nozzles"),     // most after 8 h [of N nozzles]; head
-    std::string_view("registration"),     // most [um]
-    std::string_view("stitch"),           // most at a joint [um]; group
+    std::string_view("registration"),     // most [um]; axis where it is not asked for
+    std::string_view("stitch"),           // most at a joint [um]; group, axis
     std::string_view("adhesion"),         // cross-cut class of ISO 2409, at most; material
     std::string_view("wetting"),          // surface energy after pre-treatment [mN/m]; material
     std::string_view("cure_at_speed"),    // dose [mJ/cm2] at the highest speed
@@ -58,10 +58,13 @@ constexpr std::array notes{
     std::string_view("photobiological"),         // irradiance [W/cm2]; wavelength [nm], dose_limit
                                                  // [kJ/m2], time [s], group; subject "actinic",
                                                  // "visible", "arc" or "unknown"
-    std::string_view("stray_light"),             // distance [m], time [s], safe [m], density
+    std::string_view("stray_light"),             // distance [m], time [s], safe [m], density,
+                                                 // share [%], worst_share [%], safe_worst [m],
+                                                 // density_worst
     std::string_view("hot_web"),                 // temperature [degC]
     std::string_view("lamp_interlock"),          // none
     std::string_view("uncured_ink"),             // ink
+    std::string_view("uv_mist"),                 // peak [mL/h], ml_per_hour [mL/h]
     std::string_view("cure_dose_unknown"),       // ink
     std::string_view("solvent_vapour"),          // vapour [kg/h]
     std::string_view("air_explosion"),           // vapour [kg/h], air [m3/h], share [%], lel [%]
@@ -83,13 +86,14 @@ constexpr std::array notes{
     std::string_view("lel_monitoring"),          // share [%]; [subject "monitored"]
     std::string_view("static"),                  // ["moving": speed [m/min]]; "eu"
     std::string_view("static_solvent"),          // none
-    std::string_view("aqueous_ink"),             // ml_per_hour [mL/h]
-    std::string_view("oil_mist"),                // ml_per_hour [mL/h]
+    std::string_view("aqueous_ink"),             // peak [mL/h], ml_per_hour [mL/h]
+    std::string_view("aqueous_rest"),            // ink, share [%] that is no water
+    std::string_view("oil_mist"),                // peak [mL/h], ml_per_hour [mL/h]
     std::string_view("moving_machinery"),        // region
     std::string_view("in_running_nip"),          // speed [m/min]
     std::string_view("carriage_pinch"),          // speed [m/s], width [mm]
     std::string_view("head_strike"),             // gap [mm]
-    std::string_view("hot_dryer"),               // heat [kW]
+    std::string_view("hot_dryer"),               // heat [kW], ["dust": material]
     std::string_view("hot_ink"),                 // temperature [degC]
     std::string_view("compressed_air"),          // supplies [1]
     std::string_view("lockout"),                 // ["powered": electrical [kW]]; "eu"
@@ -102,8 +106,9 @@ constexpr std::array notes{
     std::string_view("waste_law"),               // region
     std::string_view("waste_ignitable"),         // ink, flash_point [degC]
     std::string_view("flush_hazard"),            // [subject "named", fluid]
-    std::string_view("ink_storage"),             // litres [L], bund [L]
-    std::string_view("ink_storage_flammable"),   // litres [L], bund [L]; "us": limit [L]
+    std::string_view("ink_storage"),             // litres [L], container [L], bund [L]
+    std::string_view("ink_storage_flammable"),   // litres [L], container [L], bund [L]; "us":
+                                                 // limit [L]
     std::string_view("food_contact"),            // material (may be empty)
     std::string_view("food_unknown"),
     std::string_view("food_contact_uv"),  // material (may be empty)

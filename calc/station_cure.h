@@ -82,11 +82,12 @@ Length carriage_lamps(const Job& job, const PriceBook& book, const CarriageInks&
 /// Drying of aqueous inks.
 struct Drying {
   bool needed = false;
-  MassFlow water;       ///< at peak cover and highest speed
+  MassFlow wet;         ///< at peak cover and highest speed, within an image
+  MassFlow water;       ///< the same over images and the gaps between them
   MassFlow water_mean;  ///< over running time
   Power heat, electrical;
   Power electrical_mean;
-  Length length;                         ///< by the drying rate, along the line
+  Length length;                         ///< that dries the film of an image, along the line
   Length along;                          ///< of the units in line, at least `length`
   const Priced<Dryer>* dryer = nullptr;  ///< cheapest fitting; null: none in the catalogue
   int units = 0;
@@ -98,6 +99,8 @@ struct Drying {
   std::optional<VolumeFlow> exhaust;    ///< as hot as it leaves
   std::optional<StageFailure> failure;  ///< why air cannot carry the water off
 };
+/// A dryer holds the heat and air of several products: power, heat and air follow the water of
+/// images and gaps together. A film must dry on its way through, so the length follows the film.
 Drying size_drying(const Job& job, const PriceBook& book, const std::vector<ChannelLoad>& loads);
 
 }  // namespace calc

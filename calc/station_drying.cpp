@@ -30,11 +30,12 @@ void add_water(const Job& job, const std::vector<ChannelLoad>& loads, Drying& dr
     drying.needed = true;
     const double share = channel.kind == ColourKind::process ? process : 1;
     const double water = water_share(job, channel);
-    drying.water +=
+    drying.wet +=
         evaporated_water(load.passing * share, ink_density(job, channel), water, evaporated(job));
     drying.water_mean +=
         evaporated_water(load.printed, ink_density(job, channel), water, evaporated(job));
   }
+  drying.water = drying.wet * job.printed_share;
 }
 
 MassFlux rate_of(const Job& job, const Dryer* dryer) {
@@ -49,7 +50,7 @@ int dryers_abreast(const Job& job, const Dryer& dryer) {
 }
 
 int dryer_units(const Job& job, const Drying& drying, const Dryer& dryer) {
-  const Length needed = dryer_length(drying.water, job.width->value, rate_of(job, &dryer));
+  const Length needed = dryer_length(drying.wet, job.width->value, rate_of(job, &dryer));
   int units = whole_up(needed / dryer.length->value);
   units *= dryers_abreast(job, dryer);
   if (dryer.electrical && dryer.electrical->value > Power()) {
@@ -149,7 +150,7 @@ Drying size_drying(const Job& job, const PriceBook& book, const std::vector<Chan
   add_air(job, drying);
   choose_dryer(job, book, drying);
   const Dryer* dryer = drying.dryer == nullptr ? nullptr : drying.dryer->item;
-  drying.length = dryer_length(drying.water, job.width->value, rate_of(job, dryer));
+  drying.length = dryer_length(drying.wet, job.width->value, rate_of(job, dryer));
   drying.along = installed_length(job, drying);
   return drying;
 }

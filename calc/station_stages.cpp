@@ -90,6 +90,10 @@ void add_stray_light(const Job& job, const Light& light, Stage& stage) {
   const Irradiance e = scattered_irradiance(scattered, nearest);
   stage.safe_distance_m = distance_for(e, nearest, working_day, *limit).si();
   stage.guard_density = optical_density(e, working_day, *limit);
+  const Irradiance worst =
+      scattered_irradiance(light.optical * worst_stray_share(job.parameters), nearest);
+  stage.safe_distance_worst_m = distance_for(worst, nearest, working_day, *limit).si();
+  stage.guard_density_worst = optical_density(worst, working_day, *limit);
 }
 
 void add_side_effects(const Curing& curing, Stage& stage) {
@@ -122,14 +126,19 @@ Stage lamp_stage(const std::string& kind, const Curing& curing) {
   return stage;
 }
 
-Stage drying_stage(const Drying& drying) {
+Stage drying_stage(const Job& job, const Drying& drying) {
   Stage stage;
   stage.kind = "drying";
   stage.water_kg_per_h = per_hour(drying.water);
   stage.heat_kw = drying.heat.si() / 1e3;
   stage.electrical_kw = drying.electrical.si() / 1e3;
   stage.exhaust_m3_per_h = per_hour(drying.exhaust);
-  if (drying.exhaust && drying.dew_point) stage.dew_point_degc = drying.dew_point->in_celsius();
+  stage.air_degc = drying.air.in_celsius();
+  if (drying.exhaust && drying.dew_point) {
+    stage.dew_point_degc = drying.dew_point->in_celsius();
+    const Temperature coldest = served_low(job.room);
+    if (*drying.dew_point > coldest) stage.condenses_degc = coldest.in_celsius();
+  }
   stage.length_m = drying.length.si();
   if (drying.dryer == nullptr) return stage;
   stage.equipment = drying.dryer->item->name;
@@ -205,6 +214,10 @@ Stage vapour_stage(const Job& job, const Vapour& vapour) {
 
 }  // namespace
 
+double worst_stray_share(const Parameters& parameters) {
+  return std::max(parameters[P::stray_share], parameter(P::stray_share).high);
+}
+
 std::vector<Stage> stages_of(const Job& job, const Sizing& sizing) {
   std::vector<Stage> stages;
   if (sizing.pinning.needed) stages.push_back(lamp_stage("pinning", sizing.pinning));
@@ -213,7 +226,7 @@ std::vector<Stage> stages_of(const Job& job, const Sizing& sizing) {
   const auto last = std::find_if(stages.rbegin(), stages.rend(),
                                  [](const Stage& stage) { return !stage.equipment.empty(); });
   if (last != stages.rend()) add_stray_light(job, light_of(sizing), *last);
-  if (sizing.drying.needed) stages.push_back(drying_stage(sizing.drying));
+  if (sizing.drying.needed) stages.push_back(drying_stage(job, sizing.drying));
   if (sizing.vapour.needed) stages.push_back(vapour_stage(job, sizing.vapour));
   return stages;
 }

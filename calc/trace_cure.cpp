@@ -3,6 +3,7 @@
 #include "calc/exposure.h"
 #include "calc/eye.h"
 #include "calc/station_cure.h"
+#include "calc/station_stages.h"
 #include "calc/trace_stages.h"
 
 namespace calc {
@@ -220,6 +221,14 @@ void stray(const LampTrace& t, const LampTrace* other) {
               light_basis);
   t.w.formula(t.id("density"), "OD", "max(0,log10(E_s*28800/H_lim))", {e, limit},
               *t.stage.guard_density, "", limit_basis);
+  const double worst = worst_stray_share(t.w.job.parameters);
+  const StepInput most = constant("r_m", worst, "");
+  const StepInput share = from_parameter(t.w.job, "r", P::stray_share);
+  t.w.formula(t.id("safe_worst"), "d_8m", "d_8*sqrt(r_m/r)",
+              {t.w.step("d_8", t.id("safe")), most, share}, *t.stage.safe_distance_worst_m, "m",
+              light_basis);
+  t.w.formula(t.id("density_worst"), "OD_m", "max(0,log10(E_s*r_m/r*28800/H_lim))",
+              {e, most, share, limit}, *t.stage.guard_density_worst, "", limit_basis);
 }
 
 void ozone(const LampTrace& t) {

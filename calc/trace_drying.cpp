@@ -7,6 +7,8 @@ namespace {
 
 const Basis balance{"mass and heat balance of the dryer", SourceTag::computed,
                     "peak cover, highest speed"};
+const Basis mean_balance{"mass and heat balance of the dryer", SourceTag::computed,
+                         "images and the gaps between them, which the dryer holds together"};
 const Basis rate_basis{"drying rate per area", SourceTag::practice, "hot air on one face"};
 const Basis hyland{"ASHRAE Fundamentals 2017 chapter 1 (Hyland and Wexler)", SourceTag::library,
                    "0 to 200 degC, 101.325 kPa"};
@@ -57,8 +59,12 @@ void water(DryTrace& t, const std::vector<ChannelLoad>& loads) {
     list += (list.empty() ? "" : ",") + symbol;
     inputs.push_back(t.w.step(symbol, "station." + channel.name + ".water"));
   }
-  t.w.formula("station.drying.water", "w", "sum(" + list + ")", inputs, *t.stage.water_kg_per_h,
+  t.w.formula("station.drying.wet", "w_f", "sum(" + list + ")", inputs, t.drying.wet.si() * 3600,
               "kg/h", balance);
+  t.w.formula("station.drying.water", "w", "w_f*s",
+              {t.w.step("w_f", "station.drying.wet"),
+               {"s", t.w.job.printed_share, "", "derived", "product.pitch"}},
+              *t.stage.water_kg_per_h, "kg/h", mean_balance);
 }
 
 void energy(DryTrace& t) {
@@ -115,8 +121,8 @@ void length(DryTrace& t) {
     rate = from_catalogue("k", dryer->drying_rate->value.si() * 3600, "kg/(m2 h)",
                           "dryer." + dryer->name + ".drying_rate");
   }
-  t.w.formula("station.drying.length", "l", "w*1000/(W*k)",
-              {t.w.step("w", "station.drying.water"),
+  t.w.formula("station.drying.length", "l", "w_f*1000/(W*k)",
+              {t.w.step("w_f", "station.drying.wet"),
                from_value("W", *job.width, in_mm(job.width->value), "mm", "image.width"), rate},
               *t.stage.length_m, "m", rate_basis);
 }

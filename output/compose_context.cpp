@@ -40,6 +40,20 @@ std::string argument_text(const Context& context, double value, const std::strin
   return unit == "1" ? with_unit(value * 100, "%", digits) : context.measure(value, unit, digits);
 }
 
+/// Which way a figure of a safety note is rounded: minima and what there may be at most up, limits,
+/// allowed times and the nearest anything may come down.
+Rounding safe_way(std::string_view argument) {
+  using namespace std::string_view_literals;
+  constexpr std::array up{
+      "safe"sv,       "density"sv, "safe_worst"sv,     "density_worst"sv, "air"sv,
+      "bund"sv,       "peak"sv,    "vapour"sv,         "mass"sv,          "temperature"sv,
+      "irradiance"sv, "litres"sv,  "litres_per_year"sv};
+  constexpr std::array down{"time"sv, "limit"sv, "dose_limit"sv, "flash_point"sv, "lel"sv, "gap"sv};
+  if (std::find(up.begin(), up.end(), argument) != up.end()) return Rounding::up;
+  const bool least = std::find(down.begin(), down.end(), argument) != down.end();
+  return least ? Rounding::down : Rounding::nearest;
+}
+
 /// Whether two reasons say the same of different groups.
 bool alike(const calc::Reason& a, const calc::Reason& b) {
   return a.code == b.code && a.subject == b.subject && a.value == b.value && a.limit == b.limit &&
@@ -171,6 +185,10 @@ std::string Context::measure(double value, std::string_view unit, int digits) co
   return with_units(value, this->unit(unit), digits, in_us_units());
 }
 
+std::string Context::bound(double value, std::string_view unit, Rounding way, int digits) const {
+  return bound_with_units(value, this->unit(unit), digits, in_us_units(), way);
+}
+
 std::string Context::unit(std::string_view unit) const {
   const std::string key = "unit." + std::string(unit);
   return has_words(key) ? words(key) : std::string(unit);
@@ -215,8 +233,11 @@ std::string Context::notice(std::string_view kind, const calc::Notice& notice) c
                                                                 : words_or("name." + *text, *text));
       if (arg.name == "subject") subject = *text;
     } else {
-      values.set(capitals(arg.name),
-                 argument_text(*this, std::get<double>(arg.value), arg.unit, digits));
+      const double value = std::get<double>(arg.value);
+      const Rounding way = kind == "safety" ? safe_way(arg.name) : Rounding::nearest;
+      values.set(capitals(arg.name), way == Rounding::nearest
+                                         ? argument_text(*this, value, arg.unit, digits)
+                                         : bound(value, arg.unit, way, digits));
       if (arg.name == "holds") subject = arg.name;
     }
   }
@@ -249,6 +270,10 @@ std::string Context::reason_of(const calc::Reason& reason, const std::string& gr
   values.set_markup("SUBJECT", has_words("name." + reason.subject) ? words("name." + reason.subject)
                                                                    : said(reason.subject));
   values.set_markup("GROUP", groups);
+  if (reason.known_to_degc) {
+    values.set("TEMPERATURE", measure(*reason.known_to_degc, "degC"));
+    return templates.words(language_, "reason." + reason.code + ".known_to", values);
+  }
   return templates.words(language_, variant("reason." + reason.code, reason.subject), values);
 }
 

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "calc/specification.h"
+#include "output/format.h"
 #include "output/matter.h"
 #include "output/templates.h"
 
@@ -60,6 +61,8 @@ class Context {
                                    std::vector<std::size_t>* first = nullptr) const;
   /// A number with its unit, United States units first where the request wants them.
   std::string measure(double value, std::string_view unit, int digits = 3) const;
+  /// The same rounded up or down: of what must be reached, or is allowed.
+  std::string bound(double value, std::string_view unit, Rounding way, int digits = 3) const;
   /// A number for a column whose head names the unit; United States units behind it where the
   /// request wants them. Micrometres of dots stay alone: their columns are of `number`.
   std::string in_column(double value, std::string_view unit, int digits = 3) const;

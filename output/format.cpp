@@ -222,6 +222,27 @@ std::string with_units(double value, std::string_view unit, int digits, bool us)
              : with_unit(other->of(value), other->customary, digits) + " (" + metric + ")";
 }
 
+double rounded(double value, int digits, Rounding way) {
+  if (way == Rounding::nearest || value == 0) return value;
+  constexpr double last_bits = 1e-12;
+  const int exponent = static_cast<int>(std::floor(std::log10(std::abs(value)))) - digits + 1;
+  const double step = std::pow(10.0, std::abs(exponent));
+  const double scaled = exponent < 0 ? value * step : value / step;
+  const double slack = std::abs(scaled) * last_bits;
+  const double whole = way == Rounding::up ? std::ceil(scaled - slack) : std::floor(scaled + slack);
+  return exponent < 0 ? whole / step : whole * step;
+}
+
+std::string bound_with_units(double value, std::string_view unit, int digits, bool us,
+                             Rounding way) {
+  const Counterpart* const other = us ? counterpart(unit, value) : nullptr;
+  const std::string metric = with_unit(rounded(value, digits, way), unit, digits);
+  return other == nullptr
+             ? metric
+             : with_unit(rounded(other->of(value), digits, way), other->customary, digits) + " (" +
+                   metric + ")";
+}
+
 std::string range_with_units(double low, double high, std::string_view unit, int digits, bool us,
                              std::string_view to) {
   const Counterpart* const other = us ? counterpart(unit, high) : nullptr;

@@ -47,6 +47,14 @@ std::string range_with_units(double low, double high, std::string_view unit, int
 std::string in_us_unit(double value, std::string_view unit, int digits);
 /// Whether a unit has such a counterpart.
 bool has_us_unit(std::string_view unit);
+/// Which way a number is rounded to its digits: what must be reached goes up, what is allowed down.
+enum class Rounding { nearest, up, down };
+/// The value at so many significant digits, rounded that way; what is a digit but for the last bits
+/// of its calculation stays.
+double rounded(double value, int digits, Rounding way);
+/// As with_units, both numbers rounded that way.
+std::string bound_with_units(double value, std::string_view unit, int digits, bool us,
+                             Rounding way);
 /// At most so many characters, the rest of a longer text replaced by an ellipsis. most > 1.
 std::string shortened(std::string_view text, std::size_t most);
 /// The unit text alone in that form.

@@ -183,13 +183,15 @@ Json speed_step_json(const calc::SpeedStep& step) {
 }
 
 Json reason_json(const calc::Reason& reason) {
-  return {{"code", reason.code},
-          {"value", json_number(reason.value)},
-          {"limit", json_number(reason.limit)},
-          {"unit", reason.unit},
-          {"group", reason.group},
-          {"subject", reason.subject},
-          {"at_least", reason.at_least}};
+  Json object{{"code", reason.code},
+              {"value", json_number(reason.value)},
+              {"limit", json_number(reason.limit)},
+              {"unit", reason.unit},
+              {"group", reason.group},
+              {"subject", reason.subject},
+              {"at_least", reason.at_least}};
+  json_set(object, "known_to_degc", reason.known_to_degc);
+  return object;
 }
 
 Json rejected_json(const calc::RejectedHead& rejected) {
@@ -214,6 +216,7 @@ Json question_json(const calc::Question& question) {
   json_set(object, "high", question.high);
   object["effect"] = question.effect;
   object["unit"] = question.unit;
+  json_set(object, "up_to_degc", question.up_to_degc);
   return object;
 }
 

@@ -50,6 +50,8 @@ void set_light(Json& object, const calc::Stage& stage) {
   json_set(object, "ozone_m3_per_h", stage.ozone_m3_per_h);
   json_set(object, "safe_distance_m", stage.safe_distance_m);
   json_set(object, "guard_density", stage.guard_density);
+  json_set(object, "safe_distance_worst_m", stage.safe_distance_worst_m);
+  json_set(object, "guard_density_worst", stage.guard_density_worst);
   if (!stage.stray.empty()) object["stray"] = json_list(stage.stray, stray_json);
 }
 
@@ -75,6 +77,8 @@ Json stage_json(const calc::Stage& stage) {
   json_set(object, "lamps_lit", stage.lamps_lit);
   json_set(object, "installed_length_m", stage.installed_length_m);
   json_set(object, "dew_point_degc", stage.dew_point_degc);
+  json_set(object, "air_degc", stage.air_degc);
+  json_set(object, "condenses_degc", stage.condenses_degc);
   set_light(object, stage);
   return object;
 }

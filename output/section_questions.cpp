@@ -1,5 +1,6 @@
 /// Questions to the customer, and checks before anyone commits.
 #include <algorithm>
+#include <array>
 #include <cstddef>
 #include <utility>
 #include <vector>
@@ -59,7 +60,9 @@ std::string subject_text(const Context& c, const calc::Check& check) {
 std::string check_text(const Context& c, const calc::Check& check) {
   Values values;
   values.set_markup("AXIS", check.axis.empty() ? std::string() : c.words("axis." + check.axis));
-  return c.templates.words(c.language(), "check." + check.code, values);
+  const std::string key = "check." + check.code, of_axis = key + ".axis";
+  const bool axis = !check.axis.empty() && c.has_words(of_axis);
+  return c.templates.words(c.language(), axis ? of_axis : key, values);
 }
 
 /// Values that differ stand with the names they are taken for.
@@ -83,12 +86,26 @@ std::string question_assumed(const Context& c, const AlikeQuestions& alike) {
   return all;
 }
 
+/// "x or more" is rounded up, "at most x" down.
+Rounding way_of(std::string_view code) {
+  using namespace std::string_view_literals;
+  constexpr std::array up{"dot_diameter"sv, "film"sv,          "wetting"sv,
+                          "frequency"sv,    "cure_at_speed"sv, "drying_at_speed"sv,
+                          "throw_trial"sv};
+  constexpr std::array down{"stitch"sv, "registration"sv, "uv_leakage"sv, "vapour_at_workplace"sv,
+                            "web_temperature"sv};
+  if (std::find(up.begin(), up.end(), code) != up.end()) return Rounding::up;
+  const bool most = std::find(down.begin(), down.end(), code) != down.end();
+  return most ? Rounding::down : Rounding::nearest;
+}
+
 }  // namespace
 
 std::string check_acceptance(const Context& c, const calc::Check& check) {
   if (!check.acceptance) return c.words("by_agreement");
-  const std::string limit = check.unit == "1" ? with_unit(*check.acceptance * 100, "%", 3)
-                                              : c.measure(*check.acceptance, check.unit, 3);
+  const std::string limit = check.unit == "1"
+                                ? with_unit(*check.acceptance * 100, "%", 3)
+                                : c.bound(*check.acceptance, check.unit, way_of(check.code));
   const std::string key = "check." + check.code + ".acceptance";
   return c.has_words(key) ? c.words(key, {{"VALUE", limit},
                                           {"NUMBER", number(*check.acceptance, 3)},
@@ -99,6 +116,9 @@ std::string check_acceptance(const Context& c, const calc::Check& check) {
 std::string question_text(const Context& c, const AlikeQuestions& alike) {
   Values values;
   values.set_markup("NAME", names_of(c, alike));
+  double up_to = 0;
+  for (const calc::Question* one : alike) up_to = std::max(up_to, one->up_to_degc.value_or(0));
+  values.set("TEMPERATURE", c.measure(up_to, "degC"));
   return c.templates.words(c.language(), "question." + alike.front()->code, values);
 }
 

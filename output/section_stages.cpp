@@ -17,6 +17,7 @@ struct Figure {
   std::optional<double> value;
   std::string_view unit;
   bool must = false;
+  Rounding way = Rounding::nearest;
 };
 
 std::optional<double> as_number(const std::optional<int>& count) {
@@ -35,7 +36,7 @@ void add_row(const Context& c, Values& table, const std::string& kind, const Fig
   Values& row = table.add("ROW");
   row.set("KEY", c.step_keys({step_of(kind, figure.name)}));
   row.set_markup("NAME", c.words("property.stage_" + std::string(figure.name)));
-  row.set_markup("VALUE", figure.value ? escaped(c.measure(*figure.value, figure.unit, 3))
+  row.set_markup("VALUE", figure.value ? escaped(c.bound(*figure.value, figure.unit, figure.way))
                                        : c.words("stage_unknown"));
 }
 
@@ -48,8 +49,9 @@ std::optional<double> speed_of(const calc::Stage& s) {
 
 std::vector<Figure> figures_of(const calc::Stage& s) {
   const bool lamps = s.kind == "uv" || s.kind == "pinning";
-  return {{"dose", s.dose_mj_per_cm2, "mJ/cm2", lamps},
-          {"dose_given", s.dose_given_mj_per_cm2, "mJ/cm2"},
+  constexpr Rounding up = Rounding::up, down = Rounding::down;
+  return {{"dose", s.dose_mj_per_cm2, "mJ/cm2", lamps, up},
+          {"dose_given", s.dose_given_mj_per_cm2, "mJ/cm2", false, down},
           {"dose_stroke", s.dose_stroke_mj_per_cm2, "mJ/cm2"},
           {"strokes", s.strokes_over_point, ""},
           {"speed", speed_of(s), "m/min"},
@@ -60,28 +62,32 @@ std::vector<Figure> figures_of(const calc::Stage& s) {
           {"vapour", s.vapour_kg_per_h, "kg/h"},
           {"heat", s.heat_kw, "kW"},
           {"electrical", s.electrical_kw, "kW"},
-          {"cooling", s.cooling_m3_per_h, "m3/h"},
-          {"exhaust", s.exhaust_m3_per_h, "m3/h"},
-          {"dew_point", s.dew_point_degc, "degC"},
-          {"web", s.web_degc, "degC"},
-          {"ozone", s.ozone_m3_per_h, "m3/h"},
-          {"safe", s.safe_distance_m, "m"},
-          {"density", s.guard_density, ""},
-          {"length", s.length_m, "m"},
+          {"cooling", s.cooling_m3_per_h, "m3/h", false, up},
+          {"air", s.air_degc, "degC"},
+          {"exhaust", s.exhaust_m3_per_h, "m3/h", false, up},
+          {"dew_point", s.dew_point_degc, "degC", false, up},
+          {"web", s.web_degc, "degC", false, up},
+          {"ozone", s.ozone_m3_per_h, "m3/h", false, up},
+          {"safe", s.safe_distance_m, "m", false, up},
+          {"safe_worst", s.safe_distance_worst_m, "m", false, up},
+          {"density", s.guard_density, "", false, up},
+          {"density_worst", s.guard_density_worst, "", false, up},
+          {"length", s.length_m, "m", false, up},
           {"installed", s.installed_length_m, "m"}};
 }
 
 std::vector<Figure> figures_of(const calc::Airing& a) {
+  constexpr Rounding up = Rounding::up, down = Rounding::down;
   std::vector<Figure> list;
   if (a.captures) {
-    list.push_back({"captured", a.captured_kg_per_h, "kg/h"});
-    list.push_back({"room", a.room_kg_per_h, "kg/h"});
+    list.push_back({"captured", a.captured_kg_per_h, "kg/h", false, up});
+    list.push_back({"room", a.room_kg_per_h, "kg/h", false, up});
   }
-  list.push_back({"lel", a.lel_percent, "%", true});
-  list.push_back({"limit", a.limit_ppm, "ppm", true});
-  if (a.captures) list.push_back({"air_lel", a.lel_m3_per_h, "m3/h", true});
-  list.push_back({"air_lel_hot", a.lel_hot_m3_per_h, "m3/h"});
-  list.push_back({"air_health", a.health_m3_per_h, "m3/h", true});
+  list.push_back({"lel", a.lel_percent, "%", true, down});
+  list.push_back({"limit", a.limit_ppm, "ppm", true, down});
+  if (a.captures) list.push_back({"air_lel", a.lel_m3_per_h, "m3/h", true, up});
+  list.push_back({"air_lel_hot", a.lel_hot_m3_per_h, "m3/h", false, up});
+  list.push_back({"air_health", a.health_m3_per_h, "m3/h", true, up});
   list.push_back({"voc", a.voc_kg_per_year, "kg"});
   return list;
 }
@@ -90,9 +96,13 @@ std::string duration(const Context& c, const calc::StrayLight& light) {
   if (!light.time_s) return c.words("stray_unknown");
   if (light.governs == "day") return c.words("stray_day");
   constexpr double minute = 60, hour = 3600;
-  if (*light.time_s >= hour) return escaped(with_unit(*light.time_s / hour, "h", 2));
-  if (*light.time_s >= minute) return escaped(with_unit(*light.time_s / minute, "min", 2));
-  return escaped(with_unit(*light.time_s, "s", 2));
+  // A time that is allowed is never told longer than it is.
+  const auto told = [&](double unit, std::string_view name) {
+    return escaped(with_unit(rounded(*light.time_s / unit, 2, Rounding::down), name, 2));
+  };
+  if (*light.time_s >= hour) return told(hour, "h");
+  if (*light.time_s >= minute) return told(minute, "min");
+  return told(1, "s");
 }
 
 void add_stray(const Context& c, Values& values, const calc::Stage& stage) {
@@ -104,7 +114,7 @@ void add_stray(const Context& c, Values& values, const calc::Stage& stage) {
     const std::string at = "station." + stage.kind + ".stray";
     row.set("KEY", first ? c.row_keys({at, at + "_time"}) : std::string());
     row.set("DISTANCE", c.in_column(light.distance_m, "m", 3));
-    row.set("IRRADIANCE", number(light.irradiance_w_per_m2, 3));
+    row.set("IRRADIANCE", number(rounded(light.irradiance_w_per_m2, 3, Rounding::up), 3));
     row.set_markup("TIME", duration(c, light));
     row.set_markup("GOVERNS",
                    light.governs.empty() ? std::string() : c.words("stray." + light.governs));
@@ -177,11 +187,25 @@ void add_texts(const Context& c, Values& values, const calc::Stage& stage) {
     const calc::Input* share = c.input("assume.stray_share");
     add_text(c, values, "stray",
              {{"SHARE", with_unit(share == nullptr ? 0 : share->value * 100, "%", 2)}});
+    if (stage.guard_density_worst && share != nullptr) {
+      add_text(c, values, "stray_range",
+               {{"LOW", with_unit(share->low * 100, "%", 2)},
+                {"HIGH", with_unit(share->high * 100, "%", 2)},
+                {"DISTANCE", c.bound(*stage.safe_distance_worst_m, "m", Rounding::up)},
+                {"DENSITY", number(rounded(*stage.guard_density_worst, 3, Rounding::up), 3)}});
+    }
     if (!stage.stray.front().time_s) add_text(c, values, "spectrum_unknown");
     if (!stage.web_degc) add_text(c, values, "web_unknown");
   }
   if (stage.web_degc) add_text(c, values, "web_through");
   if (stage.web_degc && stage.lamps_lit) add_text(c, values, "web_stroke");
+  if (stage.cooling_m3_per_h) add_text(c, values, "cooling_not_contained");
+  if (stage.condenses_degc) {
+    add_text(c, values, "condenses",
+             {{"DEW", c.bound(*stage.dew_point_degc, "degC", Rounding::up)},
+              {"ROOM", c.measure(*stage.condenses_degc, "degC")}});
+  }
+  if (stage.kind == "drying") add_text(c, values, "dryer_mean");
   if (!stage.airing) return;
   const bool captures = stage.airing->captures;
   add_text(c, values, captures ? "separate" : "open");

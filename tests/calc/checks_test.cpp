@@ -61,9 +61,9 @@ TEST_CASE("acceptance figures come from the calculation") {
   CHECK(*find(list, "viscosity").acceptance == doctest::Approx(10));
   CHECK(*find(list, "drop_watching").acceptance == doctest::Approx(50));
   CHECK(*find(list, "frequency").acceptance == doctest::Approx(5));
-  CHECK(*find(list, "dot_diameter").acceptance == doctest::Approx(90));
-  CHECK(*find(list, "solid_cover").acceptance == doctest::Approx(97));
-  CHECK(find(list, "solid_cover").subject == "black, cyan");
+  // The dot that closes a solid at 360 per inch, sqrt(2) pitches: the likely one of 90 um does not.
+  CHECK(*find(list, "dot_diameter").acceptance == doctest::Approx(99.7798));
+  CHECK(find(list, "solids_close").subject == "black, cyan");
   CHECK(*find(list, "film").acceptance == doctest::Approx(10));
   CHECK(*find(list, "dead_nozzles").acceptance == 1);
   CHECK(find(list, "dead_nozzles").unit == "of 1000 nozzles");
@@ -83,7 +83,7 @@ TEST_CASE("the module of a bar code is of an axis, of both where they print alik
   StationCase c;
   fill_everything(c);
   CHECK(find(checks_of(c), "barcode_module").axis == "along");
-  CHECK(find(checks_of(c), "registration").axis.empty());
+  CHECK(find(checks_of(c), "film").axis.empty());
   BarcodeFit across = c.groups.front().barcodes.front();
   across.across = true;
   c.groups.front().barcodes.push_back(across);
@@ -110,6 +110,7 @@ TEST_CASE("channels that ask the same share a check, others keep theirs") {
     return std::count_if(list.begin(), list.end(), [&](const Check& k) { return k.code == code; });
   };
   CHECK(count("dot_diameter") == 1);
+  c.job.solids = false;
   c.groups.front().dots.back().dot_diameter = micrometres(80);
   list = checks_of(c);
   CHECK(count("dot_diameter") == 2);
@@ -128,14 +129,41 @@ TEST_CASE("the ink used is weighed once for all channels, whatever each of them 
   CHECK(*find(list, "ink_consumption").acceptance == doctest::Approx(556.2 * 4 / 3));
 }
 
-TEST_CASE("cover is accepted at what was calculated, never above, and whole as closed solids") {
+TEST_CASE("where solids must close, nothing but what closes is accepted, however the dots came") {
   StationCase c;
+  for (const double um : {60.0, 90.0, 140.0}) {
+    c.groups.front().dots.front().dot_diameter = micrometres(um);
+    c.groups.front().dots.front().cover_fraction = um > 99.7798 ? 1 : 0.8;
+    CHECK(*find(checks_of(c), "dot_diameter").acceptance == doctest::Approx(99.7798));
+    CHECK(*find(checks_of(c), "solids_close").acceptance == 100);
+    CHECK(find(checks_of(c), "solid_cover").code.empty());
+  }
+}
+
+TEST_CASE("solids that need not close: cover as calculated, never above") {
+  StationCase c;
+  c.job.solids = false;
+  CHECK(*find(checks_of(c), "dot_diameter").acceptance == doctest::Approx(90));
   double& cover = c.groups.front().dots.front().cover_fraction;
   cover = 0.93199;
   CHECK(*find(checks_of(c), "solid_cover").acceptance == doctest::Approx(93.1));
   cover = 1;
   CHECK(find(checks_of(c), "solid_cover").code.empty());
   CHECK(*find(checks_of(c), "solids_close").acceptance == 100);
+}
+
+TEST_CASE("a joint has the limit of each axis") {
+  StationCase c;
+  c.groups.front().resolution_along = dpi(720);
+  std::vector<Check> stitches;
+  for (const Check& check : checks_of(c)) {
+    if (check.code == "stitch") stitches.push_back(check);
+  }
+  REQUIRE(stitches.size() == 2);
+  CHECK(stitches.front().axis == "across");
+  CHECK(*stitches.front().acceptance == doctest::Approx(12700.0 / 360));
+  CHECK(stitches.back().axis == "along");
+  CHECK(*stitches.back().acceptance == doctest::Approx(12700.0 / 720));
 }
 
 TEST_CASE("a joint seen from close by must be finer than half a pitch") {
@@ -152,6 +180,7 @@ TEST_CASE("an asked registration is the one checked") {
   CHECK(find(checks_of(c), "registration").code.empty());
   c.request.image.registration = exactly(micrometres(50));
   CHECK(*find(checks_of(c), "registration").acceptance == doctest::Approx(50));
+  CHECK(find(checks_of(c), "registration").axis.empty());
 }
 
 TEST_CASE("every check code is produced, in the order of the list") {
@@ -163,7 +192,7 @@ TEST_CASE("every check code is produced, in the order of the list") {
     return std::find(codes.begin(), codes.end(), a.code) <
            std::find(codes.begin(), codes.end(), b.code);
   }));
-  c.groups.front().dots.front().cover_fraction = 1;
+  c.job.solids = false;
   for (const InkFamily family : {InkFamily::aqueous, InkFamily::solvent, InkFamily::oil}) {
     c.set_family(family);
     for (const Check& check : checks_of(c)) seen.push_back(check);

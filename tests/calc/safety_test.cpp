@@ -101,6 +101,13 @@ TEST_CASE("stray light by the lamps lit") {
   CHECK(number(notes_of(c), "stray_light", "safe") ==
         doctest::Approx(0.5 * std::sqrt(e * 28800 / 1e4)));
   CHECK(number(notes_of(c), "stray_light", "density") == doctest::Approx(std::log10(e * 2.88)));
+  // Nine tenths scattered, three times the share assumed, is the unfavourable end.
+  CHECK(number(notes_of(c), "stray_light", "share") == doctest::Approx(30));
+  CHECK(number(notes_of(c), "stray_light", "worst_share") == doctest::Approx(90));
+  CHECK(number(notes_of(c), "stray_light", "safe_worst") ==
+        doctest::Approx(0.5 * std::sqrt(3 * e * 28800 / 1e4)));
+  CHECK(number(notes_of(c), "stray_light", "density_worst") ==
+        doctest::Approx(std::log10(3 * e * 2.88)));
 }
 
 // Pinning behind three of four positions and the cure take six lamps each.
@@ -287,13 +294,48 @@ TEST_CASE("unknown flash point and exposure limit are said, known ones carry the
 
 TEST_CASE("waste and storage carry the litres of the calculation") {
   StationCase c;
-  // 16.7 mL/h over 4000 h; 5 L first fill and 185.57 L a month, bund 110 % of 5 L; in tenths.
+  // 16.7 mL/h over 4000 h; 5 L first fill and 185.57 L a month; in tenths. They come in containers
+  // of 1 L, of which one is what a bund must hold.
   CHECK(number(notes_of(c), "waste_uv", "litres_per_year") == doctest::Approx(66.8));
   CHECK(number(notes_of(c), "ink_storage", "litres") == 190.6);
-  CHECK(number(notes_of(c), "ink_storage", "bund") == doctest::Approx(5.5));
+  CHECK(number(notes_of(c), "ink_storage", "bund") == doctest::Approx(1.1));
+  CHECK(number(notes_of(c), "ink_storage", "container") == doctest::Approx(1));
   c.request.inks.front().flash_point = exactly(Temperature::celsius(60));
   CHECK(has(notes_of(c), "ink_storage_flammable"));
   CHECK_FALSE(has(notes_of(c), "ink_storage"));
+}
+
+// 100 mm x 1 m/s x 10 um are 3.6 L/h of a solid, at 15 % mean cover 540 mL/h: by hand.
+TEST_CASE("ink in the air is told at the peak, not on the mean") {
+  StationCase c;
+  for (const auto& [family, code] :
+       {std::pair(InkFamily::uv, "uv_mist"), std::pair(InkFamily::aqueous, "aqueous_ink"),
+        std::pair(InkFamily::oil, "oil_mist")}) {
+    c.set_family(family);
+    CHECK(number(notes_of(c), code, "peak") == doctest::Approx(3600));
+    CHECK(number(notes_of(c), code, "ml_per_hour") == doctest::Approx(556.2 + 0.5).epsilon(1e-3));
+  }
+  c.job.channels.front().cover_peak = exactly(0.5);
+  CHECK(number(notes_of(c), "oil_mist", "peak") == doctest::Approx(1800));
+}
+
+TEST_CASE("what is no water in aqueous ink is told of until it is known") {
+  StationCase c;
+  c.set_family(InkFamily::aqueous);
+  CHECK(number(notes_of(c), "aqueous_rest", "share") == doctest::Approx(35));
+  c.request.inks.front().water_share = exactly(0.8);
+  CHECK(number(notes_of(c), "aqueous_rest", "share") == doctest::Approx(20));
+  c.request.inks.front().water_share = exactly(1.0);
+  CHECK_FALSE(has(notes_of(c), "aqueous_rest"));
+}
+
+TEST_CASE("dust at a dryer is that of the product") {
+  StationCase c;
+  c.set_family(InkFamily::aqueous);
+  CHECK(words(notes_of(c), "hot_dryer", "subject").empty());
+  c.request.substrate.material = exactly(std::string("cork"));
+  CHECK(words(notes_of(c), "hot_dryer", "subject") == "dust");
+  CHECK(words(notes_of(c), "hot_dryer", "material") == "cork");
 }
 
 // 40 CFR 261.21: below 60 degC, but not an aqueous solution with less than 24 % of alcohol. 29 CFR

@@ -118,6 +118,11 @@ TEST_CASE("exhaust of a dryer") {
   const double volume = 0.287042 * 353.15 * (1 + 1.607858 * 0.030) / 101.325;
   CHECK(*drying.exhaust_m3_per_h == doctest::Approx(dry_air * volume).epsilon(1e-3));
   CHECK(*drying.dew_point_degc == doctest::Approx(31.6).epsilon(0.01));
+  CHECK(*drying.air_degc == doctest::Approx(80));
+  CHECK(*drying.condenses_degc == doctest::Approx(25));  // of the room
+  c.job.room = exactly(Temperature::celsius(35));
+  CHECK_FALSE(stage(c, "drying").condenses_degc);
+  c.job.room = exactly(Temperature::celsius(25));
   // A web of 80 g/m2 and 1.34 kJ/(kg K) is warmed by 55 K along with the water.
   const double water_heat = *drying.heat_kw;
   c.request.substrate.area_mass = exactly(AreaMass::from_si(0.080));

@@ -221,6 +221,20 @@ TEST_CASE("drying of an aqueous ink") {
   CHECK(station_of(c).footprint.si() == doctest::Approx(0.2 + 1.10565 + 0.6));
 }
 
+// Images of half the pitch: the dryer holds them and the gaps together, its heat and air are of
+// half the water, but each film still needs the whole length to dry (mass balance, by hand).
+TEST_CASE("a dryer takes the mean of products and gaps, its length the film") {
+  StationCase c;
+  c.set_family(InkFamily::aqueous);
+  const Stage whole = station_of(c).stages.front();
+  c.job.printed_share = 0.5;
+  const Stage half = station_of(c).stages.front();
+  CHECK(*half.water_kg_per_h == doctest::Approx(2.21130 / 2));
+  CHECK(*half.heat_kw == doctest::Approx(*whole.heat_kw / 2));
+  CHECK(*half.exhaust_m3_per_h == doctest::Approx(*whole.exhaust_m3_per_h / 2));
+  CHECK(*half.length_m == doctest::Approx(*whole.length_m));
+}
+
 TEST_CASE("process colours together are dried at their limit, not as a sum of solids") {
   StationCase c;
   c.set_family(InkFamily::aqueous);

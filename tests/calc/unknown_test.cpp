@@ -26,9 +26,11 @@ Specification made_with(const std::vector<Change>& changes) {
   return calculate(request, catalogue, "2026-11-25");
 }
 
+/// Whether the default of the table stands in: what a head brings itself has another source.
 bool assumes(const Specification& spec, P id) {
-  return std::any_of(spec.assumptions.begin(), spec.assumptions.end(),
-                     [&](const Assumption& a) { return a.field == parameter(id).key; });
+  return std::any_of(spec.assumptions.begin(), spec.assumptions.end(), [&](const Assumption& a) {
+    return a.field == parameter(id).key && a.source == parameter(id).source;
+  });
 }
 
 Head& head(Catalogue& c) { return c.heads.front(); }

@@ -121,9 +121,10 @@ def dryer(station):
         beside = ceil(job.width / row["width"])
         along = max(1, ceil(length_at(row.get("drying_rate", DRYING_RATE)) / row["length"]))
         units = along * beside
-        # rule read from the output: the power of a dryer limits it too
+        # rule read from the output: the power of a dryer limits it too; images and the gaps
+        # between them share its heat, while each film needs the whole length
         if row.get("electrical"):
-            units = max(units, ceil(peak * heat_of(job) / EFFICIENCY / row["electrical"]))
+            units = max(units, ceil(peak * job.share * heat_of(job) / EFFICIENCY / row["electrical"]))
         choices.append({"kind": "dryer", "row": row, "units": units, "power": power,
                         "length": ceil(units / beside) * row["length"]})
     return cheapest(station, choices) or {"kind": "dryer", "row": None, "units": 1, "power": power,

@@ -108,6 +108,23 @@ TEST_CASE("United States units stand first, with the metric ones behind") {
         "100 to 200" + nbsp + "ft/min (30.48 to 60.96" + nbsp + "m/min)");
 }
 
+TEST_CASE("a minimum is rounded up, what is allowed down, in every unit it is told in") {
+  using output::Rounding;
+  CHECK(output::number(output::rounded(3.154, 3, Rounding::up), 3) == "3.16");
+  CHECK(output::number(output::rounded(33.97, 2, Rounding::down), 2) == "33");
+  CHECK(output::number(output::rounded(33.97, 2, Rounding::nearest), 2) == "34");
+  CHECK(output::number(output::rounded(0.3, 3, Rounding::up), 3) == "0.3");
+  CHECK(output::number(output::rounded(0.1 + 0.2, 3, Rounding::up), 3) == "0.3");
+  CHECK(output::number(output::rounded(1171.2, 3, Rounding::up), 3) == "1180");
+  CHECK(output::number(output::rounded(-0.55, 1, Rounding::up), 1) == minus + "0.5");
+  CHECK(output::rounded(0, 3, Rounding::up) == 0);
+  // 32.61 m are 106.988 ft.
+  CHECK(output::bound_with_units(32.61, "m", 3, true, Rounding::up) ==
+        "107" + nbsp + "ft (32.7" + nbsp + "m)");
+  CHECK(output::bound_with_units(32.61, "m", 3, true, Rounding::down) ==
+        "106" + nbsp + "ft (32.6" + nbsp + "m)");
+}
+
 TEST_CASE("a long name is cut to characters, not bytes") {
   CHECK(output::shortened("abcd", 4) == "abcd");
   CHECK(output::shortened("\xC5\xA0\xC5\xA0\xC5\xA0", 2) == "\xC5\xA0\xE2\x80\xA6");

@@ -144,6 +144,7 @@ bool may_lack_unit(const RecordedStep& step) {
                                           "encoder_counts",
                                           "weight",
                                           "density",
+                                          "density_worst",
                                           "bead_shape",
                                           "cap",
                                           "impact_we",

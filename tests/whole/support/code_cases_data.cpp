@@ -59,6 +59,7 @@ std::vector<std::string> code_cases() {
       no_dot + "substrate.contact_angle = 5 deg",
       "substrate.dot_diameter = 20 um",
       "substrate.dot_diameter = 160 um",
+      "substrate.dot_diameter = 50 um\nimage.solids = no",
       "substrate.surface_energy = 30 mN/m",
       "substrate.food_contact = yes",
       "ink.black.particle_size = 20 um",

@@ -1,0 +1,143 @@
+#include "calc/later_questions.h"
+
+#include <algorithm>
+#include <array>
+
+#include "calc/throw.h"
+
+namespace calc {
+namespace {
+
+constexpr double choice = 52;  // may change the head: above what only moves its figures
+constexpr double safety = 20;
+
+/// Safety notes that say "unknown, ask", the question each asks and what its answer moves.
+struct Ask {
+  std::string_view note, question, effect;
+};
+constexpr std::array<Ask, 5> asks{{{"food_unknown", "q_contact", "safety"},
+                                   {"flush_hazard", "q_flush", "safety"},
+                                   {"flash_point_unknown", "q_flash_point", "exhaust_m3_per_h"},
+                                   {"uncured_ink", "q_flash_point", "exhaust_m3_per_h"},
+                                   {"aqueous_rest", "q_cosolvent", "vapour_kg_per_h"}}};
+
+const Head* head_named(const Catalogue& catalogue, const std::string& name) {
+  const auto found = std::find_if(catalogue.heads.begin(), catalogue.heads.end(),
+                                  [&](const Head& h) { return h.name == name; });
+  return found == catalogue.heads.end() ? nullptr : &*found;
+}
+
+Question question(std::string_view code, std::string field, std::string_view effect,
+                  double weight) {
+  Question q;
+  q.code = code;
+  q.field = std::move(field);
+  q.effect = effect;
+  q.weight = weight;
+  return q;
+}
+
+/// The inks a note names, "black, blue".
+std::vector<std::string> inks_in(const Notice& note) {
+  std::vector<std::string> names;
+  for (const Arg& arg : note.args) {
+    if (arg.name != "ink") continue;
+    std::string rest = std::get<std::string>(arg.value);
+    for (std::size_t at = rest.find(", "); at != std::string::npos; at = rest.find(", ")) {
+      names.push_back(rest.substr(0, at));
+      rest.erase(0, at + 2);
+    }
+    names.push_back(rest);
+  }
+  return names;
+}
+
+bool flash_point_known(const Job& job, const std::string& name) {
+  return std::any_of(job.channels.begin(), job.channels.end(), [&](const Channel& c) {
+    return c.ink != nullptr && c.ink->name == name && c.ink->flash_point;
+  });
+}
+
+void ask_safety(const Job& job, const Notice& note, std::vector<Question>& to) {
+  for (const Ask& ask : asks) {
+    if (note.code != ask.note) continue;
+    const std::vector<std::string> inks = inks_in(note);
+    if (inks.empty()) to.push_back(question(ask.question, note.field, ask.effect, safety));
+    const bool flash = ask.question == "q_flash_point";
+    for (const std::string& ink : inks) {
+      if (flash && flash_point_known(job, ink)) continue;
+      const char* field = flash ? ".flash_point" : ".solvent";
+      to.push_back(question(ask.question, "ink." + ink + field, ask.effect, safety));
+    }
+  }
+}
+
+/// Adds the question for an ink, or raises the temperature up to which it is asked.
+void ask_viscosity(const std::string& ink, const Head* head, std::vector<Question>& to) {
+  if (head == nullptr || !head->temperature_most) return;
+  const double most = head->temperature_most->value.in_celsius();
+  const std::string field = "ink." + ink + ".viscosity";
+  const auto known = std::find_if(to.begin(), to.end(), [&](const Question& q) {
+    return q.code == "q_viscosity_hot" && q.field == field;
+  });
+  if (known != to.end()) {
+    known->up_to_degc = std::max(*known->up_to_degc, most);
+    return;
+  }
+  Question q = question("q_viscosity_hot", field, "head", choice);
+  q.up_to_degc = most;
+  to.push_back(std::move(q));
+}
+
+/// Whether an ink misses its nominal viscosity only because it is not known hotter.
+bool held_by_span(const InkInHead& ink, const Head* head) {
+  if (ink.temperature_from != "nearest" || !ink.temperature || !ink.known_to) return false;
+  return head != nullptr && head->temperature_most && !(*ink.temperature < *ink.known_to) &&
+         *ink.known_to < head->temperature_most->value;
+}
+
+}  // namespace
+
+std::optional<Assumption> throw_taken(const Job& job, const Catalogue& catalogue,
+                                      const std::vector<Group>& groups) {
+  if (job.throw_distance) return std::nullopt;
+  std::optional<Length> least, most;
+  for (const Group& group : groups) {
+    const Head* head = head_named(catalogue, group.head);
+    if (head == nullptr || !head->throw_nominal) continue;
+    const Length nominal = nominal_throw(job, *head);
+    least = std::min(least.value_or(nominal), nominal);
+    most = std::max(most.value_or(nominal), nominal);
+  }
+  if (!least) return std::nullopt;
+  Assumption a;
+  a.field = "line.throw_distance";
+  a.value = in_mm(*most);
+  a.unit = "mm";
+  if (*least < *most) {
+    a.low = in_mm(*least);
+    a.high = in_mm(*most);
+  }
+  a.effect = parameter(P::throw_mm).effect;
+  a.source = "nominal throw of the heads chosen, catalogue";
+  return a;
+}
+
+std::vector<Question> later_questions(const Job& job, const Catalogue& catalogue,
+                                      const Specification& spec) {
+  std::vector<Question> list;
+  for (const Notice& note : spec.safety) ask_safety(job, note, list);
+  for (const RejectedHead& rejected : spec.rejected) {
+    for (const Reason& reason : rejected.reasons) {
+      if (!reason.known_to_degc) continue;
+      ask_viscosity(reason.subject, head_named(catalogue, rejected.head), list);
+    }
+  }
+  for (const InkInHead& ink : spec.inks) {
+    const Head* head = head_named(catalogue, ink.head);
+    if (held_by_span(ink, head)) ask_viscosity(ink.ink, head, list);
+  }
+  return list;
+}
+
+}  // namespace calc
