@@ -65,6 +65,12 @@ class Parser {
       return {std::nullopt, Exit::success, app_.help(), ""};
     } catch (const CLI::CallForVersion& call) {
       return {std::nullopt, Exit::success, std::string(call.what()) + "\n", ""};
+    } catch (const CLI::ExtrasError& error) {
+      const std::vector<std::string> extras = app_.remaining(true);
+      const auto option = std::find_if(extras.begin(), extras.end(),
+                                       [](const std::string& e) { return e.starts_with('-'); });
+      if (app_.get_subcommands().empty()) return without_command(first);
+      return misused(option == extras.end() ? error.what() : "there is no option " + *option);
     } catch (const CLI::ParseError& error) {
       return app_.get_subcommands().empty() ? without_command(first) : misused(error.what());
     }

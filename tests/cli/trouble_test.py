@@ -79,6 +79,15 @@ class Paths(Desk):
             self.assertTrue(done.stderr.startswith(path + ":1:1: error[E0308]: "), done.stderr)
             self.assertFalse((self.folder / "specifications").exists())
 
+    def test_an_option_that_is_not_there_is_called_so(self):
+        self.request("q.ini")
+        done = self.run_program("build", "q.ini", "--nonsense", expect=64)
+        self.assertTrue(done.stderr.startswith("swathspec: there is no option --nonsense\n"))
+        done = self.run_program("--nonsense", expect=64)
+        self.assertIn("there is no option --nonsense before a command", done.stderr)
+        done = self.run_program("fields", "W0503", expect=64)
+        self.assertIn("see swathspec fields --codes W0503", done.stderr)
+
     def test_a_fault_of_own_templates_has_its_place(self):
         self.request("q.ini")
         (self.folder / "own/en").mkdir(parents=True)
