@@ -85,6 +85,7 @@ std::string OverviewPage::question_words(const QuestionKind& kind) const {
   }
   Values values;
   values.set("NAME", names.empty() ? "\u2026" : names);
+  values.set("TEMPERATURE", "\u2026");  // of a head, which the rows do not have
   return templates_.words(language, key, values);
 }
 

@@ -2,6 +2,7 @@
 
 #include <string>
 
+#include "calc/codes.h"
 #include "output/json.h"
 #include "output/overview_csv.h"
 #include "output/overview_page.h"
@@ -107,6 +108,22 @@ TEST_CASE("a question of one kind is counted and shown once, with all the names 
   CHECK(has(page.row(one), "data-open=\"2\""));
   CHECK(has(page.row(one), "2 open"));
   CHECK(has(page.row(one), "a, b"));
+}
+
+TEST_CASE("every question has words in the overview") {
+  OverviewPage page(templates());
+  OverviewRow one = row("A", "A", "2026-01-02");
+  one.questions.clear();
+  for (const std::string_view code : calc::question_codes()) {
+    one.questions.push_back({std::string(code), "ink.a.viscosity"});
+  }
+  page.count(one);
+  for (const std::string& text : {page.row(one), page.foot()}) {
+    for (const std::string_view code : calc::question_codes()) {
+      CAPTURE(code);
+      CHECK_FALSE(has(text, ">" + std::string(code) + "<"));
+    }
+  }
 }
 
 TEST_CASE("only an answer with a station has a parts list to open") {
