@@ -12,8 +12,6 @@ namespace output {
 namespace {
 
 constexpr int least_digits = 3, most_digits = 6;
-constexpr std::size_t margin_line = 30;  ///< characters of small type on a line of the margin
-constexpr std::string_view no_break = "\xC2\xA0";
 
 bool is_count(double value, std::string_view unit) {
   return unit.empty() && value == std::floor(value);
@@ -342,71 +340,5 @@ std::string Context::group_name(const std::string& name) const {
 }
 
 std::string Context::effect(const std::string& key) const { return words_or("effect." + key, key); }
-
-std::string Context::step_keys(std::initializer_list<std::string> ids) const {
-  std::string keys;
-  for (const std::string& id : ids) {
-    if (!has_step(id)) continue;
-    if (!keys.empty()) keys += ' ';
-    keys += anchor(id);
-  }
-  return keys;
-}
-
-std::string Context::row_keys(std::initializer_list<std::string> ids) const {
-  std::string keys;
-  for (const std::string& id : ids) {
-    const std::string key = step_keys({id});
-    if (key.empty()) continue;
-    if (!keys.empty() && keys.size() + 1 + key.size() > margin_line) break;
-    keys += (keys.empty() ? "" : " ") + key;
-  }
-  return keys;
-}
-
-bool Context::has_step(const std::string& id) const { return steps_.contains(id); }
-
-const calc::Input* Context::input(const std::string& key) const {
-  const auto found = inputs_.find(key);
-  return found == inputs_.end() ? nullptr : found->second;
-}
-
-std::string Context::place_of(const std::string& key) const {
-  const calc::Input* const found = input(key);
-  return found == nullptr ? std::string() : place_key(found->origin);
-}
-
-std::string group_prefix(std::size_t index) { return "g" + std::to_string(index + 1); }
-
-std::string place_key(const calc::Origin& origin) {
-  if (origin.file.empty()) return {};
-  const std::size_t slash = origin.file.find_last_of('/');
-  const std::string name = slash == std::string::npos ? origin.file : origin.file.substr(slash + 1);
-  return anchor(name) + ":" + std::to_string(origin.line);
-}
-
-std::string place_keys(const std::vector<calc::Origin>& origins) {
-  std::vector<std::string> seen;
-  std::string keys;
-  for (const calc::Origin& origin : origins) {
-    const std::string key = place_key(origin);
-    if (key.empty() || std::find(seen.begin(), seen.end(), key) != seen.end()) continue;
-    keys += (keys.empty() ? "" : " ") + key;
-    seen.push_back(key);
-  }
-  return keys;
-}
-
-std::string anchor(std::string_view id) {
-  std::string safe;
-  for (const char byte : id) {
-    if (byte == ' ' || byte == '\t' || byte == '\n' || byte == '\r') {
-      safe += "\xC2\xA0";
-    } else {
-      safe += byte;
-    }
-  }
-  return safe;
-}
 
 }  // namespace output
