@@ -110,6 +110,47 @@ Report error_report(Os& os, const Options& options) {
   };
 }
 
+namespace {
+
+/// Which paths of the command line hold a request, or are spoken of already.
+class Roots {
+ public:
+  explicit Roots(const Walk& walk)
+      : walk_(walk), settled_(walk.roots.size()), catalogue_(walk.roots.size()) {}
+
+  void take(const Source& source, const SourceJobs& made) {
+    if (made.has_requests) settle(source.root);
+    const bool named = source.path == walk_.roots[source.root];
+    if (made.is_catalogue && named) catalogue_[source.root] = true;
+  }
+  void settle(std::size_t root) { settled_[root] = true; }
+
+  /// The faults of those without a request that no fault was told of.
+  std::vector<Fault> requestless_ones() {
+    for (const Fault& fault : walk_.faults) settle_told(fault);
+    std::vector<Fault> faults;
+    for (std::size_t i = 0; i < settled_.size(); ++i) {
+      if (!settled_[i]) faults.push_back(requestless(walk_.roots[i], catalogue_[i]));
+    }
+    return faults;
+  }
+
+ private:
+  /// Of a path named twice only the later.
+  void settle_told(const Fault& fault) {
+    for (std::size_t i = settled_.size(); i-- > 0;) {
+      if (walk_.roots[i] != fault.finding.file || settled_[i]) continue;
+      settle(i);
+      if (fault.exit == Exit::success) return;
+    }
+  }
+
+  const Walk& walk_;
+  std::vector<bool> settled_, catalogue_;
+};
+
+}  // namespace
+
 Exit for_each_job(Os& os, const Walk& walk, const MakeJobs& make, const TakeJob& take,
                   const Report& report) {
   Exit exit = Exit::success;
@@ -118,34 +159,22 @@ Exit for_each_job(Os& os, const Walk& walk, const MakeJobs& make, const TakeJob&
     exit = worse(exit, fault.exit);
   };
   for (const Fault& fault : walk.faults) tell_fault(fault);
-  std::vector<bool> fruitful(walk.roots.size()), catalogue(walk.roots.size());
+  Roots roots(walk);
   std::size_t left = walk.sources.size();
   for (const Source& source : walk.sources) {
     if (os.interrupted()) return exit;
     --left;
     try {
       SourceJobs made = make(load_source(os, source));
-      if (made.has_requests) fruitful[source.root] = true;
-      const bool named = source.path == walk.roots[source.root];
-      if (made.is_catalogue && named) catalogue[source.root] = true;
+      roots.take(source, made);
       for (BatchJob& job : made.jobs) take(std::move(job), left);
     } catch (const OsError& error) {
       if (error.path != source.path && error.path != "<stdin>") throw;
-      fruitful[source.root] = true;
+      roots.settle(source.root);
       tell_fault(unread(source, error));
     }
   }
-  for (const Fault& fault : walk.faults) {
-    // Said already; of a path named twice only the later.
-    for (std::size_t i = walk.roots.size(); i-- > 0;) {
-      if (walk.roots[i] != fault.finding.file || fruitful[i]) continue;
-      fruitful[i] = true;
-      if (fault.exit == Exit::success) break;
-    }
-  }
-  for (std::size_t i = 0; i < walk.roots.size(); ++i) {
-    if (!fruitful[i]) tell_fault(requestless(walk.roots[i], catalogue[i]));
-  }
+  for (const Fault& fault : roots.requestless_ones()) tell_fault(fault);
   return exit;
 }
 
