@@ -63,10 +63,11 @@ int pinning_places(const Context& c) {
 /// The pinning of a group behind it, with its own rows of lamps.
 void add_pinning(const Context& c, const calc::Group& group, std::vector<Block>& list) {
   if (group.pinned_places < 1 || !c.spec.station) return;
+  const int places = std::max(pinning_places(c), group.pinned_places);  // the group's among them
   std::optional<int> rows;
   for (const calc::Stage& stage : c.spec.station->stages) {
     if (stage.kind != "pinning" || !stage.rows) continue;
-    rows = *stage.rows / pinning_places(c) * group.pinned_places;
+    rows = *stage.rows / places * group.pinned_places;
   }
   list.push_back({c.words("stage.pinning"), rows_note(c, rows), 0, "F2F2F2"});
 }
