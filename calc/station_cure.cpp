@@ -34,8 +34,8 @@ struct LampSearch {
   const Job& job;
   const PriceBook& book;
   std::optional<std::size_t> head;  ///< of the first group, for which an exhaust would be chosen
-  bool exhausted;                   ///< an ink asks for exhaust anyway
-  const Scan* scan;
+  bool exhausted = false;           ///< an ink asks for exhaust anyway
+  const Scan* scan = nullptr;
 };
 
 LampSearch search_of(const Job& job, const PriceBook& book, const std::vector<Group>& groups) {
