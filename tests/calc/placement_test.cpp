@@ -317,7 +317,7 @@ TEST_CASE("a condition on joints names its group, and one on colours is of the w
     CHECK((at("group") != n.args.end()) == joint);
     if (!joint) continue;
     ++joints;
-    const std::string& group = std::get<std::string>(at("group")->value);
+    const auto& group = std::get<std::string>(at("group")->value);
     CHECK((group == spec.chosen[0].name || group == spec.chosen[1].name));
   }
   CHECK(joints == 1);
