@@ -152,10 +152,10 @@ bool alike(const Json& a, const Json& b) {
   if (a.type() != b.type() || a.size() != b.size()) return false;
   if (!a.is_structured()) return a == b;
   if (a.is_array()) return std::equal(a.begin(), a.end(), b.begin(), alike);
-  for (const auto& item : a.items()) {
-    if (!b.contains(item.key()) || !alike(item.value(), b.at(item.key()))) return false;
-  }
-  return true;
+  const auto items = a.items();
+  return std::all_of(items.begin(), items.end(), [&](const auto& item) {
+    return b.contains(item.key()) && alike(item.value(), b.at(item.key()));
+  });
 }
 
 }  // namespace
@@ -225,7 +225,7 @@ TEST_CASE("a head that is named nowhere else leaves only its own row when it goe
 }
 
 TEST_CASE("feet, inches and their like change nothing") {
-  const whole::Entries metric = whole::plain_request();
+  const whole::Entries& metric = whole::plain_request();
   const Catalogue catalogue = whole::read_catalogue(whole::plain_catalogue());
   const std::string customary =
       "image.width = 7.874015748031496 in\nline.speed = 98.4251968503937 ft/min\n"

@@ -6,6 +6,7 @@
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <iterator>
 #include <nlohmann/json.hpp>
 #include <set>
 
@@ -28,8 +29,8 @@ Json json_of(const calc::Specification& spec) { return Json::parse(output::write
 
 std::string digits(double value) {
   std::array<char, 32> text{};
-  const auto end = std::to_chars(text.data(), text.data() + text.size(), value).ptr;
-  return {text.data(), end};
+  const char* const end = std::to_chars(text.data(), text.data() + text.size(), value).ptr;
+  return {text.begin(), std::next(text.begin(), end - text.data())};
 }
 
 bool fits(const calc::Request& request, const calc::Catalogue& catalogue) {
@@ -152,7 +153,9 @@ void check_none_nearer(const whole::Case& made, double distance) {
 double least_distance(const Json& miss) {
   const double from = miss.at("from");
   const double to = miss.at("to");
-  const double step = miss.at("unit") == "" ? 0 : std::pow(10.0, std::floor(std::log10(to)) - 2);
+  const double step = miss.at("unit").get_ref<const std::string&>().empty()
+                          ? 0
+                          : std::pow(10.0, std::floor(std::log10(to)) - 2);
   const double nearer = to > from ? std::max(from, to - step) : std::min(from, to + step);
   return std::abs(std::log(nearer / from)) * (1 - 1e-5);
 }

@@ -60,7 +60,7 @@ double shared_advance_again(const RecordedStep& step) {
     return true;
   };
   const double pitch = 25.4 / in.at("R_1");
-  for (double rows = std::floor(least / pitch + 1e-6); rows >= 1; --rows) {
+  for (int rows = static_cast<int>(std::floor(least / pitch + 1e-6)); rows >= 1; --rows) {
     if (suits(rows * pitch)) return rows * pitch;
   }
   return 0;

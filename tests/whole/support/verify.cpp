@@ -87,6 +87,7 @@ void verify_counts(const Group& g, const Head& head, const HeadMode& mode) {
 /// wider than a swath less its overlap.
 void verify_bank(const std::vector<HeadPlace>& bank, const Group& g, double width) {
   std::vector<double> centres;
+  centres.reserve(bank.size());
   for (const HeadPlace& place : bank) centres.push_back(place.x.si());
   std::sort(centres.begin(), centres.end());
   const double swath = g.swath.si();
