@@ -100,7 +100,7 @@ Times of_made(std::size_t heads, std::uint64_t requests) {
 
 int main(int count, char** arguments) {
   if (count != 2) {
-    std::fputs("usage: bench_search SAMPLES\n", stderr);
+    static_cast<void>(std::fputs("usage: bench_search SAMPLES\n", stderr));
     return 64;
   }
   print("1,000 heads", of_made(1000, 40));

@@ -91,6 +91,6 @@ int main(int count, char** words) {
   if (what == "viscosity") return every_line(viscosity);
   if (what == "jet") return every_line(jet);
   if (what == "settling") return every_line(settling);
-  std::fprintf(stderr, "usage: cross_values units|viscosity|jet|settling\n");
+  static_cast<void>(std::fputs("usage: cross_values units|viscosity|jet|settling\n", stderr));
   return 64;
 }

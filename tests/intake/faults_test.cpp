@@ -1,5 +1,6 @@
 #include <doctest/doctest.h>
 
+#include <array>
 #include <set>
 #include <string>
 
@@ -48,9 +49,9 @@ struct Folder {
   const char* path;
   Kind kind;
 };
-constexpr Folder folders[] = {{"faults", Kind::requests},
-                              {"faults/catalogues", Kind::catalogue},
-                              {"faults/prices", Kind::prices}};
+constexpr std::array folders{Folder{"faults", Kind::requests},
+                             Folder{"faults/catalogues", Kind::catalogue},
+                             Folder{"faults/prices", Kind::prices}};
 
 }  // namespace
 

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <string>
+#include <vector>
 
 #include "intake/table.h"
 
@@ -230,7 +231,8 @@ TEST_CASE("a price for another volume becomes one for a litre") {
 }
 
 TEST_CASE("byte order mark, CR LF and lone CR are passed over") {
-  const std::string lines[] = {"[request]", "id = 1", "title = t", "[image]", "width = 60 mm"};
+  const std::vector<std::string> lines{"[request]", "id = 1", "title = t", "[image]",
+                                       "width = 60 mm"};
   for (const std::string end : {"\n", "\r\n", "\r"}) {
     std::string text = "\xEF\xBB\xBF";
     for (const std::string& line : lines) text += line + end;

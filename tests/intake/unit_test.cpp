@@ -11,17 +11,19 @@
 
 namespace {
 
+ut_system* silent_units() {
+  ut_set_error_message_handler(ut_ignore);
+  return ut_read_xml(nullptr);
+}
+
 struct System {
-  System() {
-    ut_set_error_message_handler(ut_ignore);
-    system = ut_read_xml(nullptr);
-  }
+  System() : system(silent_units()) {}
   ~System() { ut_free_system(system); }
   System(const System&) = delete;
   System& operator=(const System&) = delete;
   System(System&&) = delete;
   System& operator=(System&&) = delete;
-  ut_system* system = nullptr;
+  ut_system* system;
 };
 
 /// SI base unit text of each dimension of ours, for UDUNITS-2 to convert to.

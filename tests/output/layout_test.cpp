@@ -18,7 +18,6 @@ using layout_test::set;
 using layout_test::text;
 using layout_test::words;
 using output::Box;
-using output::DisplayList;
 using output::MarkupError;
 using output::Page;
 

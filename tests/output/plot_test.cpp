@@ -26,7 +26,8 @@ TEST_CASE("ticks are multiples of 1, 2 or 5 times a power of ten, at most so man
   CHECK(near(output::round_ticks(-3, 12, 5), {0, 5, 10}));
   CHECK(near(output::round_ticks(17, 93, 9), {20, 30, 40, 50, 60, 70, 80, 90}));
   CHECK(near(output::round_ticks(0, 0.0007, 8), {0, 1e-4, 2e-4, 3e-4, 4e-4, 5e-4, 6e-4, 7e-4}));
-  for (double high = 0.013; high < 1e5; high *= 1.7) {
+  for (int power = 0; power < 30; ++power) {
+    const double high = 0.013 * std::pow(1.7, power);
     for (std::size_t most = 2; most < 9; ++most) {
       CHECK(output::round_ticks(0, high, most).size() <= most);
     }

@@ -149,7 +149,8 @@ TEST_CASE("every code has its words") {
                          const std::string& suffix) {
     CHECK_FALSE(codes.empty());
     for (const std::string_view code : codes) {
-      const std::string key = prefix + std::string(code) + suffix;
+      std::string key = prefix;
+      key.append(code).append(suffix);
       CAPTURE(key);
       CHECK(templates.has_words("en", key));
     }

@@ -60,7 +60,7 @@ TEST_CASE("trace rows: steps that agree stand at the first of them, in order") {
   const Trace trace{data_of("black"), year_of("black"), data_of("cyan"), data_of("red")};
   const auto rows = output::trace_rows(trace);
   REQUIRE(rows.size() == 2);
-  CHECK(rows[0].step == &trace[0]);
+  CHECK(rows[0].step == &trace.front());
   CHECK(names(rows[0]) == std::vector<std::string>{"station.cyan.data", "station.red.data"});
   CHECK(rows[1].step == &trace[1]);
   CHECK(rows[1].others.empty());

@@ -61,10 +61,15 @@ std::string some_changes() {
     for (const auto& [pattern, name] :
          {std::pair<std::string, std::string>{"colour.NAME.", "colour.black."},
           {"ink.NAME.", "ink.black."}}) {
-      if (key.starts_with(pattern)) key = name + key.substr(pattern.size());
+      if (key.starts_with(pattern)) key.replace(0, pattern.size(), name);
     }
     const std::string& value = *rc::gen::arbitrary<bool>() ? row.first : row.second;
-    changes += row.both + (value.empty() ? "-" + key : key + " = " + value) + "\n";
+    changes += row.both;
+    if (value.empty()) {
+      changes.append("-").append(key).append("\n");
+    } else {
+      changes.append(key).append(" = ").append(value).append("\n");
+    }
   }
   return changes;
 }

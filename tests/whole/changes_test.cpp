@@ -97,8 +97,8 @@ TEST_CASE("the data file names the issues before it, oldest first, and the docum
 }
 
 TEST_CASE("what is no data file of ours is no earlier issue") {
-  for (const char* text : {"", "{}", "[]", "{\"schema\": \"swathspec/2\"}", "{\"schema\": 1}",
-                           "{\"schema\": \"swathspec/1\", \"request\": 3}"}) {
+  for (const char* text : {"", "{}", "[]", R"({"schema": "swathspec/2"})", R"({"schema": 1})",
+                           R"({"schema": "swathspec/1", "request": 3})"}) {
     CAPTURE(text);
     CHECK_FALSE(output::read_record(text));
   }

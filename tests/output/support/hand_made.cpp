@@ -291,7 +291,7 @@ Case hostile() {
   c.request.request.notes = exactly(name, at(3, name));
   for (Group& group : c.spec.chosen) {
     group.name = group.head = group.mode = name;
-    for (std::string& channel : group.channels) channel = name + channel;
+    for (std::string& channel : group.channels) channel.insert(0, name);
     for (HeadPlace& place : group.places) place.channel = name;
     for (ChannelDots& d : group.dots) d.channel = name;
   }

@@ -79,7 +79,7 @@ std::vector<std::pair<std::string, Entries>> by_section(const Entries& entries) 
                               [&](const auto& s) { return s.first == section; });
     if (found == sections.end()) found = sections.insert(sections.end(), {section, {}});
     const std::size_t start = section.empty() ? 0 : section.size() + 1;
-    found->second.push_back({entry.first.substr(start), entry.second});
+    found->second.emplace_back(entry.first.substr(start), entry.second);
   }
   return sections;
 }
