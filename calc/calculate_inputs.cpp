@@ -5,6 +5,8 @@
 #include <set>
 #include <string_view>
 
+#include "calc/named.h"
+
 namespace calc {
 namespace {
 
@@ -133,17 +135,10 @@ Input assumed_input(const Assumption& a) {
   return input;
 }
 
-const Head* head_named(const Catalogue& catalogue, const std::string& name) {
-  for (const Head& head : catalogue.heads) {
-    if (head.name == name) return &head;
-  }
-  return nullptr;
-}
-
 bool any_head(const Catalogue& catalogue, const std::vector<Group>& groups,
               bool (*test)(const Head&)) {
   return std::any_of(groups.begin(), groups.end(), [&](const Group& group) {
-    const Head* head = head_named(catalogue, group.head);
+    const Head* head = named(catalogue.heads, group.head);
     return head != nullptr && test(*head);
   });
 }
@@ -169,9 +164,8 @@ void drying_parameters(const Job& job, const Catalogue& catalogue, const Stage& 
                        std::vector<P>& to) {
   to.push_back(P::dryer_efficiency);
   to.push_back(job.absorbency == Absorbency::high ? P::evaporated_high : P::evaporated_none_low);
-  const auto dryer = std::find_if(catalogue.dryers.begin(), catalogue.dryers.end(),
-                                  [&](const Dryer& d) { return d.name == stage.equipment; });
-  if (dryer == catalogue.dryers.end() || !dryer->drying_rate) to.push_back(P::drying_rate);
+  const Dryer* const dryer = named(catalogue.dryers, stage.equipment);
+  if (dryer == nullptr || !dryer->drying_rate) to.push_back(P::drying_rate);
   if (any_aqueous(job, [](const Ink* ink) { return ink == nullptr || !ink->water_share; })) {
     to.push_back(P::water_share);
   }

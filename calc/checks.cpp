@@ -7,6 +7,7 @@
 #include "calc/exposure.h"
 #include "calc/gates.h"
 #include "calc/lattice.h"
+#include "calc/named.h"
 #include "calc/station_load.h"
 #include "calc/throw.h"
 
@@ -31,18 +32,6 @@ struct Writer {
   }
 };
 
-const Channel* channel_named(const Job& job, const std::string& name) {
-  const auto found = std::find_if(job.channels.begin(), job.channels.end(),
-                                  [&](const Channel& c) { return c.name == name; });
-  return found == job.channels.end() ? nullptr : &*found;
-}
-
-const Head* head_named(const Catalogue& catalogue, const std::string& name) {
-  const auto found = std::find_if(catalogue.heads.begin(), catalogue.heads.end(),
-                                  [&](const Head& h) { return h.name == name; });
-  return found == catalogue.heads.end() ? nullptr : &*found;
-}
-
 std::string material(const Job& job) {
   const Given<std::string>& given = job.request->substrate.material;
   return given ? given->value : "";
@@ -58,7 +47,7 @@ void of_inks(Writer& w, const Group& group) {
   if (group.jetting_temperature) celsius = group.jetting_temperature->in_celsius();
   if (group.viscosity) viscosity = in_mpas(*group.viscosity);
   for (const std::string& name : group.channels) {
-    const Channel* channel = channel_named(w.job, name);
+    const Channel* channel = named(w.job.channels, name);
     const bool named = channel != nullptr && channel->ink != nullptr;
     w.add("compatibility", celsius, "degC",
           (named ? channel->ink->name : name) + " / " + group.head);
@@ -85,7 +74,7 @@ Length least_dot(const Job& job, const Group& group, const ChannelDots& dots) {
 
 void of_dots(Writer& w, const Group& group) {
   for (const ChannelDots& dots : group.dots) {
-    const Channel* channel = channel_named(w.job, dots.channel);
+    const Channel* channel = named(w.job.channels, dots.channel);
     w.add("drop_watching", in_pl(dots.drop), "pL", dots.channel);
     w.add("dot_diameter", in_um(least_dot(w.job, group, dots)), "um", dots.channel);
     of_cover(w, dots);
@@ -121,7 +110,7 @@ Length greatest_gap(const Job& job, const Head& head) {
 
 void of_throw(Writer& w, const Group& group) {
   const bool uneven = w.job.radius || w.job.radius_across || w.job.thickness_variation > Length();
-  const Head* head = head_named(w.catalogue, group.head);
+  const Head* head = named(w.catalogue.heads, group.head);
   if (!uneven || head == nullptr) return;
   w.add("throw_trial", in_mm(greatest_gap(w.job, *head)), "mm", group.head);
 }

@@ -9,6 +9,7 @@
 #include "calc/judge.h"
 #include "calc/narrow.h"
 #include "calc/vary.h"
+#include "calc/worst_ratio.h"
 
 namespace calc {
 namespace {
@@ -34,14 +35,8 @@ bool has_edge(Lever lever) {
          lever == Lever::throw_distance;
 }
 
-/// By which ratio the worst gate is missed; 1 where one of them has no measure.
 Trial trial_of(const std::vector<Reason>& failing) {
-  Trial t{failing.empty(), 1};
-  for (const Reason& r : failing) {
-    if (r.value <= 0 || r.limit <= 0) return {false, 1};
-    t.over = std::max(t.over, r.at_least ? r.limit / r.value : r.value / r.limit);
-  }
-  return t;
+  return {failing.empty(), worst_ratio(failing).value_or(1)};
 }
 
 /// The gate that is missed most, the first of equals.

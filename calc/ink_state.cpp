@@ -7,26 +7,15 @@
 #include "calc/compare.h"
 #include "calc/dot.h"
 #include "calc/fluid.h"
+#include "calc/named.h"
 #include "calc/settling.h"
 
 namespace calc {
 namespace {
 
-const Head* head_named(const Catalogue& catalogue, const std::string& name) {
-  const auto found = std::find_if(catalogue.heads.begin(), catalogue.heads.end(),
-                                  [&](const Head& h) { return h.name == name; });
-  return found == catalogue.heads.end() ? nullptr : &*found;
-}
-
-const Channel* channel_named(const Job& job, const std::string& name) {
-  const auto found = std::find_if(job.channels.begin(), job.channels.end(),
-                                  [&](const Channel& c) { return c.name == name; });
-  return found == job.channels.end() ? nullptr : &*found;
-}
-
 bool asked_for(const Job& job, const Group& group) {
   return std::any_of(group.channels.begin(), group.channels.end(), [&](const std::string& name) {
-    const Channel* channel = channel_named(job, name);
+    const Channel* channel = named(job.channels, name);
     return channel != nullptr && channel->ink != nullptr && channel->ink->jetting_temperature;
   });
 }
@@ -163,7 +152,7 @@ InkInHead state_of(const Job& job, const Group& group, const Head& head,
   state.recirculates = head.recirculates && head.recirculates->value;
   if (head.nozzle_diameter) state.nozzle = head.nozzle_diameter->value;
   set_speeds(group, state);
-  const Channel* colour = channel_named(job, channel);
+  const Channel* colour = named(job.channels, channel);
   if (colour == nullptr || colour->ink == nullptr) return state;
   const Ink& ink = *colour->ink;
   state.ink = ink.name;
@@ -211,7 +200,7 @@ void warn_of_splash(const InkInHead& ink, std::vector<Notice>& out) {
 }
 
 void warn_of_settling(const Job& job, const InkInHead& state, std::vector<Notice>& out) {
-  const Channel* channel = channel_named(job, state.channel);
+  const Channel* channel = named(job.channels, state.channel);
   if (channel == nullptr || channel->ink == nullptr) return;
   const Ink& ink = *channel->ink;
   if (!ink.settles || ink.settles->value || !settles_by_figures(job, ink).value_or(false)) return;
@@ -247,7 +236,7 @@ std::vector<InkInHead> inks_in_heads(const Job& job, const Catalogue& catalogue,
                                      const std::vector<Group>& groups) {
   std::vector<InkInHead> list;
   for (const Group& group : groups) {
-    const Head* head = head_named(catalogue, group.head);
+    const Head* head = named(catalogue.heads, group.head);
     if (head == nullptr) continue;
     for (const std::string& channel : group.channels) {
       list.push_back(state_of(job, group, *head, channel));

@@ -2,21 +2,16 @@
 #include <algorithm>
 
 #include "calc/job_parts.h"
+#include "calc/named.h"
 #include "calc/settling.h"
 
 namespace calc {
 namespace {
 
-const Ink* ink_named(const Request& r, const std::string& name) {
-  const auto found =
-      std::find_if(r.inks.begin(), r.inks.end(), [&](const Ink& ink) { return ink.name == name; });
-  return found == r.inks.end() ? nullptr : &*found;
-}
-
 /// The ink a colour names, else the one of its own name, else the only one.
-const Ink* ink_of(const Request& r, const std::string& colour, const Given<std::string>& named) {
-  if (named) return ink_named(r, named->value);
-  if (const Ink* same = ink_named(r, colour)) return same;
+const Ink* ink_of(const Request& r, const std::string& colour, const Given<std::string>& given) {
+  if (given) return named(r.inks, given->value);
+  if (const Ink* same = named(r.inks, colour)) return same;
   return r.inks.size() == 1 ? &r.inks.front() : nullptr;
 }
 

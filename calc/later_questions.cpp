@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "calc/named.h"
 #include "calc/throw.h"
 
 namespace calc {
@@ -20,12 +21,6 @@ constexpr std::array<Ask, 5> asks{{{"food_unknown", "q_contact", "safety"},
                                    {"flash_point_unknown", "q_flash_point", "exhaust_m3_per_h"},
                                    {"uncured_ink", "q_flash_point", "exhaust_m3_per_h"},
                                    {"aqueous_rest", "q_cosolvent", "vapour_kg_per_h"}}};
-
-const Head* head_named(const Catalogue& catalogue, const std::string& name) {
-  const auto found = std::find_if(catalogue.heads.begin(), catalogue.heads.end(),
-                                  [&](const Head& h) { return h.name == name; });
-  return found == catalogue.heads.end() ? nullptr : &*found;
-}
 
 Question question(std::string_view code, std::string field, std::string_view effect,
                   double weight) {
@@ -103,7 +98,7 @@ std::optional<Assumption> throw_taken(const Job& job, const Catalogue& catalogue
   if (job.throw_distance) return std::nullopt;
   std::optional<Length> least, most;
   for (const Group& group : groups) {
-    const Head* head = head_named(catalogue, group.head);
+    const Head* head = named(catalogue.heads, group.head);
     if (head == nullptr || !head->throw_nominal) continue;
     const Length nominal = nominal_throw(job, *head);
     least = std::min(least.value_or(nominal), nominal);
@@ -130,11 +125,11 @@ std::vector<Question> later_questions(const Job& job, const Catalogue& catalogue
   for (const RejectedHead& rejected : spec.rejected) {
     for (const Reason& reason : rejected.reasons) {
       if (!reason.known_to_degc) continue;
-      ask_viscosity(reason.subject, head_named(catalogue, rejected.head), list);
+      ask_viscosity(reason.subject, named(catalogue.heads, rejected.head), list);
     }
   }
   for (const InkInHead& ink : spec.inks) {
-    const Head* head = head_named(catalogue, ink.head);
+    const Head* head = named(catalogue.heads, ink.head);
     if (held_by_span(ink, head)) ask_viscosity(ink.ink, head, list);
   }
   return list;

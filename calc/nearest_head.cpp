@@ -3,18 +3,13 @@
 #include <algorithm>
 #include <limits>
 
+#include "calc/worst_ratio.h"
+
 namespace calc {
 namespace {
 
-/// By which ratio the worst of the limits is missed [1].
 double worst_miss(const RejectedHead& head) {
-  double worst = 1;
-  for (const Reason& r : head.reasons) {
-    const bool measured = r.value > 0 && r.limit > 0;
-    if (!measured) return std::numeric_limits<double>::infinity();
-    worst = std::max(worst, r.at_least ? r.limit / r.value : r.value / r.limit);
-  }
-  return worst;
+  return worst_ratio(head.reasons).value_or(std::numeric_limits<double>::infinity());
 }
 
 bool nearer(const RejectedHead& a, const RejectedHead& b) {

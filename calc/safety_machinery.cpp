@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "calc/blend.h"
+#include "calc/named.h"
 #include "calc/safety_parts.h"
 #include "calc/throw.h"
 
@@ -40,10 +41,9 @@ void motion_notes(const SafetyCase& c, std::vector<Notice>& to) {
 
 /// Least gap [mm] between head and product: nominal throw less its variation.
 double least_gap(const SafetyCase& c, const Group& group) {
-  const auto head = std::find_if(c.catalogue.heads.begin(), c.catalogue.heads.end(),
-                                 [&](const Head& h) { return h.name == group.head; });
+  const Head* const head = named(c.catalogue.heads, group.head);
   Length nominal = millimetres(c.job.parameters[P::throw_mm]);
-  if (head != c.catalogue.heads.end()) nominal = nominal_throw(c.job, *head);
+  if (head != nullptr) nominal = nominal_throw(c.job, *head);
   if (c.job.throw_distance) nominal = c.job.throw_distance->low;
   return in_mm(nominal - c.job.throw_variation.high - c.job.thickness_variation);
 }

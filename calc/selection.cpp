@@ -8,6 +8,7 @@
 #include "calc/nearest_head.h"
 #include "calc/selection_parts.h"
 #include "calc/station_cure.h"
+#include "calc/worst_ratio.h"
 
 namespace calc {
 
@@ -116,22 +117,12 @@ class Run {
     });
   }
 
-  /// By which ratio the worst of the failures is missed; 1 where one has no measure.
-  static double miss(const std::vector<Finding>& failures) {
-    double over = 1;
-    for (const Finding& f : failures) {
-      if (f.value <= 0 || f.limit <= 0) return 1;
-      over = std::max(over, f.at_least ? f.limit / f.value : f.value / f.limit);
-    }
-    return over;
-  }
-
   /// The least such ratio above 1 of the stations; without any, of the heads for the group that is
   /// worst off.
   double least_miss() const {
     double least = 0;
     const auto offer = [&](const std::vector<Finding>& failures) {
-      const double over = miss(failures);
+      const double over = worst_ratio(failures).value_or(1);
       if (over > 1 && (least <= 0 || over < least)) least = over;
     };
     for (const Option& o : options_) offer(o.failures);

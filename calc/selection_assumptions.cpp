@@ -3,6 +3,7 @@
 
 #include "calc/blend.h"
 #include "calc/drive.h"
+#include "calc/named.h"
 #include "calc/selection_parts.h"
 #include "calc/settling.h"
 
@@ -25,12 +26,6 @@ class Defaults {
   const Job& job_;
   std::vector<P> used_;
 };
-
-const Head* find_head(const Catalogue& catalogue, const std::string& name) {
-  const auto found = std::find_if(catalogue.heads.begin(), catalogue.heads.end(),
-                                  [&](const Head& h) { return h.name == name; });
-  return found == catalogue.heads.end() ? nullptr : &*found;
-}
 
 void dot_defaults(Defaults& d, const Group& group) {
   const bool guess = std::any_of(group.dots.begin(), group.dots.end(),
@@ -97,9 +92,8 @@ void head_defaults(Defaults& d, const Group& group, const Head& head) {
 }
 
 void mode_defaults(Defaults& d, const Group& group, const Head& head) {
-  const auto mode = std::find_if(head.modes.begin(), head.modes.end(),
-                                 [&](const HeadMode& m) { return m.name == group.mode; });
-  if (mode == head.modes.end() || !mode->frequency || !mode->drops) return;
+  const HeadMode* const mode = named(head.modes, group.mode);
+  if (mode == nullptr || !mode->frequency || !mode->drops) return;
   const bool binary = mode->frequency->value.size() == 1 && mode->drops->value.size() > 1;
   const bool grey = std::any_of(group.dots.begin(), group.dots.end(),
                                 [](const ChannelDots& c) { return c.levels_used > 2; });
@@ -181,7 +175,7 @@ std::vector<P> defaults_used(const Job& job, const Catalogue& catalogue,
   for (const Group& group : groups) {
     dot_defaults(d, group);
     if (group.family == Family::scanning) scan_defaults(d);
-    if (const Head* head = find_head(catalogue, group.head)) {
+    if (const Head* head = named(catalogue.heads, group.head)) {
       head_defaults(d, group, *head);
       mode_defaults(d, group, *head);
     }

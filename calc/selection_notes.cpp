@@ -7,6 +7,7 @@
 #include "calc/fluid.h"
 #include "calc/ink_state.h"
 #include "calc/lattice.h"
+#include "calc/named.h"
 #include "calc/selection_parts.h"
 #include "calc/station_load.h"
 #include "calc/throw.h"
@@ -75,9 +76,8 @@ void ink_limit_condition(const Job& job, const std::vector<Group>& groups,
 }
 
 bool is_colour(const Job& job, const std::string& name) {
-  const auto found = std::find_if(job.channels.begin(), job.channels.end(),
-                                  [&](const Channel& c) { return c.name == name; });
-  return found != job.channels.end() &&
+  const Channel* const found = named(job.channels, name);
+  return found != nullptr &&
          (found->kind == ColourKind::process || found->kind == ColourKind::spot);
 }
 

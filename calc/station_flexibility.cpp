@@ -5,21 +5,10 @@
 #include "calc/bom_prices.h"
 #include "calc/compare.h"
 #include "calc/gates.h"
+#include "calc/named.h"
 
 namespace calc {
 namespace {
-
-const Head* head_named(const Catalogue& catalogue, const std::string& name) {
-  const auto found = std::find_if(catalogue.heads.begin(), catalogue.heads.end(),
-                                  [&](const Head& h) { return h.name == name; });
-  return found == catalogue.heads.end() ? nullptr : &*found;
-}
-
-const HeadMode* mode_named(const Head& head, const std::string& name) {
-  const auto found = std::find_if(head.modes.begin(), head.modes.end(),
-                                  [&](const HeadMode& m) { return m.name == name; });
-  return found == head.modes.end() ? nullptr : &*found;
-}
 
 /// Equal within a hundredth of a millimetre, as bodies that change places must be.
 bool equal_length(const Given<Length>& a, const Given<Length>& b) {
@@ -72,7 +61,7 @@ int free_colours(const Group& group, const HeadMode* mode) {
 void describe_head(const Job& job, const Catalogue& catalogue, const Head& head, const Group& group,
                    Flexibility& f) {
   f.families = other_families(job, head, group);
-  f.free_colours = free_colours(group, mode_named(head, group.mode));
+  f.free_colours = free_colours(group, named(head.modes, group.mode));
   for (const Head& other : catalogue.heads) {
     if (other.name != head.name && interchangeable(head, other)) {
       f.interchangeable.push_back(other.name);
@@ -98,7 +87,7 @@ std::vector<Flexibility> flexibility(const Job& job, const Catalogue& catalogue,
     f.replace_hours = job.parameters[P::alignment_h];
     if (job.speed && !group.scan) f.spare_speed = group.speed_limit - job.speed->high;
     f.spare_width = spare_width(job, group);
-    const Head* head = head_named(catalogue, group.head);
+    const Head* head = named(catalogue.heads, group.head);
     if (head != nullptr) describe_head(job, catalogue, *head, group, f);
     list.push_back(std::move(f));
   }
@@ -113,7 +102,7 @@ std::optional<double> single_source_share(const Catalogue& catalogue, const Stat
     // A head names the one board that drives it, so there is no second source of a board.
     if (line.source.rfind("board.", 0) == 0) single = single + *line.extended_price;
     if (line.source.rfind("head.", 0) != 0) continue;
-    const Head* head = head_named(catalogue, line.source.substr(5));
+    const Head* head = named(catalogue.heads, line.source.substr(5));
     if (head == nullptr) continue;
     const bool second =
         std::any_of(catalogue.heads.begin(), catalogue.heads.end(), [&](const Head& other) {

@@ -3,6 +3,7 @@
 #include <iterator>
 
 #include "calc/compare.h"
+#include "calc/named.h"
 #include "calc/station_sizing.h"
 
 namespace calc {
@@ -82,10 +83,8 @@ void add_kind(const PriceBook& book, const GroupParts& g, const KindRow& kind, N
 int idle_inlets(const PriceBook& book, const Group& group) {
   const auto index = book.find_head(group.head);
   if (!index) return 0;
-  const std::vector<HeadMode>& modes = book.head(*index).item->modes;
-  const auto mode = std::find_if(modes.begin(), modes.end(),
-                                 [&](const HeadMode& m) { return m.name == group.mode; });
-  if (mode == modes.end() || !mode->colours) return 0;
+  const HeadMode* const mode = named(book.head(*index).item->modes, group.mode);
+  if (mode == nullptr || !mode->colours) return 0;
   return std::max(0,
                   group.positions * mode->colours->value - static_cast<int>(group.channels.size()));
 }

@@ -1,7 +1,6 @@
-#include <algorithm>
-
 #include "calc/exposure.h"
 #include "calc/eye.h"
+#include "calc/named.h"
 #include "calc/station_cure.h"
 #include "calc/station_stages.h"
 #include "calc/trace_stages.h"
@@ -25,13 +24,6 @@ const Basis limit_basis{"ICNIRP 2004; Directive 2006/25/EC Annex I", SourceTag::
 const Basis air_basis{"heat balance of the cooling air", SourceTag::practice, "15 K warmer"};
 const Basis ozone_basis{"29 CFR 1910.1000: 0.1 ppm, 0.2 mg/m3", SourceTag::printed,
                         "perfect mixing; extract at the lamp"};
-
-const Lamp* lamp_called(const Catalogue& catalogue, const std::string& name) {
-  for (const Lamp& lamp : catalogue.lamps) {
-    if (lamp.name == name) return &lamp;
-  }
-  return nullptr;
-}
 
 /// One stage with the lamp it takes.
 struct LampTrace {
@@ -144,7 +136,7 @@ TemperatureDifference before(const LampTrace& t, const WebHeat& web) {
   const Stage* pinning = stage_of(t.w.spec, "pinning");
   if (pinning == nullptr || !pinning->dose_mj_per_cm2) return {};
   int sets = 1;
-  if (const Lamp* lamp = lamp_called(t.w.catalogue, pinning->equipment)) {
+  if (const Lamp* lamp = named(t.w.catalogue.lamps, pinning->equipment)) {
     sets = LampTrace{t.w, *pinning, *lamp, t.scan, ""}.sets();
   }
   return lamp_rise(t.w.job, web, Dose::from_si(*pinning->dose_mj_per_cm2 * 10) * sets, false,
@@ -254,7 +246,7 @@ void trace_cure(TraceWriter& w) {
   lamps.reserve(2);
   for (const char* kind : {"pinning", "uv"}) {
     const Stage* stage = stage_of(w.spec, kind);
-    const Lamp* lamp = stage == nullptr ? nullptr : lamp_called(w.catalogue, stage->equipment);
+    const Lamp* lamp = stage == nullptr ? nullptr : named(w.catalogue.lamps, stage->equipment);
     if (lamp == nullptr || !stage->rows) continue;
     lamps.push_back({w, *stage, *lamp, fastest_scan(w.spec.chosen), "lamp." + lamp->name + "."});
     const LampTrace& t = lamps.back();

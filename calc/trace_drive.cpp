@@ -1,8 +1,8 @@
-#include <algorithm>
 #include <stdexcept>
 
 #include "calc/drive.h"
 #include "calc/eye.h"
+#include "calc/named.h"
 #include "calc/trace_find.h"
 #include "calc/trace_writer.h"
 
@@ -30,11 +30,6 @@ std::size_t group_of(const Specification& spec, const std::string& channel) {
   throw std::logic_error("no group prints " + channel);
 }
 
-const Channel& channel_named(const Job& job, const std::string& name) {
-  return *std::find_if(job.channels.begin(), job.channels.end(),
-                       [&](const Channel& c) { return c.name == name; });
-}
-
 void solid_flow(TraceWriter& w, const ChannelFeed& feed, const Group& group,
                 const std::string& id) {
   double laydown = 0;
@@ -57,17 +52,10 @@ void solid_flow(TraceWriter& w, const ChannelFeed& feed, const Group& group,
             value, "mL/min", balance);
 }
 
-const Supply* supply_named(const Catalogue& catalogue, const std::string& name) {
-  for (const Supply& supply : catalogue.supplies) {
-    if (supply.name == name) return &supply;
-  }
-  return nullptr;
-}
-
 /// "max(1,ceil(Q_p/q),ceil(n/h),ceil((Q_p+n*r)/p))" of the limits that are stated.
 void supplies_of(TraceWriter& w, const ChannelFeed& feed, const Group& group,
                  const std::string& id) {
-  const Supply* supply = supply_named(w.catalogue, feed.supply);
+  const Supply* supply = named(w.catalogue.supplies, feed.supply);
   if (supply == nullptr) return;
   const Head& head = trace_head(w.catalogue, group);
   const SupplyLimits limits = supply_limits(*supply, &head);
@@ -113,7 +101,7 @@ void feed_steps(TraceWriter& w, const ChannelFeed& feed, const Consumption& use)
   const Group& group = w.spec.chosen[group_of(w.spec, feed.channel)];
   const std::string id = "station." + feed.channel;
   solid_flow(w, feed, group, id);
-  const Channel& channel = channel_named(w.job, feed.channel);
+  const Channel& channel = *named(w.job.channels, feed.channel);
   w.formula(
       id + ".peak", "Q_p", "Q*c_p",
       {w.step("Q", id + ".solid"), from_value("c_p", channel.cover_peak, channel.cover_peak.value,

@@ -1,3 +1,4 @@
+#include "calc/named.h"
 #include "calc/station_cure.h"
 #include "calc/steam.h"
 #include "calc/trace_stages.h"
@@ -112,10 +113,7 @@ void heat(DryTrace& t) {
 
 void length(DryTrace& t) {
   const Job& job = t.w.job;
-  const Dryer* dryer = nullptr;
-  for (const Dryer& row : t.w.catalogue.dryers) {
-    if (row.name == t.stage.equipment) dryer = &row;
-  }
+  const Dryer* const dryer = named(t.w.catalogue.dryers, t.stage.equipment);
   StepInput rate = from_parameter(job, "k", P::drying_rate);
   if (dryer != nullptr && dryer->drying_rate) {
     rate = from_catalogue("k", dryer->drying_rate->value.si() * 3600, "kg/(m2 h)",

@@ -2,18 +2,18 @@
 
 #include <stdexcept>
 
+#include "calc/named.h"
+
 namespace calc {
 
 const Head& trace_head(const Catalogue& catalogue, const Group& group) {
-  for (const Head& head : catalogue.heads) {
-    if (head.name == group.head) return head;
-  }
+  if (const Head* const head = named(catalogue.heads, group.head)) return *head;
   throw std::logic_error("no head called " + group.head);
 }
 
 const HeadMode& trace_mode(const Catalogue& catalogue, const Group& group) {
-  for (const HeadMode& mode : trace_head(catalogue, group).modes) {
-    if (mode.name == group.mode) return mode;
+  if (const HeadMode* const mode = named(trace_head(catalogue, group).modes, group.mode)) {
+    return *mode;
   }
   throw std::logic_error("no mode called " + group.mode);
 }

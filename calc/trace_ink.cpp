@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "calc/named.h"
 #include "calc/trace_find.h"
 #include "calc/trace_writer.h"
 #include "calc/viscosity.h"
@@ -12,10 +13,8 @@ const Basis curve_basis{
     SourceTag::computed, "between the lowest and the highest temperature given"};
 
 const Ink* ink_of(const Job& job, const Group& group) {
-  for (const Channel& channel : job.channels) {
-    if (channel.name == group.channels.front()) return channel.ink;
-  }
-  return nullptr;
+  const Channel* const channel = named(job.channels, group.channels.front());
+  return channel == nullptr ? nullptr : channel->ink;
 }
 
 std::vector<StepInput> curve_inputs(const ViscosityCurve& curve, const std::string& key) {

@@ -31,6 +31,7 @@ const std::vector<Change>& changes() {
       {"s-placement", "head.A.drop_speed = 6 m/s", "head.A.drop_speed = 7 m/s"},
       {"s-ink", "colour.black.cover_mean = 15 %", "colour.black.cover_mean = 25 %"},
       {"s-stages", "ink.black.cure_dose = 200 mJ/cm2", "ink.black.cure_dose = 300 mJ/cm2"},
+      {"s-services", "ink.black.cure_dose = 200 mJ/cm2", "ink.black.cure_dose = 300 mJ/cm2"},
       {"s-safety", "ink.black.flash_point = 100 degC", "ink.black.flash_point = 50 degC"},
       {"s-parts", "head.A.price = 2000 EUR", "head.A.price = 2100 EUR"},
       {"s-cost", "costs.years = 5", "costs.years = 6"},
