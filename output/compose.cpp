@@ -33,6 +33,7 @@ constexpr std::array<Section, section_names.size() - 1> sections{{
     {"drive", drive_section},
     {"ink", ink_section},
     {"stages", stages_section},
+    {"services", services_section},
     {"safety", safety_section},
     {"parts", parts_section},
     {"heads", heads_section},

@@ -26,6 +26,7 @@ std::string drive_section(const Context& context);        ///< electronics, supp
 std::string placement_section(const Context& context);    ///< drop flight, budgets of placement
 std::string ink_section(const Context& context);          ///< consumption, spares
 std::string stages_section(const Context& context);       ///< cure, drying
+std::string services_section(const Context& context);     ///< of the building, signals, shares
 std::string safety_section(const Context& context);       ///< what can hurt someone
 std::string parts_section(const Context& context);        ///< bill of materials, cost
 std::string heads_section(const Context& context);        ///< alternatives, rejected heads

@@ -7,10 +7,10 @@
 namespace output {
 
 /// In the order of the shipped style. `terms` must come after what it explains.
-inline constexpr std::array<std::string_view, 26> section_names{
-    "changes", "requirement", "conditions",  "resolution",  "arrangement", "layout",    "frequency",
-    "dots",    "placement",   "jetting",     "drive",       "ink",         "stages",    "safety",
-    "parts",   "heads",       "flexibility", "uncertainty", "edges",       "questions", "checks",
-    "control", "terms",       "trace",       "sources",     "record"};
+inline constexpr std::array<std::string_view, 27> section_names{
+    "changes", "requirement", "conditions", "resolution",  "arrangement", "layout", "frequency",
+    "dots",    "placement",   "jetting",    "drive",       "ink",         "stages", "services",
+    "safety",  "parts",       "heads",      "flexibility", "uncertainty", "edges",  "questions",
+    "checks",  "control",     "terms",      "trace",       "sources",     "record"};
 
 }  // namespace output
