@@ -18,8 +18,10 @@ constexpr double paper_height = 34;
 constexpr double box_top = 10, box_height = 12;
 constexpr double web_y = 24;
 constexpr double box_gap = 3;
-constexpr double carriage_room = 9;      ///< behind the carriage, for its arrow
-constexpr double rim = 1.2;              ///< of the carriage around its heads
+constexpr double carriage_room = 9;  ///< behind the carriage, for its arrow
+constexpr double rim = 1.2;          ///< of the carriage around its heads
+constexpr double lamp_depth = 2;     ///< of the lamps of a carriage, on either side of its heads
+constexpr const char* stage_fill = "F2F2F2";
 constexpr std::size_t most_bars = 12;    ///< rows drawn one by one; more are only counted
 constexpr double character_width = 1.5;  ///< of a bold title, at most [mm]
 
@@ -29,6 +31,7 @@ struct Block {
   std::size_t rows = 0;
   std::string fill;
   bool on_carriage = false;
+  bool between_lamps = false;  ///< of the carriage
 };
 
 std::size_t rows_of(const calc::Group& group) {
@@ -69,7 +72,15 @@ void add_pinning(const Context& c, const calc::Group& group, std::vector<Block>&
     if (stage.kind != "pinning" || !stage.rows) continue;
     rows = *stage.rows / places * group.pinned_places;
   }
-  list.push_back({c.words("stage.pinning"), rows_note(c, rows), 0, "F2F2F2"});
+  list.push_back({c.words("stage.pinning"), rows_note(c, rows), 0, stage_fill});
+}
+
+/// Whether lamps ride on the carriage, before and behind its heads.
+bool lamps_ride(const Context& c) {
+  if (!c.spec.station || !c.spec.chosen.front().scan) return false;
+  const std::vector<calc::Stage>& stages = c.spec.station->stages;
+  return std::any_of(stages.begin(), stages.end(),
+                     [](const calc::Stage& stage) { return stage.lamps_lit.has_value(); });
 }
 
 std::vector<Block> blocks(const Context& c) {
@@ -81,7 +92,7 @@ std::vector<Block> blocks(const Context& c) {
     const bool alone = group.channels.size() == 1;
     list.push_back({c.group_name(group.name), heads_note(c, group, rows), rows,
                     fill_of(c, alone ? group.channels.front() : std::string(), index),
-                    group.scan.has_value()});
+                    group.scan.has_value(), lamps_ride(c)});
     ++index;
     add_pinning(c, group, list);
   }
@@ -92,7 +103,7 @@ std::vector<Block> blocks(const Context& c) {
     // The lamps of a carriage ride on it, before and behind its heads.
     if (rides && (stage.kind == "uv" || stage.kind == "pinning")) continue;
     if (stage.kind == "pinning" && pinning_places(c) > 0) continue;
-    list.push_back({c.words("stage." + stage.kind), rows_note(c, stage.rows), 0, "F2F2F2"});
+    list.push_back({c.words("stage." + stage.kind), rows_note(c, stage.rows), 0, stage_fill});
   }
   return list;
 }
@@ -100,10 +111,12 @@ std::vector<Block> blocks(const Context& c) {
 /// One bar a row of heads.
 void draw_bars(const Context& c, Sketch& sketch, const Block& block, double x, double width) {
   if (block.rows > most_bars) return;
+  const double edge = block.between_lamps ? lamp_depth + 1 : 2;
   const double step = width / (static_cast<double>(block.rows) + 1);
   for (std::size_t i = 0; i < block.rows; ++i) {
-    sketch.rect({x + step * static_cast<double>(i + 1) - step * 0.3, box_top + 2}, step * 0.6,
-                box_height - 4, {c.templates.setting("drawing.outline"), 0.3, ""}, block.fill);
+    sketch.rect({x + step * static_cast<double>(i + 1) - step * 0.3, box_top + edge}, step * 0.6,
+                box_height - 2 * edge, {c.templates.setting("drawing.outline"), 0.3, ""},
+                block.fill);
   }
 }
 
@@ -112,6 +125,11 @@ void draw_block(const Context& c, Sketch& sketch, const Block& block, double x, 
   sketch.rect({x, box_top}, width, box_height, {c.templates.setting("drawing.outline"), 0.5, ""},
               heads ? std::string_view("FFFFFF") : std::string_view(block.fill));
   draw_bars(c, sketch, block, x, width);
+  for (const double y : {box_top, box_top + box_height - lamp_depth}) {
+    if (!block.between_lamps) break;
+    sketch.rect({x, y}, width, lamp_depth, {c.templates.setting("drawing.outline"), 0.3, ""},
+                stage_fill);
+  }
   const auto longest = static_cast<std::size_t>(std::max(width / character_width, 4.0));
   sketch.label({x + width / 2, box_top - 2}, "middle", 7,
                heads ? escaped(shortened(block.title, longest)) : block.title, true);
@@ -180,7 +198,10 @@ std::string sketch_station(const Context& c) {
   sketch.line({0, web_y}, {paper_width, web_y}, {c.templates.setting("drawing.outline"), 1, ""});
   sketch.arrow({0, web_y + 5}, {24, web_y + 5}, {c.templates.setting("drawing.travel"), 1.2, ""});
   sketch.label({27, web_y + 6}, "start", 7, travel_text(c));
-  return sketch.figure(c.words(scanning ? "strip.caption_scan" : "strip.caption"), "", false);
+  const char* const caption = !scanning       ? "strip.caption"
+                              : lamps_ride(c) ? "strip.caption_lamps"
+                                              : "strip.caption_scan";
+  return sketch.figure(c.words(caption), "", false);
 }
 
 }  // namespace output
