@@ -109,7 +109,7 @@ TEST_CASE("every finding has a place in its file, a fix and one line of message"
 }
 
 TEST_CASE("a faulty request among good ones spoils only itself") {
-  const auto path = std::filesystem::path(SOURCE_DIR) / "tests/faults/many.xml";
+  const std::string path = tests::source("tests/faults/many.xml");
   const auto file = intake::read_requests("many.xml", tests::read_file(path));
   std::string usable;
   for (const auto& read : file.requests) {

@@ -9,6 +9,8 @@
 #include <string_view>
 #include <vector>
 
+#include "tests/source.h"
+
 namespace tests {
 
 inline std::string read_file(const std::filesystem::path& path) {
@@ -21,7 +23,7 @@ inline std::string read_file(const std::filesystem::path& path) {
 /// The plain files of a folder under tests/, in order of name.
 inline std::vector<std::filesystem::path> files_in(std::string_view folder) {
   std::vector<std::filesystem::path> paths;
-  const auto root = std::filesystem::path(SOURCE_DIR) / "tests" / folder;
+  const std::string root = source("tests/") + std::string(folder);
   for (const auto& entry : std::filesystem::directory_iterator(root)) {
     if (entry.is_regular_file()) paths.push_back(entry.path());
   }

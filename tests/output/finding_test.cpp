@@ -12,6 +12,7 @@
 
 #include "output/command.h"
 #include "tests/output/support/memory_os.h"
+#include "tests/source.h"
 
 namespace {
 
@@ -116,7 +117,7 @@ Exit build(BrokenOs& os) {
 /// One good request, its catalogue and its issue.
 void prepare(BrokenOs& os) {
   output::Os real;
-  os.files["catalogue.xml"] = real.read_file(SOURCE_DIR "/sample_requests/catalogue.xml");
+  os.files["catalogue.xml"] = real.read_file(tests::source("sample_requests/catalogue.xml"));
   os.files["q.ini"] = request("Lids");
   REQUIRE(build(os) == Exit::success);
   os.standard_error.clear();

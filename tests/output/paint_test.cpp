@@ -16,6 +16,7 @@
 #include "output/paint_pdf.h"
 #include "output/paint_text.h"
 #include "tests/output/support/hard_document.h"
+#include "tests/source.h"
 
 namespace {
 
@@ -290,7 +291,7 @@ TEST_CASE("paint: the validators pass a hard and a long document") {
       folder.put("hard.pdf", output::paint(support::hard_document(fonts), fonts));
   const std::string pages =
       folder.put("long.pdf", output::paint(support::long_document(fonts, 8), fonts));
-  CHECK(run("bash " SOURCE_DIR "/tests/validators/pdf.sh " + hard + " " + pages) == 0);
+  CHECK(run("bash " + tests::source("tests/validators/pdf.sh ") + hard + " " + pages) == 0);
 }
 
 TEST_CASE("paint: the validators catch broken documents") {
@@ -298,5 +299,5 @@ TEST_CASE("paint: the validators catch broken documents") {
   const Fonts& fonts = shared_fonts();
   const std::string hard =
       folder.put("hard.pdf", output::paint(support::hard_document(fonts), fonts));
-  CHECK(run("bash " SOURCE_DIR "/tests/validators/self_test.sh " + hard) == 0);
+  CHECK(run("bash " + tests::source("tests/validators/self_test.sh ") + hard) == 0);
 }

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "tests/source.h"
 #include "tests/whole/support/samples.h"
 
 namespace {
@@ -41,7 +42,7 @@ std::set<std::string> sample_names() {
 
 std::vector<std::string> program_files() {
   std::vector<std::string> files;
-  const std::filesystem::path root = SOURCE_DIR;
+  const std::filesystem::path root = tests::source("");
   for (const char* folder : {"calc", "intake", "output", "templates"}) {
     for (const auto& entry : std::filesystem::recursive_directory_iterator(root / folder)) {
       if (entry.is_regular_file()) {

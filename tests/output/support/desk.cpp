@@ -5,12 +5,14 @@
 #include "output/archive_sums.h"
 #include "output/json.h"
 #include "output/names.h"
+#include "tests/source.h"
 
 namespace support {
 
 Desk::Desk() {
   output::Os real;
-  static const std::string catalogue = real.read_file(SOURCE_DIR "/sample_requests/catalogue.xml");
+  static const std::string catalogue =
+      real.read_file(tests::source("sample_requests/catalogue.xml"));
   files["catalogue.xml"] = catalogue;
   files["/proc/self/exe"] = "program";
   folders.insert("in");

@@ -6,6 +6,8 @@
 #include <iterator>
 #include <stdexcept>
 
+#include "tests/source.h"
+
 namespace whole {
 namespace {
 
@@ -13,7 +15,7 @@ const std::string folder = "sample_requests/";
 
 std::vector<std::string> sample_names() {
   std::vector<std::string> names;
-  for (const auto& entry : std::filesystem::directory_iterator(SOURCE_DIR "/" + folder)) {
+  for (const auto& entry : std::filesystem::directory_iterator(tests::source(folder))) {
     const std::string extension = entry.path().extension();
     const std::string name = entry.path().filename();
     if ((extension == ".ini" || extension == ".xml") && name != "catalogue.xml") {
@@ -44,7 +46,7 @@ calc::Catalogue read_sample_catalogue() {
 }  // namespace
 
 std::string read_source(const std::string& path) {
-  std::ifstream file(SOURCE_DIR "/" + path, std::ios::binary);
+  std::ifstream file(tests::source(path), std::ios::binary);
   if (!file) throw std::runtime_error("cannot read " + path);
   return {std::istreambuf_iterator<char>(file), {}};
 }
