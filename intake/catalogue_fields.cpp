@@ -67,7 +67,7 @@ Table<HeadMode> mode() {
                   .within(0, 100)
                   .otherwise("0, one row"),
               quantity_list("head.NAME.mode.NAME.row_places", &M::row_places, "length", "mm",
-                            "place of each row of one colour along the motion, from the first; "
+                            "place of each row of one colour along the motion, from the foremost; "
                             "a head with several rows tilts only with them")
                   .within(0, 500),
               integer("head.NAME.mode.NAME.nozzles", &M::nozzles,
