@@ -167,9 +167,8 @@ TEST_CASE("the sense of the tilt follows the rows") {
   b.mode().nozzles = given(1281);
   const double third = 25400.0 / 200 / 3 / (0.8 / 0.6);
   for (const double sense : {1.0, -1.0}) {
-    std::vector<Length> places;
-    for (int i = 0; i < 3; ++i) places.push_back(micrometres(sense * i * third));
-    b.mode().row_places = given(places);
+    b.mode().row_places = given(
+        std::vector<Length>{Length{}, micrometres(sense * third), micrometres(sense * 2 * third)});
     const Group g = b.one_tilted();
     CHECK(g.tilt * sense < 0);
     CHECK(std::abs(g.tilt) == doctest::Approx(std::acos(0.6)));
