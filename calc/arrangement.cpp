@@ -7,6 +7,7 @@
 #include "calc/compare.h"
 #include "calc/frequency.h"
 #include "calc/lattice.h"
+#include "calc/tilt.h"
 
 namespace calc {
 namespace {
@@ -35,20 +36,11 @@ void fill_lattice(const HeadMode& mode, ModeFacts& f) {
   const std::vector<double>& offsets = offsets_of(mode);
   const Resolution row = mode.row_pitch->value;
   f.native = native_resolution(row, offsets).value;
+  f.untilted = f.native;
   const double per_row = mode.nozzles->value / static_cast<double>(offsets.size());
   f.nozzles = static_cast<int>(floor_tolerant(per_row * (f.native / row)));
   f.pitch = pitch(f.native);
   f.swath = swath(f.nozzles, f.native);
-}
-
-void fill_overlap(const Search& search, const Head& head, ModeFacts& f) {
-  const bool joins = head.joins && head.joins->value;
-  if (head.overlap) {
-    f.overlap = head.overlap->value;
-  } else {
-    f.overlap = joins ? Length{} : f.pitch * search.job->parameters[P::overlap_nozzles];
-  }
-  if (f.overlap < f.swath) f.head_pitch = head_pitch(f.swath, f.overlap, f.pitch);
 }
 
 void resolution_gate(Resolution value, const AxisDemand& demand, std::string_view axis,
@@ -207,6 +199,14 @@ void add_filming(Length film, Volume drop, Resolution across, Resolution require
   }
 }
 
+/// Leaves of the resolutions along the motion those that a tilted head prints.
+void keep_printable(const ModeFacts& facts, Resolution most, std::vector<Resolution>& all) {
+  if (!facts.is_tilted()) return;
+  for (Resolution& r : all) r = lines_on(facts, r);
+  const auto beyond = [&](Resolution r) { return !at_most(r, most); };
+  all.erase(std::remove_if(all.begin(), all.end(), beyond), all.end());
+}
+
 /// Resolutions along the motion worth trying, ascending, the required one first.
 std::vector<Resolution> motion_axes(const Search& search, const GroupNeed& need,
                                     const ModeFacts& facts, bool scanning, Resolution delivered) {
@@ -221,6 +221,7 @@ std::vector<Resolution> motion_axes(const Search& search, const GroupNeed& need,
       add_filming(need.film, facts.mode->drops->value[i], delivered, required, most, all);
     }
   }
+  keep_printable(facts, most, all);
   std::sort(all.begin(), all.end());
   const auto same = [](Resolution a, Resolution b) { return at_most(b, a); };
   all.erase(std::unique(all.begin(), all.end(), same), all.end());
@@ -241,7 +242,7 @@ std::optional<ModeFacts> mode_facts(const Search& search, const Head& head, cons
   f.mode = &mode;
   f.colours = mode.colours ? std::max(1, mode.colours->value) : 1;
   fill_lattice(mode, f);
-  fill_overlap(search, head, f);
+  fill_overlap(search, f);
   if (f.nozzles < 1 || f.head_pitch <= Length{}) {
     findings.failures.push_back(refused("head_data", f.nozzles < 1 ? "nozzles" : "overlap"));
     return std::nullopt;
@@ -251,12 +252,27 @@ std::optional<ModeFacts> mode_facts(const Search& search, const Head& head, cons
   return f;
 }
 
+void fill_overlap(const Search& search, ModeFacts& f) {
+  const Head& head = *f.head;
+  const bool joins = head.joins && head.joins->value && !f.is_tilted();
+  if (head.overlap) {
+    f.overlap = head.overlap->value * (f.untilted / f.native);
+  } else {
+    f.overlap = joins ? Length{} : f.pitch * search.job->parameters[P::overlap_nozzles];
+  }
+  f.head_pitch = f.overlap < f.swath ? head_pitch(f.swath, f.overlap, f.pitch) : Length{};
+}
+
 int rows_of(const Search& search, const ModeFacts& facts, int across) {
   const Head& head = *facts.head;
   const bool joins = head.joins && head.joins->value;
-  if (across == 1 || joins) return 1;
+  if (across == 1 || (joins && !facts.is_tilted())) return 1;
   if (!head.body_width) return 2;
   const Length gap = millimetres(search.job->parameters[P::body_gap_mm]);
+  if (facts.is_tilted()) {
+    return tilted_rows(across, head.body_width->value, head.body_depth->value, gap,
+                       facts.head_pitch, facts.tilt);
+  }
   return rows_in_group(across,
                        staggered_rows(false, head.body_width->value, gap, facts.head_pitch));
 }
@@ -264,7 +280,7 @@ int rows_of(const Search& search, const ModeFacts& facts, int across) {
 Length depth_of(const Search& search, const ModeFacts& facts, const Arrangement& a, int rows) {
   if (!facts.head->body_depth) return {};
   const int banks = a.positions * a.shape.interleave * a.shape.stack * a.shape.film_heads;
-  return rows_depth(rows * banks, facts.head->body_depth->value,
+  return rows_depth(rows * banks, depth_along(facts),
                     millimetres(search.job->parameters[P::row_gap_mm]));
 }
 
@@ -278,7 +294,9 @@ std::vector<Shape> shapes_of(const Search& search, const GroupNeed& need, const 
                              const Shape& first) {
   const AxisDemand nozzle = nozzle_demand(*search.job, first.scanning);
   std::vector<int> steps{1};
-  if (!first.scanning) {
+  if (facts.is_tilted()) {
+    steps.front() = first.interleave;
+  } else if (!first.scanning) {
     steps = interleaves(facts.native, nozzle.least);
     if (steps.empty()) steps.push_back(most_interleave);
   }
@@ -286,6 +304,7 @@ std::vector<Shape> shapes_of(const Search& search, const GroupNeed& need, const 
   for (const int k : steps) {
     Shape shape = first;
     shape.interleave = k;
+    shape.tilt = facts.tilt;
     const Resolution delivered =
         first.scanning ? interlaced(facts.native, nozzle.least) : interleaved(facts.native, k);
     for (const Resolution r : motion_axes(search, need, facts, first.scanning, delivered)) {

@@ -19,12 +19,17 @@ inline constexpr std::size_t most_levels = 16;
 struct ModeFacts {
   const Head* head = nullptr;
   const HeadMode* mode = nullptr;
-  Resolution native;
-  int nozzles = 0;  ///< per colour, at different positions
+  Resolution native;    ///< of the head as it stands, tilted or not
+  Resolution untilted;  ///< of the head by itself
+  double tilt = 0;      ///< [rad]; 0: the rows lie across the motion
+  int nozzles = 0;      ///< per colour, at different positions
   Length pitch, swath, overlap, head_pitch;
+  Length field;   ///< depth of the rows that cuts the swath of a tilted head
+  Length uneven;  ///< by which neighbouring nozzles of a tilted head are off the pitch
   int colours = 1;
   std::size_t levels = 0;  ///< drop sizes
   std::array<DotEstimate, most_levels> dots{};
+  bool is_tilted() const { return tilt < 0 || tilt > 0; }
 };
 
 /// The facts of a mode; none where the catalogue lacks what they need, or contradicts itself, which
@@ -42,7 +47,32 @@ struct Shape {
   int film_heads = 0;
   int carriage_heads = 0;
   Resolution motion_axis;  ///< R_m
+  double tilt = 0;         ///< [rad]; 0: not tilted
 };
+
+/// The facts of a shape's mode with the head standing as the shape says, from the catalogue of the
+/// search. None as for mode_facts(), and with `head_data` where a tilted head has no usable swath.
+std::optional<ModeFacts> facts_of(const Search& search, const Shape& shape, Findings& findings);
+
+/// The facts of the same mode with its head tilted; `head_pitch` is zero where no swath is left
+/// that all rows reach (arrangement_tilt.cpp).
+ModeFacts tilted(const Search& search, const ModeFacts& untilted, double tilt);
+
+/// The tilts of a mode worth trying, in order of the interleave: the angle that meets the demand
+/// across exactly and, for heads that fire all nozzles at once, the least at which these print
+/// whole lines apart at the resolution along that is asked for. Shapes with interleave and tilt.
+/// None on a carriage, over a round product, or where the catalogue does not say that the head may
+/// be tilted, where its rows stand and how large its body is.
+std::vector<Shape> tilts_of(const Search& search, const ModeFacts& facts, const Shape& first);
+
+/// Resolution along the motion [1/m] from a wanted one on that a head as it stands can print.
+Resolution lines_on(const ModeFacts& facts, Resolution wanted);
+
+/// Fills overlap and head_pitch for a swath; head_pitch is zero where the overlap leaves none.
+void fill_overlap(const Search& search, ModeFacts& facts);
+
+/// Room of a head's body along the motion as it stands [m]. Precondition: its body is known.
+Length depth_along(const ModeFacts& facts);
 
 /// A shape with everything that follows from it.
 struct Arrangement {
@@ -170,7 +200,8 @@ void refresh(const Arrangement& a, Group& group);
 /// The shapes of a mode worth trying for a group in one way of motion, in order (interleave, R_m);
 /// at least one, so that a mode too coarse still says by how much. R_m: the required value, and up
 /// to finest_along the least at which each drop size closes solids (likely dot, upper end of a
-/// guess) or lays the film asked for.
+/// guess) or lays the film asked for. With tilted facts `first` has their interleave; R_m then are
+/// those of these on which the head prints, which may be none.
 std::vector<Shape> shapes_of(const Search& search, const GroupNeed& need, const ModeFacts& facts,
                              const Shape& first);
 

@@ -4,6 +4,7 @@
 #include "calc/across.h"
 #include "calc/arrangement.h"
 #include "calc/compare.h"
+#include "calc/eye.h"
 #include "calc/fluid.h"
 #include "calc/frequency.h"
 #include "calc/lattice.h"
@@ -81,6 +82,7 @@ ChannelDots dots_of(const Job& job, const ModeFacts& f, const Arrangement& a, co
 
 Family family_of(const Head& head, const Arrangement& a) {
   if (a.shape.scanning) return Family::scanning;
+  if (a.shape.tilt < 0 || a.shape.tilt > 0) return Family::tilted;
   if (a.across == 1) return Family::straight;
   if (head.joins && head.joins->value) return Family::joined;
   return a.rows > 1 ? Family::staggered : Family::straight;
@@ -108,13 +110,14 @@ struct Bank {
 
 void place_bank(const Search& s, const ModeFacts& f, const Arrangement& a, const Bank& bank,
                 std::vector<HeadPlace>& places) {
-  const Length depth = f.head->body_depth ? f.head->body_depth->value : Length{};
+  const Length depth = f.head->body_depth ? depth_along(f) : Length{};
   const Length row_step = depth + millimetres(s.job->parameters[P::row_gap_mm]);
   const Length shift = f.pitch * (static_cast<double>(bank.interleave) / a.shape.interleave);
   const Length width = a.shape.scanning ? printed_width(a.across, f.swath, f.head_pitch) : s.width;
   for (int i = 0; i < a.across; ++i) {
     HeadPlace place;
     place.row = i % a.rows;
+    place.rotation_deg = f.tilt * 180 / pi;
     place.position = bank.position;
     place.channel = bank.channel;
     place.x = head_start(i, width, a.across, f.swath, f.head_pitch) + f.swath / 2 + shift;
@@ -144,7 +147,10 @@ std::vector<HeadPlace> places_of(const Search& s, const GroupNeed& need, const M
 
 void fill_lattice(const ModeFacts& f, const Arrangement& a, Group& g) {
   const bool scanning = a.shape.scanning;
-  g.native = f.native;
+  g.native = f.untilted;
+  g.tilt = f.tilt;
+  g.field = f.field;
+  g.uneven = f.uneven;
   g.resolution_across = scanning ? a.shape.motion_axis : a.nozzle_axis;
   g.resolution_along = scanning ? a.nozzle_axis : a.shape.motion_axis;
   g.swath = f.swath;

@@ -15,7 +15,7 @@ const BarcodeSymbol* find_barcode_symbol(std::string_view key) {
 }
 
 int dots_per_module(Length module, Resolution resolution) {
-  return std::max(1, static_cast<int>(std::lround(module * resolution)));
+  return std::max(1, static_cast<int>(floor_tolerant(module * resolution + 0.5)));
 }
 
 Length lattice_module(int dots, Resolution resolution) {

@@ -36,7 +36,8 @@ struct LatticeModule {
   bool in_range = false;  ///< whether `module` lies in the range, with the common tolerance
 };
 
-/// Whole dots a module [1]: the nearest to X R, at least 1. module, resolution > 0.
+/// Whole dots a module [1]: the nearest to X R, at least 1; a half within the common tolerance goes
+/// up. module, resolution > 0.
 /// Source: "You can not print on 1.5 pixels"; raster rule of bar-code practice.
 int dots_per_module(Length module, Resolution resolution);
 

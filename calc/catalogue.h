@@ -58,9 +58,10 @@ struct HeadMode {
   Given<int> colours;           ///< colours the head prints in this mode
   Given<Resolution> row_pitch;  ///< nozzles per inch of one row
   Given<std::vector<double>>
-      row_offsets;     ///< of each row of one colour, in nozzle pitches of a row, from 0
-  Given<int> nozzles;  ///< per colour, all its rows together
-  Given<std::vector<Volume>> drops;  ///< volume of each level above the empty one, ascending
+      row_offsets;  ///< of each row of one colour, in nozzle pitches of a row, from 0
+  Given<std::vector<Length>> row_places;  ///< of the same rows along the motion, from the first
+  Given<int> nozzles;                     ///< per colour, all its rows together
+  Given<std::vector<Volume>> drops;       ///< volume of each level above the empty one, ascending
   Given<std::vector<Frequency>>
       frequency;  ///< rating for each highest level used; or one binary rating
   Given<std::vector<Speed>> drop_speed;  ///< of each level, where they differ
@@ -72,8 +73,10 @@ struct Head : Row {
   Given<Length> body_width, body_depth;  ///< along the nozzle axis, along the motion
   Given<Length> body_height;             ///< from the nozzle plate up, connectors included
   Given<Length> field_depth;             ///< of all nozzle rows together, along the motion
-  Given<bool> joins;      ///< nozzle rows run on without a gap when heads stand end to end
-  Given<Length> overlap;  ///< of the swaths of neighbours
+  Given<bool> joins;         ///< nozzle rows run on without a gap when heads stand end to end
+  Given<Length> overlap;     ///< of the swaths of neighbours
+  Given<bool> tilts;         ///< may be turned about the normal of its nozzle plate
+  Given<bool> nozzle_delay;  ///< each nozzle fires at its own time, not all by one clock
   Given<Length> nozzle_diameter;
   Given<Speed> drop_speed;
   Given<SpeedPoint> drop_speed_at;

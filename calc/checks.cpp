@@ -95,6 +95,9 @@ void of_heads(Writer& w, const Group& group) {
     w.add("dead_nozzles", dead_nozzles, "of " + std::to_string(group.nozzles) + " nozzles",
           group.head);
   }
+  if (group.family == Family::tilted) {
+    w.add("tilt", in_um(most_offset(w.job, group.resolution_across)), "um", group.head);
+  }
   if (group.joints <= 0) return;
   w.add("stitch", in_um(most_offset(w.job, group.resolution_across)), "um", group.name, "across");
   w.add("stitch", in_um(most_offset(w.job, group.resolution_along)), "um", group.name, "along");

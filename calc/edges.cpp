@@ -20,7 +20,7 @@ constexpr int most_rounds = 6;  ///< of rivals that come up only on the way
 /// The heads of a station and how they stand, but for the lines along the motion, which they jet as
 /// asked.
 auto hardware(const Group& g) {
-  return std::tuple(g.head, g.mode, g.interleave, g.stack, g.film_heads, g.heads_total);
+  return std::tuple(g.head, g.mode, g.interleave, g.stack, g.film_heads, g.heads_total, g.tilt);
 }
 
 bool same_hardware(const std::vector<Group>& a, const std::vector<Group>& b) {

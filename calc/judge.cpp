@@ -32,6 +32,7 @@ Shape shape_of(const Catalogue& catalogue, const Group& group) {
   s.film_heads = group.film_heads;
   s.carriage_heads = group.scan ? group.scan->heads_per_colour : 0;
   s.motion_axis = s.scanning ? group.resolution_across : group.resolution_along;
+  s.tilt = group.tilt;
   return s;
 }
 
@@ -63,14 +64,14 @@ void Judge::reach(const Search& search, const Part& part, const Arrangement& a,
 void Judge::regate(const Search& search, const GroupNeed& need, std::size_t part,
                    std::vector<Candidate>& anew) {
   Shape shape = parts_[part].shape;
-  if (parts_[part].built != nullptr) {
-    const Resolution asked = motion_demand(*search.job, shape.scanning).required;
-    shape.motion_axis = std::max(shape.motion_axis, asked);
-  }
   const Head& head = search.catalogue->heads[shape.head];
   Findings findings;
   check_head(search, need, head, findings);
-  const auto facts = mode_facts(search, head, head.modes[shape.mode], findings);
+  const auto facts = facts_of(search, shape, findings);
+  if (facts && parts_[part].built != nullptr) {
+    const Resolution asked = motion_demand(*search.job, shape.scanning).required;
+    shape.motion_axis = std::max(shape.motion_axis, lines_on(*facts, asked));
+  }
   Arrangement a;
   if (facts) {
     a = arrange(search, need, *facts, shape, findings);

@@ -3,11 +3,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "calc/compare.h"
 #include "calc/eye.h"
 #include "calc/placement_terms.h"
 
 namespace calc {
 namespace {
+
+constexpr double least_uneven = 1e-6;  // of the pitch; what is less is the arithmetic's
 
 /// Collects the budgets of one station.
 class Writer {
@@ -20,12 +23,13 @@ class Writer {
     add("dot", true, g.name, motion_pitch(g) / 2, std::move(motion));
     std::vector<BudgetTerm> nozzle{terms_.straightness(g)};
     if (g.flight->sag_spread > Length{}) nozzle.push_back(PlacementTerms::sag(g));
+    if (!at_most(g.uneven, g.pitch * least_uneven)) nozzle.push_back(PlacementTerms::uneven(g));
     add("dot", false, g.name, nozzle_pitch(g) / 2, std::move(nozzle));
   }
 
   void joints(const Group& g) {
     if (!has_joints(g)) return;
-    const Length apart = row_step(g) * (rows_of_colour(g) - 1);
+    const Length apart = row_step(g) * (rows_of_colour(g) - 1) + slant(g);
     std::vector<BudgetTerm> motion{terms_.mount(), terms_.straightness(g), terms_.drop_speed(g),
                                    terms_.count()};
     std::vector<BudgetTerm> nozzle{terms_.mount(), terms_.straightness(g)};

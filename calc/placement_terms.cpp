@@ -52,6 +52,10 @@ Length way_under(const Group& g) {
   return g.round ? g.round->step * (rows_of_colour(g) * g.positions) : g.footprint;
 }
 
+Length slant(const Group& g) {
+  return static_cast<double>(g.nozzles) / g.native * std::abs(std::sin(g.tilt));
+}
+
 bool has_joints(const Group& g) {
   return g.scan || g.heads_across * g.interleave * g.stack * g.film_heads > 1;
 }
@@ -134,6 +138,10 @@ BudgetTerm PlacementTerms::levels(const Group& g) const {
 BudgetTerm PlacementTerms::sag(const Group& g) {
   const Length off = g.flight->sag_spread / 2;
   return made("sag", TermKind::systematic, {in_um(off), "line.jetting"}, "um", off);
+}
+
+BudgetTerm PlacementTerms::uneven(const Group& g) {
+  return made("tilt", TermKind::systematic, {in_um(g.uneven), "image.resolution"}, "um", g.uneven);
 }
 
 BudgetTerm PlacementTerms::mount() const {

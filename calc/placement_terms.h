@@ -16,6 +16,8 @@ int rows_of_colour(const Group& group);
 Length row_step(const Group& group);
 /// Under all rows of a group [m], measured like row_step().
 Length way_under(const Group& group);
+/// From the first to the last nozzle of a head along the motion, by its tilt [m].
+Length slant(const Group& group);
 /// Whether heads join in one colour; on a carriage its strokes do.
 bool has_joints(const Group& group);
 
@@ -43,6 +45,8 @@ class PlacementTerms {
   /// The trigger is timed to the middle of smallest and largest drop: each is off by half.
   BudgetTerm levels(const Group& group) const;
   static BudgetTerm sag(const Group& group);
+  /// Nozzles of a tilted head that its rows' places put off the pitch.
+  static BudgetTerm uneven(const Group& group);
   BudgetTerm mount() const;
   BudgetTerm wheel(Length distance) const;
   BudgetTerm thermal(Length distance) const;

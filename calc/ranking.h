@@ -19,11 +19,12 @@ struct RankOrder {
   std::size_t head = 0, mode = 0;
   int scanning = 0, interleave = 1, stack = 1;
   double motion_axis = 0;  ///< [1/m]
+  double tilt = 0;         ///< [rad]
   friend bool operator<(const RankOrder& a, const RankOrder& b) { return a.tie() < b.tie(); }
 
  private:
-  std::tuple<std::size_t, std::size_t, int, int, int, double> tie() const {
-    return {head, mode, scanning, interleave, stack, motion_axis};
+  std::tuple<std::size_t, std::size_t, int, int, int, double, double> tie() const {
+    return {head, mode, scanning, interleave, stack, motion_axis, tilt};
   }
 };
 

@@ -203,9 +203,8 @@ class Run {
     const std::vector<Arrangement> parts = stations_.arrangements(option.parts);
     for (std::size_t g = 0; g < parts.size(); ++g) {
       const Arrangement& a = parts[g];
-      const Head& head = search_.catalogue->heads[a.shape.head];
       Findings unused;
-      const auto facts = mode_facts(search_, head, head.modes[a.shape.mode], unused);
+      const auto facts = facts_of(search_, a.shape, unused);
       out.push_back(to_group(search_, search_.groups[g], *facts, a, placed));
     }
     if (!placed) return out;

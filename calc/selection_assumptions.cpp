@@ -78,9 +78,11 @@ void scan_defaults(Defaults& d) {
 }
 
 void head_defaults(Defaults& d, const Group& group, const Head& head) {
-  const bool joins = head.joins && head.joins->value;
+  const bool is_tilted = group.family == Family::tilted;
+  const bool joins = head.joins && head.joins->value && !is_tilted;
   d.use_if(!head.overlap && !joins && group.heads_across > 1, P::overlap_nozzles);
-  d.use_if(group.rows_staggered > 1 || group.round, P::body_gap_mm);
+  d.use_if(group.rows_staggered > 1 || group.round || (is_tilted && group.heads_across > 1),
+           P::body_gap_mm);
   d.use_if(group.round.has_value(), P::round_share);
   d.use(P::row_gap_mm);
   for (const P id : {P::reserve, P::high_use}) d.use(id);

@@ -221,7 +221,7 @@ void annotate_part(const Search& search, const GroupNeed& need, const Candidate&
   const Head& head = search.catalogue->heads[a.shape.head];
   Findings found;
   check_head(search, need, head, found);
-  const auto facts = mode_facts(search, head, head.modes[a.shape.mode], found);
+  const auto facts = facts_of(search, a.shape, found);
   if (facts) arrange(search, need, *facts, a.shape, found);
   add_conditions(found.conditions, conditions);
   warn_slope(search, head, warnings);

@@ -13,7 +13,7 @@ constexpr std::size_t most_kept = 8;        ///< candidates of a group that ente
 constexpr std::size_t most_combined = 512;  ///< stations looked at for several groups
 
 RankOrder order_of(const Shape& s) {
-  return {s.head, s.mode, s.scanning ? 1 : 0, s.interleave, s.stack, s.motion_axis.si()};
+  return {s.head, s.mode, s.scanning ? 1 : 0, s.interleave, s.stack, s.motion_axis.si(), s.tilt};
 }
 
 RankKey key_of(const Search& search, const std::vector<Arrangement>& parts, const Quote& quote) {
@@ -250,9 +250,8 @@ const Candidate* Stations::longer(std::size_t group, const Candidate& shorter) c
   if (known != nullptr) return known;
   Shape shape = shorter.arrangement.shape;
   ++shape.carriage_heads;
-  const Head& head = search_->catalogue->heads[shape.head];
   Findings unused;  // but for the number of heads, which the station gates, nothing is new
-  const auto facts = mode_facts(*search_, head, head.modes[shape.mode], unused);
+  const auto facts = facts_of(*search_, shape, unused);
   Arrangement a = arrange(*search_, search_->groups[group], *facts, shape, unused);
   a.jetting = shorter.arrangement.jetting;
   a.flight = shorter.arrangement.flight;

@@ -17,7 +17,8 @@ Speed pace_of(const Arrangement& a) {
 bool same(const Arrangement& a, const Arrangement& b) {
   return a.shape.mode == b.shape.mode && a.shape.interleave == b.shape.interleave &&
          a.shape.film_heads == b.shape.film_heads && a.level == b.level &&
-         a.shape.motion_axis == b.shape.motion_axis;
+         a.shape.motion_axis == b.shape.motion_axis && at_most(a.shape.tilt, b.shape.tilt) &&
+         at_most(b.shape.tilt, a.shape.tilt);
 }
 
 /// Whether a is nowhere worse than b and somewhere better, in heads, speed, ink and closed solids.
@@ -110,7 +111,17 @@ class Attempts {
     first.head = index_;
     first.mode = mode;
     first.scanning = scanning_;
-    for (const Shape& shape : shapes_of(search_, need_, *facts, first)) {
+    try_shapes(first);
+    for (const Shape& stand : tilts_of(search_, *facts, first)) {
+      if (done()) return;
+      facts_.push_back(tilted(search_, *facts, stand.tilt));
+      if (facts_.back().head_pitch > Length{}) try_shapes(stand);
+    }
+  }
+
+  /// All shapes of the last facts.
+  void try_shapes(const Shape& first) {
+    for (const Shape& shape : shapes_of(search_, need_, facts_.back(), first)) {
       try_shape(shape);
       if (done()) return;
     }

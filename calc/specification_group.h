@@ -12,7 +12,7 @@
 
 namespace calc {
 
-enum class Family { straight, staggered, joined, scanning };
+enum class Family { straight, staggered, joined, tilted, scanning };
 
 /// The bar code on the delivered lattice, per axis that carries edges.
 struct BarcodeFit {
@@ -124,17 +124,20 @@ struct Group {
   Family family = Family::straight;
   int heads_across = 1, interleave = 1, stack = 1, positions = 1, rows_staggered = 1;
   int film_heads = 1;  ///< heads in line for laydown; they do not divide the frequency
+  double tilt = 0;     ///< of every head about its plate's normal [rad]; 0: not tilted
   std::optional<Scan> scan;
   std::optional<Round> round;  ///< where more than one row of heads prints a body that turns
   int heads_total = 0;
   int joints = 0;
   double idle_nozzle_share = 0;
-  Resolution native, resolution_across, resolution_along;
+  Resolution native, resolution_across, resolution_along;  ///< native: of a head not tilted
   Frequency frequency_needed, frequency_per_nozzle, frequency_allowed;
   double frequency_use = 0;  ///< per nozzle over allowed
   Speed speed_limit;
   Length swath, pitch, head_pitch,
-      overlap;      ///< of one head; nozzle pitch; from head to head; of swaths
+      overlap;      ///< of one head; nozzle pitch; from head to head; of swaths; all as it stands
+  Length field;     ///< depth of the rows of a tilted head, which cuts its swath; else zero
+  Length uneven;    ///< by which two neighbouring nozzles of a tilted head are off its pitch
   int nozzles = 0;  ///< per colour and head
   int bits = 1;
   Length footprint;       ///< of the rows of this group, along the line

@@ -17,6 +17,7 @@ std::string head_ref(const Group& group, const std::string& field) {
 }
 
 void swath_steps(TraceWriter& w, const Group& group, const std::string& g) {
+  if (is_tilted(group)) return trace_tilted_swath(w, group, g);
   const Head& head = trace_head(w.catalogue, group);
   const Length p = pitch(group.native);
   const StepInput nozzles =
@@ -45,7 +46,7 @@ void heads(TraceWriter& w, const Group& group, const std::string& g) {
   const Length width = print_width(w.job.width->high, w.job.margin.high);
   w.formula(g + ".head_pitch", "P", "floor((S-o)/p_0)*p_0",
             {w.step("S", g + ".swath"), overlap(w, group, g), w.step("p_0", g + ".nozzle_pitch")},
-            in_mm(head_pitch(group.swath, group.overlap, pitch(group.native))), "mm", pitch_rule);
+            in_mm(head_pitch(group.swath, group.overlap, group.pitch)), "mm", pitch_rule);
   w.formula(g + ".heads_across", "n", "1+max(0,ceil((W-S)/P))",
             {w.step("W", g + ".width"), w.step("S", g + ".swath"), w.step("P", g + ".head_pitch")},
             heads_across(width, group.swath, group.head_pitch), "", width_rule);
@@ -57,6 +58,7 @@ void heads(TraceWriter& w, const Group& group, const std::string& g) {
 }
 
 void rows(TraceWriter& w, const Group& group, const std::string& g) {
+  if (is_tilted(group)) return trace_tilted_rows(w, group, g);
   const Head& head = trace_head(w.catalogue, group);
   if (head.joins && head.joins->value) return;
   const Length gap = millimetres(w.job.parameters[P::body_gap_mm]);

@@ -72,7 +72,13 @@ void pitches(TraceWriter& w, const Group& group, const std::string& g) {
   const std::string across = nozzle_axis_step(group, g);
   const StepInput step =
       chosen("k", group.scan ? group.scan->interlace_steps : group.interleave, "");
-  w.formula(across, "R_n", "k*R_0", {step, w.step("R_0", g + ".native")},
+  std::vector<StepInput> inputs{step, w.step("R_0", g + ".native")};
+  if (is_tilted(group)) {
+    trace_tilt(w, group, g);
+    inputs.push_back(w.step("t", g + ".tilt"));
+    inputs.push_back(constant("pi", pi, ""));
+  }
+  w.formula(across, "R_n", is_tilted(group) ? "k*R_0/cos(t*pi/180)" : "k*R_0", std::move(inputs),
             in_dpi(nozzle_axis(group)), "dpi", geometry);
   w.formula(g + ".pitch_n", "p_n", "25400/R_n", {w.step("R_n", across)}, in_um(p_n), "um",
             geometry);

@@ -104,6 +104,8 @@ class Terms {
                  um, "um", steel);
     } else if (term.name == "weave" && budget_.name != "image") {
       weave(term, id, um);
+    } else if (term.name == "tilt") {
+      w_.formula(id, "a", "max(x_w-p,p-x_n)", gaps_of_tilt(), um, "um", geometry);
     } else if (term.name == "sag") {
       return chosen("a", um, "um");
     } else {
@@ -111,6 +113,13 @@ class Terms {
       return half_width("a", term, in_length, "um");
     }
     return w_.step("a", id);
+  }
+
+  /// Widest and narrowest gap between the nozzles of tilted heads, and their pitch.
+  std::vector<StepInput> gaps_of_tilt() const {
+    const std::string g = id_.substr(0, id_.find('.'));
+    return {w_.step("x_w", g + ".tilt_widest"), w_.step("x_n", g + ".tilt_narrowest"),
+            chosen("p", in_um(group().pitch), "um")};
   }
 
   StepInput late(const BudgetTerm& term, const std::string& id, double um) {

@@ -81,6 +81,12 @@ void trace_required(TraceWriter& writer);
 /// One group of the chosen arrangement; `g` starts its steps' ids ("g1").
 void trace_lattice(TraceWriter& writer, const Group& group, const std::string& g);
 void trace_frequency(TraceWriter& writer, const Group& group, const std::string& g);
+/// The angle of tilted heads and what it does to their rows; after the native resolution. Then
+/// their swath, overlap, rows of heads and room (trace_tilt.cpp).
+void trace_tilt(TraceWriter& writer, const Group& group, const std::string& g);
+void trace_tilted_swath(TraceWriter& writer, const Group& group, const std::string& g);
+void trace_tilted_rows(TraceWriter& writer, const Group& group, const std::string& g);
+bool is_tilted(const Group& group);
 /// Width to print, image and margins.
 void trace_width(TraceWriter& writer, const std::string& g);
 void trace_across(TraceWriter& writer, const Group& group, const std::string& g);

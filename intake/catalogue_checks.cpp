@@ -99,6 +99,36 @@ void check_offsets(const calc::HeadMode& mode, const std::string& key, Sink& sin
   d.hint = "count the nozzles of one colour, all its rows together";
 }
 
+std::size_t rows_of(const calc::HeadMode& mode) {
+  return mode.row_offsets ? mode.row_offsets->value.size() : 1;
+}
+
+void check_places(const calc::HeadMode& mode, const std::string& key, Sink& sink) {
+  if (!mode.row_places || mode.row_places->value.size() == rows_of(mode)) return;
+  Diagnostic& d = fault(sink, code::lists_differ, *mode.row_places, key + ".row_places",
+                        std::to_string(mode.row_places->value.size()) + " places for " +
+                            std::to_string(rows_of(mode)) + " rows");
+  if (mode.row_offsets) d.notes.push_back(stands(key + ".row_offsets", *mode.row_offsets));
+  d.hint = "give one place for each row, in the order of row_offsets";
+}
+
+/// A head that tilts prints evenly or not, and loses part of its swath, by where its rows stand.
+void check_tilt(const calc::Head& head, const calc::HeadMode& mode, Sink& sink) {
+  if (!head.tilts || !head.tilts->value) return;
+  const std::string key = "head." + head.name;
+  const std::string in_mode = " in mode " + mode.name;
+  if (rows_of(mode) > 1 && !mode.row_places) {
+    fault(sink, code::tilt_unmeasured, *head.tilts, key + ".tilts",
+          "the places of its rows along the motion are not said" + in_mode)
+        .hint = "add row_places to the mode, or say tilts = no";
+  }
+  if (mode.colours && mode.colours->value > 1 && !head.field_depth) {
+    fault(sink, code::tilt_unmeasured, *head.tilts, key + ".tilts",
+          "how far the rows of its colours stand apart is not said" + in_mode)
+        .hint = "add field_depth to the head, or say tilts = no";
+  }
+}
+
 void check_order(Sink& sink, const std::string& head, std::string_view low_key,
                  const calc::Given<calc::Length>& low, std::string_view high_key,
                  const calc::Given<calc::Length>& high) {
@@ -146,6 +176,8 @@ void check_head(const calc::Head& head, const Names& boards, const Names& suppli
     check_lists(mode, mode_key, sink);
     check_drops(mode, mode_key, sink);
     check_offsets(mode, mode_key, sink);
+    check_places(mode, mode_key, sink);
+    check_tilt(head, mode, sink);
   }
 }
 

@@ -66,6 +66,10 @@ Table<HeadMode> mode() {
                             "offset of each row of one colour, in nozzle pitches of a row")
                   .within(0, 100)
                   .otherwise("0, one row"),
+              quantity_list("head.NAME.mode.NAME.row_places", &M::row_places, "length", "mm",
+                            "place of each row of one colour along the motion, from the foremost; "
+                            "a head with several rows tilts only with them")
+                  .within(0, 500),
               integer("head.NAME.mode.NAME.nozzles", &M::nozzles,
                       "nozzles of one colour, all its rows together")
                   .within(1, 1000000)
@@ -129,6 +133,13 @@ Table<Head> head() {
                    "overlap of the swaths of neighbours")
               .within(0, 500)
               .otherwise("0 mm for heads that join, else 16 nozzles"),
+          word("head.NAME.tilts", &H::tilts,
+               "whether it may stand turned, so that its nozzles lie closer together across")
+              .otherwise("no"),
+          word("head.NAME.nozzle_delay", &H::nozzle_delay,
+               "whether it delays each nozzle singly; tilted it then prints at any resolution "
+               "along the motion")
+              .otherwise("no"),
           quantity("head.NAME.nozzle_diameter", &H::nozzle_diameter, "length", "um",
                    "diameter of a nozzle")
               .within(1, 500),

@@ -85,6 +85,7 @@ inline constexpr std::string_view bad_offsets = "E0186";
 inline constexpr std::string_view outside_window = "E0187";
 inline constexpr std::string_view uneven_rows = "E0188";
 inline constexpr std::string_view no_head = "E0189";
+inline constexpr std::string_view tilt_unmeasured = "E0190";
 
 // Faults of a price list.
 inline constexpr std::string_view bad_price_line = "E0191";

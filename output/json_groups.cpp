@@ -122,6 +122,9 @@ void set_arrangement(Json& object, const calc::Group& group) {
   object["stack"] = group.stack;
   object["positions"] = group.positions;
   object["rows_staggered"] = group.rows_staggered;
+  if (group.family == calc::Family::tilted) {
+    object["tilt_deg"] = json_number(group.tilt * 180 / std::numbers::pi);
+  }
   object["film_heads"] = group.film_heads;
   if (group.scan) object["scan"] = scan_json(*group.scan);
   if (group.round) object["round"] = round_json(*group.round);

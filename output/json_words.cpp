@@ -19,7 +19,9 @@ std::string_view json_word(calc::Verdict verdict) {
 }
 
 std::string_view json_word(calc::Family family) {
-  return at(std::array<std::string_view, 4>{"straight", "staggered", "joined", "scanning"}, family);
+  return at(
+      std::array<std::string_view, 5>{"straight", "staggered", "joined", "tilted", "scanning"},
+      family);
 }
 
 std::string_view json_word(calc::EdgeKind kind) {

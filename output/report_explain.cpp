@@ -1,5 +1,6 @@
 #include "output/report_explain.h"
 
+#include <numbers>
 #include <utility>
 #include <vector>
 
@@ -75,11 +76,16 @@ std::string resolution(const calc::Required& required) {
          ", governed by " + required.governed_by + "\n";
 }
 
+std::string tilt_text(const calc::Group& group) {
+  if (group.family != calc::Family::tilted) return {};
+  return " by " + plain(group.tilt * 180 / std::numbers::pi, 5) + " deg";
+}
+
 std::string group_text(const calc::Group& group) {
   std::string text = wrapped(
       group.name + ": " + std::to_string(group.heads_total) + " of " + terminal_safe(group.head) +
           " in mode " + terminal_safe(group.mode) + ", " + std::string(json_word(group.family)) +
-          ", for " + terminal_safe(joined(group.channels, ", ")),
+          tilt_text(group) + ", for " + terminal_safe(joined(group.channels, ", ")),
       2);
   Rows rows{{"    arrangement", std::to_string(group.heads_across) + " across, interleave " +
                                     std::to_string(group.interleave) + ", stack " +

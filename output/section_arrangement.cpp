@@ -1,5 +1,6 @@
 /// The heads: which, how many, how they stand, drawn to scale.
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 #include <numbers>
 
@@ -19,6 +20,8 @@ std::string family_key(calc::Family family) {
       return "family.staggered";
     case calc::Family::joined:
       return "family.joined";
+    case calc::Family::tilted:
+      return "family.tilted";
     case calc::Family::scanning:
       return "family.scanning";
   }
@@ -79,6 +82,16 @@ std::string viscosity(const Context&, const calc::Group& group) {
   return group.viscosity ? with_unit(in_mpas(*group.viscosity), "mPa.s", 3) : std::string();
 }
 
+/// Angle and lost part of the swath of tilted heads: empty where they stand straight.
+std::string tilt(const Context& c, const calc::Group& group) {
+  if (group.family != calc::Family::tilted) return {};
+  return c.measure(group.tilt * 180 / std::numbers::pi, "deg", 4);
+}
+std::string plate_pitch(const Context& c, const calc::Group& group) {
+  if (group.family != calc::Family::tilted) return {};
+  return c.measure(in_um(1.0 / group.native), "um", 4);
+}
+
 /// Of rows of heads round a body: empty where there are none.
 std::string stations(const Context&, const calc::Group& group) {
   return group.round ? std::to_string(group.round->stations) : std::string();
@@ -117,7 +130,9 @@ const std::vector<Property>& properties() {
       {"positions", count_of<&G::positions>, "positions"},
       {"rows_staggered", multiple_of<&G::rows_staggered>, "rows"},
       {"heads_total", count_of<&G::heads_total>, "heads_total"},
+      {"tilt", tilt, "tilt"},
       {"nozzles", count_of<&G::nozzles>, ""},
+      {"plate_pitch", plate_pitch, "plate_pitch"},
       {"nozzle_pitch", nozzle_pitch, "nozzle_pitch"},
       {"swath", length_of<&G::swath>, "swath"},
       {"head_pitch", length_between<&G::head_pitch>, "head_pitch"},
@@ -194,6 +209,19 @@ std::string stacking(const Context& c, const calc::Group& group) {
                   {"TOTAL", std::to_string(group.heads_total)}});
 }
 
+/// What the tilt is for and what it costs.
+std::string tilting(const Context& c, const calc::Group& group) {
+  const double angle = std::abs(group.tilt);
+  const calc::Length plate = static_cast<double>(group.nozzles) / group.native;
+  return c.words("stacking.tilted", {{"GROUP", c.group_name(group.name)},
+                                     {"TILT", c.measure(angle * 180 / std::numbers::pi, "deg", 4)},
+                                     {"PLATE_PITCH", c.measure(in_um(1.0 / group.native), "um", 4)},
+                                     {"PITCH", c.measure(in_um(group.pitch), "um", 4)},
+                                     {"PLATE", length_text(c, plate, 4)},
+                                     {"SWATH", length_text(c, group.swath, 4)},
+                                     {"SLANT", length_text(c, plate * std::sin(angle), 4)}});
+}
+
 bool has_places(const Context& c) {
   return std::any_of(c.spec.chosen.begin(), c.spec.chosen.end(),
                      [](const calc::Group& group) { return !group.places.empty(); });
@@ -217,6 +245,8 @@ std::string arrangement_section(const Context& c) {
   }
   for (const calc::Group& group : c.spec.chosen) {
     values.add("STACKING").set_markup("TEXT", stacking(c, group));
+    if (group.family != calc::Family::tilted) continue;
+    values.add("STACKING").set_markup("TEXT", tilting(c, group));
   }
   if (has_places(c)) {
     Values& plan = values.add("PLAN");

@@ -22,6 +22,7 @@ constexpr double paper_height = 140;
 constexpr double thinnest_field = 0.5;    ///< a nozzle field is drawn at least so deep
 constexpr double least_label = 6;         ///< heads narrower on paper carry no number
 constexpr double label_step = 3.2;        ///< row names nearer than this would touch
+constexpr double least_dimension = 30;    ///< shorter ones have their label beside them
 constexpr std::size_t longest_name = 16;  ///< characters of a line in the left margin
 constexpr double degree = 3.14159265358979323846 / 180;
 
@@ -41,32 +42,46 @@ struct Outline {
   const calc::Group* group = nullptr;
   int number = 0;
   double x = 0, y = 0, swath = 0, field = 0;
+  double plate = 0;  ///< the rows' length on the nozzle plate; the swath of a head not tilted
   std::optional<double> body_width, body_depth;
   std::size_t order = 0;  ///< of its colour along the travel, from 0
 };
+
+double plate_of(const calc::Group& group) {
+  if (group.family != calc::Family::tilted) return in_mm(group.swath);
+  return in_mm(static_cast<double>(group.nozzles) / group.native);
+}
 
 std::vector<Outline> outlines(const Context& c) {
   std::vector<Outline> list;
   for (const calc::Group& group : c.spec.chosen) {
     const std::string head = "head." + group.head;
-    const double field = catalogue_mm(c, head + ".field_depth").value_or(0);
+    const double field =
+        std::max(catalogue_mm(c, head + ".field_depth").value_or(0), in_mm(group.field));
     for (const calc::HeadPlace& place : group.places) {
       const double seen = std::cos(place.angle_deg * degree);  // of plates round a body, from above
       std::optional<double> depth = catalogue_mm(c, head + ".body_depth");
       if (depth) *depth *= seen;
       list.push_back({&place, &group, static_cast<int>(list.size()) + 1, in_mm(place.x),
-                      in_mm(place.y), in_mm(group.swath), field * seen,
+                      in_mm(place.y), in_mm(group.swath), field * seen, plate_of(group),
                       catalogue_mm(c, head + ".body_width"), depth});
     }
   }
   return list;
 }
 
+/// Half the room of a body that stands at the head's angle, across and along the line.
 double half_width(const Outline& head) {
-  return std::max(head.swath, head.body_width.value_or(0)) / 2;
+  const double angle = std::abs(head.place->rotation_deg) * degree;
+  return (std::max(head.plate, head.body_width.value_or(0)) * std::cos(angle) +
+          std::max(head.field, head.body_depth.value_or(0)) * std::sin(angle)) /
+         2;
 }
 double half_depth(const Outline& head) {
-  return std::max(head.field, head.body_depth.value_or(0)) / 2;
+  const double angle = std::abs(head.place->rotation_deg) * degree;
+  return (std::max(head.plate, head.body_width.value_or(0)) * std::sin(angle) +
+          std::max(head.field, head.body_depth.value_or(0)) * std::cos(angle)) /
+         2;
 }
 
 /// Numbers the colours in the order the product meets them.
@@ -128,18 +143,20 @@ void draw_head(const Context& c, Sketch& sketch, const Frame& frame, const Outli
                    c.templates.setting("drawing.body"));
   }
   const double depth = std::max(head.field, thinnest_field / frame.factor);
-  sketch.polygon(turned_box(frame, head, head.swath, depth), outline,
+  sketch.polygon(turned_box(frame, head, head.plate, depth), outline,
                  fill_of(c, head.place->channel, head.order));
 }
 
 /// The head's number, beside its nozzle field where there is room.
 void number_head(Sketch& sketch, const Frame& frame, const Outline& head) {
   const double width = head.body_width.value_or(head.swath) * frame.factor;
-  const double depth = 2 * half_depth(head) * frame.factor;
+  const double depth = std::max(head.field, head.body_depth.value_or(0)) * frame.factor;
   const double field = std::max(head.field * frame.factor, thinnest_field);
   if (width < least_label || depth - field < 5) return;
+  const double angle = head.place->rotation_deg * degree;
   const Spot centre = frame.at(head.x, head.y);
-  sketch.label({centre.x, centre.y + depth / 2 - 0.7}, "middle", 5.5,
+  const double off = depth / 2 - 0.7;
+  sketch.label({centre.x - off * std::sin(angle), centre.y + off * std::cos(angle)}, "middle", 5.5,
                "PH" + std::to_string(head.number));
 }
 
@@ -269,9 +286,11 @@ std::string sketch_joint(const Context& c) {
   const auto& [first, second] = *pair;
   const std::string& colour = c.templates.setting("drawing.dimension");
   const double width = second.x - first.x + first.swath;
-  const double rows = std::abs(second.y - first.y);
+  const double slant = first.plate * std::sin(std::abs(first.place->rotation_deg) * degree);
+  const double rows = std::abs(second.y - first.y) + slant;
   const Scale scale = fitting_scale(width, rows + 1, 120, 60);
-  const Frame frame{scale.factor, first.x - first.swath / 2, std::min(first.y, second.y)};
+  const Frame frame{scale.factor, first.x - first.swath / 2,
+                    std::min(first.y, second.y) - slant / 2};
   const double bottom = top_margin + rows * scale.factor;
   Sketch sketch(paper_width, bottom + 14);
   const Pen guide{colour, 0.4, "2 2"};
@@ -294,7 +313,8 @@ std::string sketch_joint(const Context& c) {
   sketch.dimension_across(x1, x2, top_margin - 7, size("plan.swath", first.swath), colour);
   sketch.dimension_across(x1, x3, bottom + 8, size("plan.head_pitch", second.x - first.x), colour);
   if (first.group->overlap > calc::Length()) {
-    sketch.label({x2 + 2, bottom + 9}, "start", 7,
+    const bool close = x3 - x1 < least_dimension;  // the other label then stands there
+    sketch.label({x2 + 2, bottom + (close ? 12.5 : 9)}, "start", 7,
                  size("plan.overlap", in_mm(first.group->overlap)));
   }
   return sketch.figure(c.words("plan.joint_caption", {{"SCALE", scale.text},

@@ -183,6 +183,15 @@ TEST_CASE("an asked registration is the one checked") {
   CHECK(find(checks_of(c), "registration").axis.empty());
 }
 
+TEST_CASE("the angle of tilted heads is measured to half a pitch, that of straight ones is not") {
+  StationCase c;
+  fill_everything(c);
+  CHECK(find(checks_of(c), "tilt").code.empty());
+  c.groups.front().family = Family::tilted;
+  CHECK(*find(checks_of(c), "tilt").acceptance == doctest::Approx(12700.0 / 360));
+  CHECK(find(checks_of(c), "tilt").subject == "H-1");
+}
+
 TEST_CASE("every check code is produced, in the order of the list") {
   StationCase c;
   fill_everything(c);
@@ -193,6 +202,7 @@ TEST_CASE("every check code is produced, in the order of the list") {
            std::find(codes.begin(), codes.end(), b.code);
   }));
   c.job.solids = false;
+  c.groups.front().family = Family::tilted;
   for (const InkFamily family : {InkFamily::aqueous, InkFamily::solvent, InkFamily::oil}) {
     c.set_family(family);
     for (const Check& check : checks_of(c)) seen.push_back(check);

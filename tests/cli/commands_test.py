@@ -87,6 +87,15 @@ class Explain(Desk):
         path.write_text(path.read_text().replace("600 dpi", "400 dpi"))
         self.assertNotEqual(self.run_program("explain", "a.ini").stdout, text)
 
+    def test_the_angle_of_tilted_heads(self):
+        # 360 nozzles an inch print 450 at a cosine of 0.8
+        source = SAMPLES / "egg-boxes.ini"
+        self.assertIn("tilted by 36.87 deg", self.run_program("explain", source).stdout)
+        group = json.loads(self.run_program("explain", source, "--json").stdout)["chosen"]["groups"][0]
+        self.assertEqual((group["family"], group["native_npi"]), ("tilted", 360))
+        self.assertAlmostEqual(group["tilt_deg"], 36.869897646, places=8)
+        self.assertEqual({head["rotation_deg"] for head in group["heads"]}, {group["tilt_deg"]})
+
     def test_json_is_that_of_the_issue_without_its_files(self):
         self.request("a.ini")
         explained = json.loads(self.run_program("explain", "a.ini", "--json", "--date", DATE).stdout)

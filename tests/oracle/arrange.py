@@ -3,6 +3,7 @@ enumeration."""
 
 import math
 
+import tilt
 from body import around
 from demand import MATRIX
 from gates import head_reasons, unmet
@@ -121,10 +122,14 @@ class Group:
         """Ink of a solid [m3/m2]."""
         return self.mode["drops"][level - 1] * lines * along_n * along_m
 
-    def lattices(self, along_n, required, axes, reasons):
+    def lattices(self, along_n, required, axes, reasons, angle=0.0):
         """Every lattice and drop at that nozzle resolution; axes = which of (nozzle, motion) is
         across the line."""
-        for along_m in self.candidates(along_n, required):
+        resolutions = self.candidates(along_n, required)
+        if angle:
+            resolutions = tilt.printable(self.head, self.native, angle, resolutions,
+                                         max(2 * required, along_n))
+        for along_m in resolutions:
             codes = self.bar_code((along_n, along_m) if axes == 0 else (along_m, along_n))
             for lines, (levels, more, is_open) in self.in_line(along_n, along_m):
                 yield {"group": self, "along_n": along_n, "along_m": along_m, "lines": lines,
@@ -170,8 +175,23 @@ def single(job, group, heads_list):
             coarse = [] if steps else [("resolution", STEPS * base.native, job.least[0])]
             for k in steps or [STEPS]:
                 for item in base.lattices(k * base.native, job.required[1], 0, coarse):
-                    item.update(order=(order, number, k), family=None, scan=None)
+                    item.update(order=(order, number, k), family=None, scan=None, tilt=0.0)
                     yield from stacked(job, head, item, k, across_n)
+            if tilt.may(job, head, mode):
+                yield from tilted(job, head, base, (order, number))
+
+
+def tilted(job, head, base, order):
+    """Every arrangement of tilted heads in a mode."""
+    for k in range(1, STEPS + 1):
+        for angle in tilt.angles(job, head, base.mode, base.native, k):
+            across_n = tilt.across(job, head, base.mode, base.native, nozzles(base.mode), angle)
+            if not across_n:
+                continue
+            along_n = k * base.native / math.cos(angle)
+            for item in base.lattices(along_n, job.required[1], 0, [], angle):
+                item.update(order=order + (k,), family="tilted", scan=None, tilt=angle)
+                yield from stacked(job, head, item, k, across_n)
 
 
 def stacked(job, head, item, k, across_n):
@@ -197,15 +217,16 @@ def stacked(job, head, item, k, across_n):
     if job.get("limits", "heads") and above(total, job.get("limits", "heads")):
         reasons.append(("heads", total, job.get("limits", "heads")))
     row_count = staggered * base.positions * k * stack * item["lines"]
-    family = "straight" if heads == 1 else "joined" if head.get("joins") == "yes" else \
-        "staggered" if staggered > 1 else "straight"
-    turned, depth = 0, row_count * (head["body_depth"] + ROW_GAP)
+    family = "tilted" if item["tilt"] else "straight" if heads == 1 else \
+        "joined" if head.get("joins") == "yes" else "staggered" if staggered > 1 else "straight"
+    body = tilt.depth(head, item["tilt"]) if item["tilt"] else head["body_depth"]
+    turned, depth = 0, row_count * (body + ROW_GAP)
     if job.cylinder and (row_count > 1 or len(job.groups) > 1):
         turned, length = around(job, head, row_count, staggered)
         depth = turned * length
     yield finish(dict(item, reasons=reasons, k=k, stack=stack, heads_across=heads,
                       staggered=staggered, total=total,
-                      rows=row_count, depth=depth, stations=turned,
+                      rows=row_count, depth=depth, stations=turned, swath=swath, head_pitch=step,
                       family=family,
                       active=job.width * item["along_n"] * stack * item["lines"],
                       allowed=allowed, use=column / stack / allowed, per_nozzle=column / stack,

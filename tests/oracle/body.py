@@ -2,13 +2,9 @@
 
 import math
 
-from quantity import ceil
+from quantity import ceil, floor
 
 GAP, ROW_GAP, SHARE = 0.5e-3, 10e-3, 0.75
-
-
-def floor(value):
-    return math.floor(value + 1e-9 * max(1.0, abs(value)))
 
 
 def around(job, head, row_count, bank):

@@ -1,6 +1,8 @@
 """Holds the program's JSON against the oracle's answer: a list of differences, each (kind,
 text)."""
 
+import math
+
 from ink import cover
 from quantity import INCH
 
@@ -60,7 +62,8 @@ class Comparison:
         return [(i["group"].head["name"], i["group"].mode["name"], i["family"], i["k"], i["stack"],
                  i["lines"],
                  i["heads_across"], i["total"], float("%.9g" % (i["along_n"] * INCH)),
-                 float("%.9g" % (i["along_m"] * INCH)), [n + 1 for n in i["levels"]])
+                 float("%.9g" % (i["along_m"] * INCH)), "%.6f" % math.degrees(i.get("tilt", 0.0)),
+                 [n + 1 for n in i["levels"]])
                 for i in station.items]
 
     @staticmethod
@@ -75,6 +78,7 @@ class Comparison:
                           g["scan"]["heads_per_colour"] if "scan" in g else g["heads_across"],
                           g["heads_total"],
                           float("%.9g" % lattice[0]), float("%.9g" % lattice[1]),
+                          "%.6f" % g.get("tilt_deg", 0.0),
                           [dot["levels_used"] for dot in g["dots"]]))
         return found
 
@@ -112,6 +116,8 @@ class Comparison:
             "speed_limit_m_per_s": item["limit"],
             "native_npi": base.native * INCH, "footprint_mm": item["depth"] * 1e3,
         }
+        if not item["scan"]:
+            expected.update(swath_mm=item["swath"] * 1e3, head_pitch_mm=item["head_pitch"] * 1e3)
         for key, value in expected.items():
             self.number("chosen." + key, group[key], value)
         self.equal("chosen.channels", group["channels"],

@@ -3,7 +3,7 @@ the method."""
 
 import math
 
-from quantity import INCH
+from quantity import INCH, floor
 
 SOFT = 0.90
 STROKE = {"regular": 0.085, "bold": 0.13, "serif": 0.03}
@@ -137,7 +137,7 @@ class Job:
     def module_printed(self, axis, resolution):
         """(dots, module printed [m], within the symbol's range) on a lattice of that resolution."""
         low, high = (limit * 1e-3 for limit in MODULE[self.symbol])
-        dots = max(1, int(self.module * resolution + 0.5))
+        dots = max(1, floor(self.module * resolution + 0.5))
         for dots in (dots, dots + 1 if dots / resolution < low else dots - 1):
             printed = dots / resolution
             if dots >= 1 and low * (1 - 1e-9) <= printed <= high * (1 + 1e-9):

@@ -19,6 +19,7 @@ class Maker:
                         "scanning", "film",
                         "plain")[seed % 10]
         self.seed = seed
+        self.tilting = random.Random("tilt %d" % seed)
         self.family = self.pick(FAMILIES[:3] if self.profile == "film" else FAMILIES)
         self.room = self.maybe(0.3, (22, 28, 32)) or 25
 
@@ -64,11 +65,17 @@ class Maker:
             "drops": "; ".join("%g pL" % drop for drop in drops),
             "frequency": "; ".join("%g kHz" % f for f in ratings),
             "grey_method": self.maybe(0.4, ("amplitude", "subdrops")),
+            "row_places": self.places(rows),
         }
         lines = "".join("      <%s>%s</%s>\n" % (k, v, k) for k,
                         v in values.items() if v is not None)
         swath = int(values["nozzles"]) / native * 25.4
         return '    <mode name="%s">\n%s    </mode>\n' % (name, lines), swath
+
+    def places(self, rows):
+        """Of rows along the motion: in one line, or so that some angles print them evenly."""
+        step = self.tilting.choice((0, 0, 0, 0, 0.002, 0.05, 0.5, 1.1))
+        return "; ".join("%g mm" % (step * row) for row in range(rows))
 
     def head(self, number):
         pick, maybe = self.pick, self.maybe
@@ -101,6 +108,8 @@ class Maker:
             "life_drops": maybe(0.2, ("20000000000", "200000000000")),
             "purge": maybe(0.85, ("1 mL", "2.5 mL", "6 mL")),
             "avoid": maybe(0.1, ("9..11 kHz", "17..19 kHz")),
+            "tilts": self.tilting.choice(("yes",) * 8 + ("no", None)),
+            "nozzle_delay": self.tilting.choice(("yes", "no", None)),
             "board": maybe(0.9, ("B1", "B2")), "supply": maybe(0.8, ("S1", "S2", "S3")),
         }
         return self.fields("head", "H%d" % number, values, "".join(text for text, _ in modes))
@@ -209,7 +218,20 @@ class Maker:
         values["levels"] = maybe(0.25, (2, 3, 4))
         values["solids"] = maybe(0.1, ("no", "yes"))
         values["margin"] = maybe(0.15, ("2 mm", "5 mm"))
+        self.between_heads(values)
         return values
+
+    def between_heads(self, values):
+        """Now and then asks for what lies between the resolutions of most heads, so that it takes a
+        tilt or a second head; without solids, which would keep most drops out."""
+        if self.profile == "scanning" or self.tilting.random() < 0.45:
+            return
+        for key in ("smallest_feature", "smallest_text", "typeface", "text_quality", "barcode_symbol",
+                    "barcode_module", "barcode_direction"):
+            values.pop(key, None)
+        values["resolution"] = self.tilting.choice((
+            "220 dpi", "250 dpi", "330 dpi", "450 dpi", "500 x 300 dpi", "270 x 540 dpi"))
+        values["solids"] = "no"
 
     def colours(self):
         """Colour sections with their inks."""

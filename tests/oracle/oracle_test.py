@@ -28,6 +28,7 @@ import ordered                                   # noqa: E402
 import reading                                   # noqa: E402
 import search                                    # noqa: E402
 import station                                   # noqa: E402
+import tilt                                      # noqa: E402
 from quantity import INCH, ceil                  # noqa: E402
 
 PROGRAM = os.environ.get("SWATHSPEC", str(FOLDER.parents[1] / ".build/release/swathspec"))
@@ -92,7 +93,8 @@ class Agreement(unittest.TestCase):
         self.assertLessEqual(counts["excused combination"], PAIRS // 10)
         if WHOLE:
             for kind, least in (("infeasible", 100), ("scanning", 50), ("unpriced", 50),
-                                ("groups", 100), ("round a body", 10)):
+                                ("groups", 100), ("round a body", 10), ("tilted chosen", 12),
+                                ("tilted ranked", 30)):
                 self.assertGreaterEqual(counts[kind], least, kind)
 
     @staticmethod
@@ -104,6 +106,9 @@ class Agreement(unittest.TestCase):
         counts["unpriced"] += bool(document.get("bom_unpriced"))
         counts["groups"] += len(ours.job.groups) > 1
         counts["round a body"] += any("round" in group for group in chosen)
+        counts["tilted chosen"] += any(group["family"] == "tilted" for group in chosen)
+        counts["tilted ranked"] += any(item["family"] == "tilted" for one in ours.accepted
+                                       for item in one.items)
         counts["stations of the oracle"] += len(ours.accepted)
         counts["excused combination"] += compared.excused
 
@@ -185,6 +190,24 @@ class Worked(unittest.TestCase):
         head = {"overlap": 1.5e-3, "body_width": 70e-3}
         heads, _, step, rows = arrange.across(job, head, mode)
         self.assertEqual((heads, round(step * 360 / INCH), rows), (8, 977, 2))
+
+    # method.md, worked cases: two rows of 180 npi, 0.5 mm apart, at 30 degrees: the second row 66.7
+    # or 55.5 um from the first, 61.1 ideal; a tenth off is the most
+    def test_tilt(self):
+        mode = {"row_pitch": 180 / INCH, "row_offsets": [0.0, 0.5], "row_places": [0.0, 0.5e-3]}
+        angle = math.radians(30)
+        self.assertTrue(tilt.evenly(mode, 360 / INCH, angle))
+        self.assertTrue(tilt.evenly(mode, 360 / INCH, -angle))
+        mode["row_places"] = [0.0, 0.512e-3]     # 6.9 um more: beyond a tenth of 61.1 um
+        self.assertFalse(tilt.evenly(mode, 360 / INCH, angle))
+
+    # right triangle 3, 4, 5: 360 npi print 600 at a cosine of 0.6, nozzles a line of 450 apart
+    def test_tilted_lattice(self):
+        job = type("Job", (), {"required": (600 / INCH, 3600 / INCH)})
+        found = tilt.angles(job, {}, {"row_pitch": 360 / INCH}, 360 / INCH, 1)
+        self.assertEqual(["%.9f" % math.degrees(angle) for angle in found], ["53.130102354"])
+        lines = tilt.printable({}, 360 / INCH, found[0], [400 / INCH, 451 / INCH], 1000 / INCH)
+        self.assertEqual([round(value * INCH, 6) for value in lines], [450, 900])
 
     def test_ceiling(self):                      # method.md: 150 kHz over 50 kHz is 3, never 4
         self.assertEqual((ceil(150e3 / 50e3), ceil(3.0000000001), ceil(3.001)), (3, 3, 4))

@@ -1,6 +1,7 @@
 """Texts with units to SI numbers and money to minor units, for what the generator writes and the
 samples hold."""
 
+import math
 import re
 from decimal import Decimal, ROUND_HALF_UP
 
@@ -77,6 +78,11 @@ def ceil(value):
     least = value - 1e-9 * max(1.0, abs(value))
     whole = int(least)
     return whole if whole >= least else whole + 1
+
+
+def floor(value):
+    """The greatest integer <= value, with that tolerance."""
+    return math.floor(value + 1e-9 * max(1.0, abs(value)))
 
 
 def above(value, limit):

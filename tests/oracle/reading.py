@@ -8,7 +8,7 @@ SPANS = {"viscosity_window", "tension_window", "avoid", "speed", "throw_distance
          "throughput_span",
          "air_temperature", "surface_tension"}
 WORDS = {"maker", "part_number", "designation", "provenance", "serviceable", "waveform", "joins",
-         "recirculates", "board", "supply", "drop_speed_at", "kind", "per", "mercury",
+         "tilts", "nozzle_delay", "recirculates", "board", "supply", "drop_speed_at", "kind", "per", "mercury",
          "grey_method",
          "id", "title", "currency", "ink", "family", "form", "typeface", "text_quality",
          "barcode_symbol", "barcode_direction", "solids", "settles", "absorbency", "material",
@@ -37,7 +37,7 @@ def value_of(section, key, text):
         return text
     if key in LISTS:
         return [item.strip() for item in text.split(";")]
-    if key in ("drops", "frequency", "row_offsets"):
+    if key in ("drops", "frequency", "row_offsets", "row_places"):
         return [number(item)[0] for item in text.split(";")]
     if key in SPANS:
         return span(text)

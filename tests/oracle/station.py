@@ -371,9 +371,9 @@ class Station(Buyer):
 
     @property
     def order(self):
-        """The last keys: order of the catalogue, mode, k, m, R_m."""
+        """The last keys: order of the catalogue, mode, k, m, R_m, t."""
         return ([i["order"][0] for i in self.items], [i["order"][1] for i in self.items],
-                [(i["k"], i["stack"], i["along_m"]) for i in self.items])
+                [(i["k"], i["stack"], i["along_m"], i.get("tilt", 0.0)) for i in self.items])
 
     def late_reasons(self):
         """Gates of stage B."""

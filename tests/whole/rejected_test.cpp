@@ -17,7 +17,7 @@ constexpr std::uint64_t runs = 40;
 /// What was looked at, so that a test of nothing fails.
 struct Seen {
   int chosen = 0, rejected = 0, alternatives = 0;
-  int interleaved = 0, stacked = 0, scanning = 0, staggered = 0, joined = 0;
+  int interleaved = 0, stacked = 0, scanning = 0, staggered = 0, joined = 0, tilted = 0;
 };
 
 void count(const calc::Group& group, Seen& seen) {
@@ -26,6 +26,7 @@ void count(const calc::Group& group, Seen& seen) {
   seen.scanning += group.scan ? 1 : 0;
   seen.staggered += group.family == calc::Family::staggered ? 1 : 0;
   seen.joined += group.family == calc::Family::joined ? 1 : 0;
+  seen.tilted += group.family == calc::Family::tilted ? 1 : 0;
 }
 
 void verify(const calc::Request& request, const calc::Catalogue& catalogue, Seen& seen) {
@@ -91,6 +92,7 @@ TEST_CASE("heads left out and arrangements chosen for the samples hold by the te
   CHECK(seen.scanning > 0);
   CHECK(seen.staggered > 0);
   CHECK(seen.joined > 0);
+  CHECK(seen.tilted > 0);
 }
 
 TEST_CASE("heads left out and arrangements chosen hold on catalogues made by number") {

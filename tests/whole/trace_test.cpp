@@ -127,6 +127,7 @@ bool may_lack_unit(const RecordedStep& step) {
                                           "heads_total",
                                           "positions",
                                           "rows",
+                                          "tilt_lines",
                                           "round_fit",
                                           "round_stations",
                                           "round_rows",
@@ -197,6 +198,17 @@ const std::string two_lattices =
     "head.A.families = uv\nhead.B.families = aqueous\nhead.B.mode.grey.row_pitch = 112.5 npi\n"
     "head.B.mode.grey.nozzles = 1284\nimage.registration = 400 um\n";
 
+/// Two rows that stand apart print unevenly when the head is tilted.
+const std::string tilted =
+    "image.resolution = 400 x 600 dpi\nhead.A.tilts = yes\nhead.A.mode.grey.row_pitch = 180 npi\n"
+    "head.A.mode.grey.row_offsets = 0; 0.5\nhead.A.mode.grey.row_places = 0 mm; 0.57 mm\n"
+    "head.A.nozzle_delay = yes\nhead.A.field_depth = 0.2 mm\nsubstrate.dot_diameter = 90 um\n";
+
+/// At 36.87 degrees the nozzles of one row of 360 per inch print a line of 600 apart.
+const std::string tilted_by_lines =
+    "image.resolution = 440 x 600 dpi\nhead.A.tilts = yes\nhead.A.mode.grey.row_pitch = 360 npi\n"
+    "head.A.mode.grey.row_offsets = 0\nsubstrate.dot_diameter = 90 um\n";
+
 std::vector<Path> paths() {
   return {
       {two_lattices, "g1.carriage_advance", "gcd with s_i = 1"},
@@ -206,6 +218,11 @@ std::vector<Path> paths() {
        "g1.sagitta_across", "(c/2)^2"},
       {"line.encoder_step = 5 um\nimage.length = 300 mm\n", "g1.encoder_residue", "1000*L*y"},
       {"-ink.black.density\n-ink.cyan.density\n", "g1.small.tau", "rho"},
+      {tilted, "g1.tilt_widest", "max(u_1+100-u_2,u_2-u_1)*254/R_row*cos(t*pi/180)"},
+      {tilted, "g1.tilt", "acos(k*R_0/R_q)"},
+      {tilted, "g1.dot.nozzle.tilt", "max(x_w-p,p-x_n)"},
+      {tilted_by_lines, "g1.tilt", "asin(j*R_0/R_m)"},
+      {tilted_by_lines + "-head.A.overlap\n", "g1.overlap", "n_o*p_0"},
   };
 }
 

@@ -10,6 +10,10 @@ const std::string aqueous =
 const std::string cylinder = "product.form = cylinder\nproduct.diameter = 80 mm\n";
 const std::string one_rating = "head.A.mode.grey.frequency = 40 kHz\n";
 const std::string second_board = "board.DB2.heads = 1\nboard.DB2.price = 100 EUR\n";
+/// Between what one head prints and what two interleaved print.
+const std::string to_tilt =
+    "image.resolution = 700 x 600 dpi\nhead.A.tilts = yes\nhead.A.nozzle_delay = yes\n"
+    "head.A.mode.grey.row_places = 0 mm; 0 mm; 0 mm; 0 mm\n";
 const std::string second_supply = "supply.IS2.heads = 1\nsupply.IS2.price = 100 EUR\n";
 
 std::vector<FieldRow> common_rows(const std::string& element, const std::string& both) {
@@ -34,6 +38,8 @@ std::vector<FieldRow> body_rows() {
       {"head.NAME.field_depth", "5 mm", "8 mm", "tests", cylinder, ""},
       {"head.NAME.joins", "no", "yes", "chosen", "", ""},
       {"head.NAME.overlap", "0.5 mm", "5 mm", "chosen", "", ""},
+      {"head.NAME.tilts", "yes", "no", "chosen", to_tilt, ""},
+      {"head.NAME.nozzle_delay", "yes", "no", "chosen", to_tilt, ""},
       {"head.NAME.nozzle_diameter", "30 um", "20 um", "warnings",
        "ink.black.particle_size = 0.5 um\n", ""},
       {"head.NAME.drop_speed", "6 m/s", "8 m/s", "placement", "", ""},
@@ -72,6 +78,8 @@ std::vector<FieldRow> mode_rows() {
       {"head.NAME.mode.NAME.colours", "1", "2", "chosen", "", ""},
       {"head.NAME.mode.NAME.row_pitch", "150 npi", "180 npi", "chosen", "", ""},
       {"head.NAME.mode.NAME.row_offsets", "0; 0.25; 0.5; 0.75", "0; 0.5", "chosen", "", ""},
+      {"head.NAME.mode.NAME.row_places", "0 mm; 0 mm; 0 mm; 0 mm", "0 mm; 0.02 mm; 0 mm; 0 mm",
+       "chosen", to_tilt, ""},
       {"head.NAME.mode.NAME.nozzles", "1280", "2560", "chosen", "", ""},
       {"head.NAME.mode.NAME.drops", "5 pL; 10 pL; 15 pL", "6 pL; 12 pL; 18 pL", "chosen", "", ""},
       {"head.NAME.mode.NAME.frequency", "40 kHz; 30 kHz; 25 kHz", "4 kHz; 3 kHz; 2 kHz", "chosen",

@@ -79,8 +79,25 @@ void verify_counts(const Group& g, const Head& head, const HeadMode& mode) {
   CHECK(g.places.size() == static_cast<std::size_t>(g.heads_total));
   CHECK(g.dots.size() == g.channels.size());
   if (g.scan) CHECK(g.scan->heads_per_colour == g.heads_across);
-  const bool joins = head.joins && head.joins->value;
+  const bool joins = head.joins && head.joins->value && g.family != Family::tilted;
   if (joins || g.heads_across == 1) CHECK(g.rows_staggered == 1);
+}
+
+constexpr double pi = 3.14159265358979323846;
+
+/// How far a head stands turned [rad].
+double tilt_of(const HeadPlace& place) { return place.rotation_deg * pi / 180; }
+bool is_straight(double angle) { return std::abs(angle) < slack; }
+
+/// Length along the line of the corners of a body as it stands [m].
+double depth_of(const Head& head, double angle) {
+  double most = 0;
+  for (const double side : {-0.5, 0.5}) {
+    const double x = head.body_width ? side * head.body_width->value.si() : 0;
+    const double y = 0.5 * head.body_depth->value.si();
+    most = std::max(most, std::abs(x * std::sin(angle) + y * std::cos(angle)));
+  }
+  return 2 * most;
 }
 
 /// Heads of one bank, side by side, reach from the first pitch to the end of the width in steps no
@@ -98,13 +115,18 @@ void verify_bank(const std::vector<HeadPlace>& bank, const Group& g, double widt
   }
 }
 
-/// Bodies that stand in one row do not touch.
+/// Bodies that stand in one row do not touch; slanted ones neither beside nor behind each other.
 void verify_bodies(const std::vector<HeadPlace>& bank, const Head& head) {
-  if (!head.body_width || (head.joins && head.joins->value)) return;
+  const double angle = tilt_of(bank.front());
+  if (!head.body_width || (head.joins && head.joins->value && is_straight(angle))) return;
   for (const HeadPlace& a : bank) {
     for (const HeadPlace& b : bank) {
       if (&a == &b || std::abs((a.y - b.y).si()) > slack || a.station != b.station) continue;
-      CHECK(not_above(head.body_width->value.si(), std::abs((a.x - b.x).si())));
+      const double apart = std::abs((a.x - b.x).si());
+      const bool beside = not_above(head.body_width->value.si(), apart * std::cos(angle));
+      const bool behind = !is_straight(angle) &&
+                          not_above(head.body_depth->value.si(), apart * std::sin(std::abs(angle)));
+      CHECK((beside || behind));
     }
   }
 }
@@ -136,9 +158,10 @@ void verify_rows(const Group& g, const Head& head) {
   std::vector<double> rows;
   for (const HeadPlace& place : g.places) rows.push_back(place.y.si());
   std::sort(rows.begin(), rows.end());
+  const double depth = depth_of(head, rows.empty() ? 0 : tilt_of(g.places.front()));
   for (std::size_t i = 1; i < rows.size(); ++i) {
     const double step = rows[i] - rows[i - 1];
-    if (step > slack) CHECK(not_above(head.body_depth->value.si(), step));
+    if (step > slack) CHECK(not_above(depth, step));
   }
 }
 
@@ -157,15 +180,45 @@ void verify_places(const Group& g, const Head& head, const Request& r) {
   }
 }
 
+/// Every row of a head reaches over the swath, in steps of its pitch as it projects, and none of
+/// its nozzles is more than a tenth of that off.
+void verify_swath(const Group& g, const HeadMode& mode, double angle) {
+  std::vector<double> offsets{0};
+  if (mode.row_offsets) offsets = mode.row_offsets->value;
+  const double row_pitch = 1 / mode.row_pitch->value.si();
+  const double plate = g.nozzles / g.native.si();
+  double first = -1;
+  double last = 1;
+  std::vector<double> seen;
+  for (std::size_t row = 0; row < offsets.size(); ++row) {
+    const double place = mode.row_places ? mode.row_places->value.at(row).si() : 0;
+    const double shift = -place * std::sin(angle);
+    first = std::max(first, shift);
+    last = std::min(last, plate * std::cos(angle) + shift);
+    const double at = offsets[row] * row_pitch * std::cos(angle) + shift;
+    const double period = row_pitch * std::cos(angle);
+    seen.push_back(at - std::floor(at / period + slack) * period);
+  }
+  CHECK(not_above(g.swath.si(), last - first));
+  if (is_straight(angle)) CHECK(g.swath.si() == doctest::Approx(plate).epsilon(slack));
+  if (is_straight(angle)) return;
+  std::sort(seen.begin(), seen.end());
+  seen.push_back(seen.front() + row_pitch * std::cos(angle));
+  for (std::size_t i = 1; i < seen.size(); ++i) {
+    CHECK(not_above(std::abs(seen[i] - seen[i - 1] - g.pitch.si()), 0.1 * g.pitch.si()));
+  }
+}
+
 void verify_lattice(const Group& g, const HeadMode& mode) {
   const double native = native_of(mode);
   CHECK(g.native.si() ==
         doctest::Approx(native).epsilon(0.011));  // equal within 1 % counts as equal
   const double nozzle_axis = g.scan ? g.resolution_along.si() : g.resolution_across.si();
-  const double steps = nozzle_axis / g.native.si();
+  const double angle = g.places.empty() ? 0 : tilt_of(g.places.front());
+  const double steps = nozzle_axis / g.native.si() * std::cos(angle);
   CHECK(steps == doctest::Approx(std::round(steps)).epsilon(slack));
   if (!g.scan) CHECK(std::lround(steps) == g.interleave);
-  CHECK(g.swath.si() == doctest::Approx(g.nozzles / g.native.si()).epsilon(slack));
+  verify_swath(g, mode, angle);
 }
 
 /// The catalogue's rating for the highest level used: none above the first is ever allowed.
