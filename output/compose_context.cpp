@@ -272,7 +272,12 @@ std::string Context::reason_of(const calc::Reason& reason, const std::string& gr
     values.set("TEMPERATURE", measure(*reason.known_to_degc, "degC"));
     return templates.words(language_, "reason." + reason.code + ".known_to", values);
   }
-  return templates.words(language_, variant("reason." + reason.code, reason.subject), values);
+  const std::string key = "reason." + reason.code;
+  std::string worded = templates.words(language_, variant(key, reason.subject), values);
+  const std::string first = key + ".first";
+  if (reason.field.empty() || !has_words(first)) return worded;
+  values.set_markup("FIELD", field(reason.field));
+  return worded + " " + templates.words(language_, first, values);
 }
 
 std::string Context::reason(const calc::Reason& reason) const {

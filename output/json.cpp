@@ -191,6 +191,7 @@ Json reason_json(const calc::Reason& reason) {
               {"subject", reason.subject},
               {"at_least", reason.at_least}};
   json_set(object, "known_to_degc", reason.known_to_degc);
+  json_set(object, "field", reason.field);
   return object;
 }
 
