@@ -1,6 +1,7 @@
 // What the reasons of heads left out, and conditions, say beside their figures.
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <string>
 #include <utility>
 
@@ -47,4 +48,19 @@ TEST_CASE("a placement that no head keeps names the term to be improved first, i
   }
   CHECK(holds(output::figures_of(made.specification, made.request),
               R"("field":"line.mount_tolerance")"));
+}
+
+TEST_CASE("a condition that an assumption brings reads as that condition does, with the value") {
+  const whole::Case made = whole::case_of(
+      "-line.air_temperature\nink.black.viscosity = 10 mPa.s at 32 degC\n"
+      "ink.cyan.viscosity = 10 mPa.s at 32 degC\n");
+  const auto& all = made.specification.conditions;
+  const auto arising = std::find_if(all.begin(), all.end(), [](const auto& n) {
+    return n.code == "assumption_condition" && n.field == "line.air_temperature";
+  });
+  REQUIRE(arising != all.end());
+  const output::Context context(made.specification, made.request.request, whole::templates());
+  const std::string text = context.notice("condition", *arising);
+  CHECK(holds(text, "with the value 32\u00A0\u00B0C"));
+  CHECK(holds(text, "The viscosity of ink black is known only away from the jetting temperature"));
 }
