@@ -54,6 +54,10 @@ void ask_image(Job& job) {
   if (!image.viewing_distance && !image.resolution) {
     add(job, "q_viewing", "image.viewing_distance", "resolution_across_dpi", choice - 5);
   }
+  if (!share_known(job)) {
+    const char* field = image.length ? "product.pitch" : "image.length";
+    add(job, "q_printed_share", field, P::printed_share, money + 3);
+  }
   if (r.colours.empty()) add(job, "q_colours", "colour.NAME.kind", "heads_total", choice + 10);
   if (job.module && job.symbol == nullptr) {
     add(job, "q_barcode_symbol", "image.barcode_symbol", "resolution_across_dpi", physics);
@@ -93,6 +97,9 @@ void ask_line(Job& job) {
   }
   if ((job.scanning || !line.mode) && !line.indexing) {
     add(job, "q_indexing", "line.indexing", "family", choice);
+  }
+  if (job.radius && !job.request->product.axis) {
+    add(job, "q_axis", "product.axis", "heads_total", choice + 3);
   }
   const Given<Length>& diameter = job.request->product.diameter;
   if (image_meets_itself(job) && diameter->spread != Spread::uncertain) {
