@@ -116,6 +116,15 @@ void ask_line(Job& job) {
   }
 }
 
+/// A dryer warms what it dries, lamps what they cure; the mass of bodies is asked for by the piece.
+void ask_mass(Job& job) {
+  const bool dried = std::any_of(job.channels.begin(), job.channels.end(),
+                                 [](const Channel& c) { return c.family == InkFamily::aqueous; });
+  const bool bodies = job.radius || job.radius_across;
+  add(job, bodies ? "q_body_mass" : "q_area_mass", "substrate.area_mass",
+      dried ? "electrical_kw" : "web_degc", dried ? money + 4 : detail + 3);
+}
+
 void ask_substrate(Job& job) {
   const Substrate& s = job.request->substrate;
   if (!s.material && !s.absorbency) {
@@ -135,9 +144,7 @@ void ask_substrate(Job& job) {
   if (heated && !s.temperature_limit) {
     add(job, "q_temperature_limit", "substrate.temperature_limit", "electrical_kw", detail);
   }
-  if (heated && !s.area_mass) {
-    add(job, "q_area_mass", "substrate.area_mass", "web_degc", detail + 3);
-  }
+  if (heated && !s.area_mass) ask_mass(job);
 }
 
 /// What the table of solvents does not say of an ink is asked of its maker.

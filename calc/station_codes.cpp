@@ -85,6 +85,7 @@ constexpr std::array notes{
     std::string_view("ink_family_unknown"),      // ink
     std::string_view("lel_monitoring"),          // share [%]; [subject "monitored"]
     std::string_view("static"),                  // ["moving": speed [m/min]]; "eu"
+    std::string_view("static_possible"),         // ["named": material]; "eu"
     std::string_view("static_solvent"),          // none
     std::string_view("aqueous_ink"),             // peak [mL/h], ml_per_hour [mL/h]
     std::string_view("aqueous_rest"),            // ink, share [%] that is no water

@@ -158,6 +158,7 @@ std::vector<std::string> code_cases() {
       "product.form = cylinder\nproduct.diameter = 8 mm",
       "product.form = cylinder\nproduct.diameter = 80 mm",
       "product.form = cylinder\nproduct.diameter = 80 mm\n-image.length",
+      "product.form = cylinder\nproduct.diameter = 80 mm\n-substrate.area_mass",
       "product.form = cylinder\nproduct.diameter = 80 mm +- 0.2 mm\n-image.length",
       round_body,
       // Limits and wishes.
