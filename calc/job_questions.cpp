@@ -33,6 +33,7 @@ void add(Job& job, const char* code, std::string field, P stands_in, double weig
   q.effect = effect_of(job, stands_in);
   q.assumed = job.parameters[stands_in];
   q.unit = unit_of(job, stands_in);
+  q.parameter = row.key;
   if (row.low < row.high) {
     q.low = row.low;
     q.high = row.high;
