@@ -117,7 +117,7 @@ constexpr std::array notes{
 
 constexpr std::array warnings{
     std::string_view("price_stale"),               // row, price_date, age [d]
-    std::string_view("price_currency"),            // row, currency, wanted
+    std::string_view("price_currency"),            // row, currency, wanted, prices; ["several"]
     std::string_view("ink_unpriced"),              // ink: running cost stands without it
     std::string_view("power_unknown"),             // row: energy cost stands without it
     std::string_view("spares_without_lead_time"),  // row: spares reckoned without it
