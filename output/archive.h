@@ -79,6 +79,7 @@ class Archive {
   /// Writes the work data when they changed; sources whose issues are no longer there go.
   void save();
 
+  const std::string& folder() const { return folder_; }
   std::string path(std::string_view name) const { return join_path(folder_, name); }
   std::optional<Part> part() const { return part_; }
 

@@ -275,9 +275,23 @@ void Issuer::issue_into(Outcome& outcome, const BatchJob& job) const {
   if (!issued) return;
   append(outcome.findings, issued->findings);
   outcome.frames = issued->frames;
+  tell_order(outcome, job);
   if (supersedes) archive_.supersede(issued->stem);
   archive_.store(*issued);
   outcome.status = Status::issued;
+}
+
+void Issuer::tell_order(Outcome& outcome, const BatchJob& job) const {
+  if (earlier_ == nullptr) return;
+  const auto ahead = earlier_->ahead(archive_.folder(), outcome.id, outcome.revision, outcome.date);
+  if (!ahead) return;
+  const bool revision = revision_before(outcome.revision, split_stem(*ahead).value().revision);
+  outcome.findings.push_back(finding_at(
+      goes_back, id_place(job.request().request),
+      outcome.stem + " is issued after " + *ahead +
+          (revision ? ", a higher revision" : ", a later date"),
+      "raise the revision and the date above what went out where this issue is to replace it"));
+  outcome.findings.back().field = revision ? "request.revision" : "request.date";
 }
 
 void Issuer::refuse(Outcome& outcome, const BatchJob& job) const {
