@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "calc/calculate_inputs.h"
+#include "calc/chance.h"
 #include "calc/checks.h"
 #include "calc/edges.h"
 #include "calc/ink_state.h"
@@ -189,6 +190,7 @@ Specification calculate(const Request& request, const Catalogue& catalogue,
   spec.safety = safety_notes(job, catalogue, spec.chosen, spec.station ? &*spec.station : nullptr);
   append(later_questions(job, catalogue, spec), questions);
   spec.questions = ranked(questions);
+  if (spec.verdict == Verdict::infeasible) rank_by_chance(job, catalogue, spec.questions);
   if (const auto taken = throw_taken(job, catalogue, spec.chosen)) tell_throw(*taken, spec);
   add_inputs(job, catalogue, spec);
   spec.trace = trace(job, catalogue, spec);

@@ -104,16 +104,36 @@ std::optional<int> days_between(std::string_view from, std::string_view to) {
   return *last - *first;
 }
 
+namespace {
+
+/// One warning a currency: the first price in it, and how many there are.
+void currency_warning(const Job& job, const Row& row, std::vector<Notice>& to) {
+  const std::string name = row.element + "." + row.name;
+  const std::string& currency = row.price->value.currency;
+  for (Notice& known : to) {
+    if (known.code != "price_currency") continue;
+    if (std::get<std::string>(known.args.at(1).value) != currency) continue;
+    const double prices = std::get<double>(known.args.at(3).value);
+    known.args.at(3).value = prices + 1;
+    if (prices < 2) known.args.push_back({"subject", "several", ""});
+    return;
+  }
+  to.push_back({"price_currency",
+                {{"row", name, ""},
+                 {"currency", currency, ""},
+                 {"wanted", job.currency, ""},
+                 {"prices", 1.0, ""}},
+                name + ".price",
+                {row.price->origin}});
+}
+
+}  // namespace
+
 void price_warnings(const Job& job, const Row& row, std::vector<Notice>& to) {
   if (!row.price) return;
   const std::string name = row.element + "." + row.name;
   if (row.price->value.currency != job.currency) {
-    to.push_back({"price_currency",
-                  {{"row", name, ""},
-                   {"currency", row.price->value.currency, ""},
-                   {"wanted", job.currency, ""}},
-                  name + ".price",
-                  {row.price->origin}});
+    currency_warning(job, row, to);
     return;
   }
   if (!row.price_date) return;

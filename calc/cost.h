@@ -28,7 +28,8 @@ std::vector<CostTerm> cost_terms(const Cost& cost);
 /// is no date.
 std::optional<int> days_between(std::string_view from, std::string_view to);
 
-/// Warnings about the prices of a row: stale, or in another currency. Appends to `to`.
+/// Warnings about the prices of a row: stale, or in another currency, which is told once for all of
+/// `to`. Appends to `to`.
 void price_warnings(const Job& job, const Row& row, std::vector<Notice>& to);
 
 }  // namespace calc

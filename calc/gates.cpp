@@ -219,8 +219,8 @@ Finding unknown(std::string_view code, std::string_view section, std::string_vie
 }
 
 Reason to_reason(const Finding& f, const std::string& group) {
-  return {std::string(f.code), group,      std::string(f.subject), f.value, f.limit,
-          std::string(f.unit), f.at_least, f.known_to_degc};
+  return {std::string(f.code), group,      std::string(f.subject), f.value,  f.limit,
+          std::string(f.unit), f.at_least, f.known_to_degc,        key_of(f)};
 }
 
 Notice to_notice(const Finding& f) {

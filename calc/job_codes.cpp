@@ -13,7 +13,7 @@ constexpr std::array<std::string_view, 19> warnings{
     "jetting_windows",        "slow_ejection",   "splash",         "settles_by_figures",
     "impact_speed",           "web_air_drag",    "stroke_hue"};
 
-constexpr std::array<std::string_view, 51> questions{"q_width",
+constexpr std::array<std::string_view, 54> questions{"q_width",
                                                      "q_speed",
                                                      "q_pitch",
                                                      "q_ink_family",
@@ -63,7 +63,10 @@ constexpr std::array<std::string_view, 51> questions{"q_width",
                                                      "q_viscosity_hot",
                                                      "q_contact",
                                                      "q_flush",
-                                                     "q_cosolvent"};
+                                                     "q_cosolvent",
+                                                     "q_printed_share",
+                                                     "q_axis",
+                                                     "q_body_mass"};
 
 }  // namespace
 

@@ -108,6 +108,33 @@ bool image_meets_itself(const Job& job) {
   return at_least(job.length.high, job.request->product.diameter->value * pi);
 }
 
+namespace {
+
+/// A flat product of which image length or pitch is not known counts as printed all along.
+void resolve_share(Job& job) {
+  if (!share_known(job)) {
+    job.printed_share = assume(job, P::printed_share);
+  } else if (job.pitch.value > Length{} && job.length.value > Length{}) {
+    job.printed_share = std::min(1.0, job.length.value / job.pitch.value);
+  }
+}
+
+/// That the axis of a body lies across the line, where that is not said, is an assumption.
+void assume_axis(Job& job) {
+  Assumption a;
+  a.field = "product.axis";
+  a.text = "across";
+  a.effect = "heads_total";
+  a.source = "common practice, no source";
+  job.assumptions.push_back(std::move(a));
+}
+
+}  // namespace
+
+bool share_known(const Job& job) {
+  return job.radius || (job.request->image.length && job.request->product.pitch);
+}
+
 void resolve_geometry(Job& job) {
   const Request& r = *job.request;
   job.width = width_of(r);
@@ -124,13 +151,12 @@ void resolve_geometry(Job& job) {
   } else if (cylinder && r.product.diameter) {
     job.radius = served_low(*r.product.diameter) / 2;
     around = r.product.diameter->value * pi;
+    if (!r.product.axis) assume_axis(job);
   }
   job.length = r.image.length ? *r.image.length : derived(around);
   job.pitch =
       r.product.pitch ? *r.product.pitch : derived(around > Length{} ? around : job.length.value);
-  if (job.pitch.value > Length{} && job.length.value > Length{}) {
-    job.printed_share = std::min(1.0, job.length.value / job.pitch.value);
-  }
+  resolve_share(job);
   if (r.product.thickness_variation) {
     job.thickness_variation = r.product.thickness_variation->high;
   }

@@ -39,6 +39,7 @@ void resolve_economics(Job& job);         ///< hours, rates, currency (job.cpp)
 void ask(Job& job);                       ///< questions, ranked (job_questions.cpp)
 void find_missing(Job& job);              ///< what nothing can be answered without (job.cpp)
 bool rate_without_pitch(const Job& job);  ///< parts per time, but no way from part to part
+bool share_known(const Job& job);         ///< of the length that passes: how much is printed
 bool image_meets_itself(const Job& job);  ///< all round a body that turns under the heads
 
 }  // namespace calc

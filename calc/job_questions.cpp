@@ -33,6 +33,7 @@ void add(Job& job, const char* code, std::string field, P stands_in, double weig
   q.effect = effect_of(job, stands_in);
   q.assumed = job.parameters[stands_in];
   q.unit = unit_of(job, stands_in);
+  q.parameter = row.key;
   if (row.low < row.high) {
     q.low = row.low;
     q.high = row.high;
@@ -53,6 +54,10 @@ void ask_image(Job& job) {
   }
   if (!image.viewing_distance && !image.resolution) {
     add(job, "q_viewing", "image.viewing_distance", "resolution_across_dpi", choice - 5);
+  }
+  if (!share_known(job)) {
+    const char* field = image.length ? "product.pitch" : "image.length";
+    add(job, "q_printed_share", field, P::printed_share, money + 3);
   }
   if (r.colours.empty()) add(job, "q_colours", "colour.NAME.kind", "heads_total", choice + 10);
   if (job.module && job.symbol == nullptr) {
@@ -94,6 +99,9 @@ void ask_line(Job& job) {
   if ((job.scanning || !line.mode) && !line.indexing) {
     add(job, "q_indexing", "line.indexing", "family", choice);
   }
+  if (job.radius && !job.request->product.axis) {
+    add(job, "q_axis", "product.axis", "heads_total", choice + 3);
+  }
   const Given<Length>& diameter = job.request->product.diameter;
   if (image_meets_itself(job) && diameter->spread != Spread::uncertain) {
     add(job, "q_diameter", "product.diameter", "placement", physics);
@@ -107,6 +115,15 @@ void ask_line(Job& job) {
   if (!line.air_temperature) {
     add(job, "q_air_temperature", "line.air_temperature", P::room_c, detail);
   }
+}
+
+/// A dryer warms what it dries, lamps what they cure; the mass of bodies is asked for by the piece.
+void ask_mass(Job& job) {
+  const bool dried = std::any_of(job.channels.begin(), job.channels.end(),
+                                 [](const Channel& c) { return c.family == InkFamily::aqueous; });
+  const bool bodies = job.radius || job.radius_across;
+  add(job, bodies ? "q_body_mass" : "q_area_mass", "substrate.area_mass",
+      dried ? "electrical_kw" : "web_degc", dried ? money + 4 : detail + 3);
 }
 
 void ask_substrate(Job& job) {
@@ -128,9 +145,7 @@ void ask_substrate(Job& job) {
   if (heated && !s.temperature_limit) {
     add(job, "q_temperature_limit", "substrate.temperature_limit", "electrical_kw", detail);
   }
-  if (heated && !s.area_mass) {
-    add(job, "q_area_mass", "substrate.area_mass", "web_degc", detail + 3);
-  }
+  if (heated && !s.area_mass) ask_mass(job);
 }
 
 /// What the table of solvents does not say of an ink is asked of its maker.

@@ -62,7 +62,7 @@ void Judge::reach(const Search& search, const Part& part, const Arrangement& a,
 
 /// The failing gates of one group; its new figures go to `anew`.
 void Judge::regate(const Search& search, const GroupNeed& need, std::size_t part,
-                   std::vector<Candidate>& anew) {
+                   std::vector<Candidate>& anew, std::vector<Finding>* conditions) {
   Shape shape = parts_[part].shape;
   const Head& head = search.catalogue->heads[shape.head];
   Findings findings;
@@ -80,6 +80,9 @@ void Judge::regate(const Search& search, const GroupNeed& need, std::size_t part
     if (inputs) a.flight = flights_.of(*inputs);
     if (a.scan || !shape.scanning) anew.push_back({a, to_group(search, need, *facts, a, false)});
   }
+  if (conditions != nullptr) {
+    conditions->insert(conditions->end(), findings.conditions.begin(), findings.conditions.end());
+  }
   for (const Finding& f : findings.failures) {
     if (!of_carriage(a, f)) judged_.failing.push_back(to_reason(f, need.group->name));
   }
@@ -87,7 +90,8 @@ void Judge::regate(const Search& search, const GroupNeed& need, std::size_t part
 }
 
 /// The gates on the whole station of groups worked out anew.
-void Judge::gate_station(const Search& search, const std::vector<Candidate>& anew) {
+void Judge::gate_station(const Search& search, const std::vector<Candidate>& anew,
+                         std::vector<Finding>* conditions) {
   std::vector<const Candidate*> parts;
   parts.reserve(anew.size());
   for (const Candidate& c : anew) parts.push_back(&c);
@@ -96,14 +100,18 @@ void Judge::gate_station(const Search& search, const std::vector<Candidate>& ane
   size_again(*search.job, book_, judged_.groups, judged_.sizing);
   stand_pinning(judged_.sizing.pinning, judged_.groups);
   const Sized sized = sized_of(*search.job, judged_.groups, judged_.sizing);
-  for (const Finding& f : stations.gate(judged_.groups, sized, nullptr)) {
+  for (const Finding& f : stations.gate(judged_.groups, sized, conditions)) {
     judged_.failing.push_back(to_reason(f, {}));
   }
+  if (conditions != nullptr) station_conditions(*search.job, judged_.groups, *conditions);
 }
 
-const Judged& Judge::of(const Job& job) {
+const Judged& Judge::of(const Job& job, Conditions conditions) {
   judged_.failing.clear();
+  judged_.conditions.clear();
   judged_.groups.clear();
+  std::vector<Finding> found;
+  std::vector<Finding>* const to = conditions == Conditions::gathered ? &found : nullptr;
   const Search search = prepare(job, *catalogue_, book_);
   std::vector<Candidate> anew;
   for (const GroupNeed& need : search.groups) {
@@ -111,10 +119,11 @@ const Judged& Judge::of(const Job& job) {
       return *part.group == need.group->name;
     });
     if (same != parts_.end()) {
-      regate(search, need, static_cast<std::size_t>(same - parts_.begin()), anew);
+      regate(search, need, static_cast<std::size_t>(same - parts_.begin()), anew, to);
     }
   }
-  if (anew.size() == search.groups.size()) gate_station(search, anew);
+  if (anew.size() == search.groups.size()) gate_station(search, anew, to);
+  for (const Finding& f : found) judged_.conditions.push_back(to_notice(f));
   return judged_;
 }
 

@@ -15,9 +15,10 @@ struct Candidate;
 /// What came of one job.
 struct Judged {
   std::vector<Reason> failing;
-  std::vector<Group> groups;  ///< without the places of their heads; empty where the inputs no
-                              ///< longer tell what a group comes to
-  Sizing sizing;              ///< of these groups
+  std::vector<Notice> conditions;  ///< where they are asked for
+  std::vector<Group> groups;       ///< without the places of their heads; empty where the inputs no
+                                   ///< longer tell what a group comes to
+  Sizing sizing;                   ///< of these groups
 };
 
 /// Keeps the shape of groups (head, mode, interleave, stack, resolution) and works all else out
@@ -32,8 +33,10 @@ class Judge {
   /// All must outlive it. Throws std::logic_error where the catalogue lacks a head or mode.
   Judge(const Catalogue& catalogue, const std::string& currency, const std::vector<Group>& groups,
         Heads heads = Heads::planned);
+  /// Whether the conditions are gathered as well, which takes longer.
+  enum class Conditions { left, gathered };
   /// Holds until the next call.
-  const Judged& of(const Job& job);
+  const Judged& of(const Job& job, Conditions conditions = Conditions::left);
 
  private:
   struct Part {
@@ -44,8 +47,9 @@ class Judge {
   static void reach(const Search& search, const Part& part, const Arrangement& a,
                     std::vector<Reason>& failing);
   void regate(const Search& search, const GroupNeed& need, std::size_t part,
-              std::vector<Candidate>& anew);
-  void gate_station(const Search& search, const std::vector<Candidate>& anew);
+              std::vector<Candidate>& anew, std::vector<Finding>* conditions);
+  void gate_station(const Search& search, const std::vector<Candidate>& anew,
+                    std::vector<Finding>* conditions);
 
   const Catalogue* catalogue_;
   PriceBook book_;

@@ -41,6 +41,8 @@ struct Reason {
   /// The gate failed at this temperature, beyond which the ink's viscosity is not known though the
   /// head could be hotter.
   std::optional<double> known_to_degc = {};
+  /// The key of what to improve first, of a budget its largest term; empty where none is named.
+  std::string field = {};
 };
 
 }  // namespace calc

@@ -28,6 +28,7 @@ enum class P : std::size_t {
   cover_mean_varnish,
   cover_mean_primer,
   cover_peak,
+  printed_share,
   process_limit,
   film_white_um,
   film_varnish_um,

@@ -37,6 +37,7 @@ constexpr std::array<Parameter, rows> table{{
      practice},
     {P::cover_mean_primer, "assume.cover_mean_primer", "", 1.0, 0.80, 1.0, "ml_per_hour", practice},
     {P::cover_peak, "assume.cover_peak", "", 1.0, 1.0, 1.0, "ml_per_hour", practice},
+    {P::printed_share, "assume.printed_share", "", 1.0, 0.3, 1.0, "ml_per_hour", practice},
     {P::process_limit, "assume.process_limit", "", 2.4, 2.0, 3.0, "water_kg_per_h", practice},
     {P::film_white_um, "assume.film_white", "um", 10, 8, 15, "wet_film_um", practice},
     {P::film_varnish_um, "assume.film_varnish", "um", 10, 10, 100, "wet_film_um", practice},

@@ -35,6 +35,7 @@ Arg region_of(const Job& job);
 void uv_notes(const SafetyCase& c, std::vector<Notice>& to);         ///< safety_uv.cpp
 void vapour_notes(const SafetyCase& c, std::vector<Notice>& to);     ///< safety_vapour.cpp
 void machinery_notes(const SafetyCase& c, std::vector<Notice>& to);  ///< safety_machinery.cpp
+void static_notes(const SafetyCase& c, std::vector<Notice>& to);     ///< safety_static.cpp
 void waste_notes(const SafetyCase& c, std::vector<Notice>& to);      ///< safety_waste.cpp
 
 }  // namespace calc

@@ -232,21 +232,6 @@ void solvent_notes(const SafetyCase& c, std::vector<Notice>& to) {
   to.push_back({"static_solvent", {}, "ink.solvent", {}});
 }
 
-void static_note(const SafetyCase& c, std::vector<Notice>& to) {
-  if (c.job.absorbency != Absorbency::none) return;
-  const bool scans = std::any_of(c.groups.begin(), c.groups.end(),
-                                 [](const Group& g) { return g.scan.has_value(); });
-  const bool eu = region_of_job(c.job) == Region::eu;
-  Notice note{"static", {}, "substrate.absorbency", {}};
-  if (!scans && c.job.speed) {
-    note.args = {words("subject", eu ? "moving.eu" : "moving"),
-                 number("speed", c.job.speed->high.si() * 60, "m/min")};
-  } else if (eu) {
-    note.args = {words("subject", "eu")};
-  }
-  to.push_back(std::move(note));
-}
-
 /// Channels whose ink's family nobody stated.
 void family_notes(const SafetyCase& c, std::vector<Notice>& to) {
   for (const Channel& channel : c.job.channels) {
@@ -288,7 +273,7 @@ void vapour_notes(const SafetyCase& c, std::vector<Notice>& to) {
   for (const Ink* ink : inks_of(c.job)) flash_notes(c, *ink, to);
   aqueous_rest_notes(c, to);
   solvent_notes(c, to);
-  static_note(c, to);
+  static_notes(c, to);
   if (c.station == nullptr) return;
   mist_note(c, InkFamily::aqueous, "aqueous_ink", to);
   mist_note(c, InkFamily::oil, "oil_mist", to);

@@ -246,6 +246,13 @@ void add_question(const Notice& condition, Selection& selection) {
 
 }  // namespace
 
+void station_conditions(const Job& job, const std::vector<Group>& groups,
+                        std::vector<Finding>& conditions) {
+  ink_limit_condition(job, groups, conditions);
+  stroke_order_condition(job, groups, conditions);
+  round_conditions(job, groups, conditions);
+}
+
 void annotate(const Search& search, const Stations& stations,
               const std::vector<const Candidate*>& chosen, Selection& selection) {
   std::vector<Finding> conditions;
@@ -254,9 +261,7 @@ void annotate(const Search& search, const Stations& stations,
   for (std::size_t g = 0; g < chosen.size(); ++g) {
     annotate_part(search, search.groups[g], *chosen[g], conditions, selection.warnings);
   }
-  ink_limit_condition(*search.job, groups, conditions);
-  stroke_order_condition(*search.job, groups, conditions);
-  round_conditions(*search.job, groups, conditions);
+  station_conditions(*search.job, groups, conditions);
   const std::vector<InkInHead> inks = inks_in_heads(*search.job, *search.catalogue, groups);
   for (Notice& n : ink_warnings(*search.job, inks)) selection.warnings.push_back(std::move(n));
   drop_repeated(selection.warnings);

@@ -100,6 +100,10 @@ std::vector<Option> combine(const Search& search, const Stations& stations, cons
 /// The passing option that comes first; null if none passes.
 const Option* best_of(const std::vector<Option>& options);
 
+/// Conditions of the groups together that no gate gives (selection_notes.cpp).
+void station_conditions(const Job& job, const std::vector<Group>& groups,
+                        std::vector<Finding>& conditions);
+
 /// Conditions, warnings, questions and assumptions of the chosen groups (selection_notes.cpp).
 void annotate(const Search& search, const Stations& stations,
               const std::vector<const Candidate*>& chosen, Selection& selection);

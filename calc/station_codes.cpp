@@ -86,6 +86,7 @@ constexpr std::array notes{
     std::string_view("ink_family_unknown"),      // ink
     std::string_view("lel_monitoring"),          // share [%]; [subject "monitored"]
     std::string_view("static"),                  // ["moving": speed [m/min]]; "eu"
+    std::string_view("static_possible"),         // ["named": material]; "eu"
     std::string_view("static_solvent"),          // none
     std::string_view("aqueous_ink"),             // peak [mL/h], ml_per_hour [mL/h]
     std::string_view("aqueous_rest"),            // ink, share [%] that is no water
@@ -117,7 +118,7 @@ constexpr std::array notes{
 
 constexpr std::array warnings{
     std::string_view("price_stale"),               // row, price_date, age [d]
-    std::string_view("price_currency"),            // row, currency, wanted
+    std::string_view("price_currency"),            // row, currency, wanted, prices; ["several"]
     std::string_view("ink_unpriced"),              // ink: running cost stands without it
     std::string_view("power_unknown"),             // row: energy cost stands without it
     std::string_view("spares_without_lead_time"),  // row: spares reckoned without it

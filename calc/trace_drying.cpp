@@ -63,8 +63,7 @@ void water(DryTrace& t, const std::vector<ChannelLoad>& loads) {
   t.w.formula("station.drying.wet", "w_f", "sum(" + list + ")", inputs, t.drying.wet.si() * 3600,
               "kg/h", balance);
   t.w.formula("station.drying.water", "w", "w_f*s",
-              {t.w.step("w_f", "station.drying.wet"),
-               {"s", t.w.job.printed_share, "", "derived", "product.pitch"}},
+              {t.w.step("w_f", "station.drying.wet"), printed_share(t.w.job)},
               *t.stage.water_kg_per_h, "kg/h", mean_balance);
 }
 

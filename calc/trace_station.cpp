@@ -109,11 +109,10 @@ void ink(TraceWriter& w, const ChannelLoad& load, const Consumption& use) {
   const auto [group, g] = group_of(w.spec, channel.name);
   const std::string id = channel_id(channel.name);
   w.formula(id + ".printed", "M", "q*h*c*s",
-            {w.step("q", "station.area"),
-             chosen("h", laydown_of(*group, channel.name), "mL/m2"),
+            {w.step("q", "station.area"), chosen("h", laydown_of(*group, channel.name), "mL/m2"),
              from_value("c", channel.cover_mean, channel.cover_mean.value, "",
                         "colour." + channel.name + ".cover_mean"),
-             {"s", w.job.printed_share, "", "derived", "product.pitch"}},
+             printed_share(w.job)},
             use.printed_ml_per_hour, "mL/h", balance);
   w.formula(id + ".used", "M_t", "M+M_w",
             {w.step("M", id + ".printed"), chosen("M_w", use.waste_ml_per_hour, "mL/h")},

@@ -36,6 +36,14 @@ StepInput from_parameter(const Job& job, std::string symbol, P id) {
           std::string(parameter(id).key)};
 }
 
+StepInput printed_share(const Job& job) {
+  const std::string_view key = parameter(P::printed_share).key;
+  const bool is_assumed = std::any_of(job.assumptions.begin(), job.assumptions.end(),
+                                      [&](const Assumption& a) { return a.field == key; });
+  if (is_assumed) return from_parameter(job, "s", P::printed_share);
+  return {"s", job.printed_share, "", "derived", "product.pitch"};
+}
+
 Resolution nozzle_axis(const Group& group) {
   return group.scan ? group.resolution_along : group.resolution_across;
 }

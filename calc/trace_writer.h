@@ -73,6 +73,9 @@ Resolution motion_axis(const Group& group);
 /// The step that has the first of them.
 std::string nozzle_axis_step(const Group& group, const std::string& prefix);
 
+/// "s", the printed share of the length that passes [1].
+StepInput printed_share(const Job& job);
+
 /// The step `at`.drop: a drop of the group's mode, as the row of its levels.
 void drop_step(TraceWriter& w, const Group& group, const std::string& at, Volume drop);
 

@@ -34,14 +34,48 @@ Notice edge(std::string field, double to, std::string unit, const Reason& reason
   return notice;
 }
 
+/// A condition that only the moved value brings, with its own arguments behind it.
+Notice arising(std::string field, double to, std::string unit, const Notice& condition) {
+  Notice notice;
+  notice.code = "assumption_condition";
+  notice.field = std::move(field);
+  notice.args = {{"value", to, std::move(unit)},
+                 {"condition", condition.code, ""},
+                 {"condition_field", condition.field, ""}};
+  for (const Arg& arg : condition.args) {
+    notice.args.push_back({"condition_" + arg.name, arg.value, arg.unit});
+  }
+  return notice;
+}
+
+/// What a condition is about, whatever its figures.
+bool same_condition(const Notice& a, const Notice& b) {
+  const auto about = [](const Notice& n) {
+    std::vector<std::string> texts;
+    for (const Arg& arg : n.args) {
+      if (const auto* text = std::get_if<std::string>(&arg.value)) texts.push_back(*text);
+    }
+    return texts;
+  };
+  return a.code == b.code && about(a) == about(b);
+}
+
+bool holds_condition(const std::vector<Notice>& list, const Notice& condition) {
+  return std::any_of(list.begin(), list.end(),
+                     [&](const Notice& other) { return same_condition(other, condition); });
+}
+
 /// Moves one input after the other while the chosen groups keep their shape.
 class Moves {
  public:
   Moves(const Job& job, const Catalogue& catalogue, const Selection& selection)
       : job_(job),
         catalogue_(catalogue),
+        standing_(selection.conditions),
         judge_(catalogue, job.currency, selection.chosen),
-        spreads_(figures(job), job.currency) {}
+        spreads_(figures(job), job.currency) {
+    standing_.insert(standing_.end(), arising_.begin(), arising_.end());
+  }
 
   void assumption(P id) {
     const Parameter& row = parameter(id);
@@ -54,6 +88,7 @@ class Moves {
       Parameters parameters = job_.parameters;
       parameters.set(id, to);
       ends.push_back(figures(resolve(*job_.request, catalogue_, job_.date, parameters)));
+      tell_arising(std::string(row.key), to, unit);
       if (!fails()) continue;
       conditions_.push_back(edge(std::string(row.key), to, unit, reason_));
       const std::optional<double> last = holds(id, now, to);
@@ -76,13 +111,27 @@ class Moves {
 
  private:
   Headlines figures(const Job& job) {
-    const Judged& judged = judge_.of(job);
+    const Judged& judged = judge_.of(job, Judge::Conditions::gathered);
+    arising_.clear();
+    for (const Notice& condition : judged.conditions) {
+      if (holds_condition(standing_, condition) || holds_condition(arising_, condition)) continue;
+      arising_.push_back(condition);
+    }
     fails_ = !judged.failing.empty();
     if (fails_) reason_ = judged.failing.front();
     return headlines(job, judged.groups, judged.sizing);
   }
 
   bool fails() const { return fails_; }
+
+  /// The conditions of the last job that the chosen arrangement does not have as it is.
+  void tell_arising(const std::string& field, double to, const std::string& unit,
+                    const Origin* where = nullptr) {
+    for (const Notice& condition : arising_) {
+      conditions_.push_back(arising(field, to, unit, condition));
+      if (where != nullptr) conditions_.back().where.push_back(*where);
+    }
+  }
 
   bool passes_at(P id, double value) {
     Parameters parameters = job_.parameters;
@@ -118,6 +167,7 @@ class Moves {
 
   Headlines uncertain_end(const MovedInput& moved) {
     const Headlines end = figures(resolve(moved.request, catalogue_, job_.date, job_.parameters));
+    tell_arising(moved.field, moved.value, moved.unit, &moved.where);
     if (fails()) {
       conditions_.push_back(edge(moved.field, moved.value, moved.unit, reason_));
       conditions_.back().where.push_back(moved.where);
@@ -127,7 +177,9 @@ class Moves {
 
   const Job& job_;
   const Catalogue& catalogue_;
+  std::vector<Notice> standing_;  ///< conditions as it stands
   Judge judge_;
+  std::vector<Notice> arising_;  ///< of the last job, beyond those
   bool fails_ = false;
   Reason reason_;  ///< first of the last job's failures, if it has any
   Spreads spreads_;

@@ -10,7 +10,9 @@ namespace calc {
 
 /// A verdict with every condition: those printed of the chosen arrangement, and each assumption
 /// or uncertain input that alone, moved over its range, makes it fail a gate (`assumption_edge`,
-/// its field named).
+/// its field named) or brings a condition that the arrangement does not have as it stands
+/// (`assumption_condition`; that one's code, field and arguments are among its own as condition,
+/// condition_field, condition_NAME).
 struct Decision {
   Verdict verdict = Verdict::incomplete;
   std::vector<Notice> conditions;

@@ -13,7 +13,8 @@ namespace {
 
 constexpr std::string_view superseded_folder = "superseded";
 /// In the order they are written: the JSON commits.
-constexpr std::array<IssueFile, 3> writing_order{pdf_file, bom_csv_file, json_file};
+constexpr std::array<IssueFile, 5> writing_order{summary_file, letter_file, pdf_file, bom_csv_file,
+                                                 json_file};
 
 }  // namespace
 
@@ -121,29 +122,43 @@ void Archive::put(const std::string& stem, IssueFile file, std::string_view byte
   shelf.checked = false;
 }
 
-void Archive::put_extra(const std::string& name, std::string_view bytes) {
-  if (!bytes.empty()) write_whole(os_, path(name), bytes);
-}
-
 void Archive::store(const Issued& issued) {
-  const std::array<std::string_view, 3> bytes{issued.bom_csv, issued.json, issued.pdf};
+  const std::array<std::string_view, 5> bytes{issued.bom_csv, issued.json, issued.letter,
+                                              issued.pdf, issued.summary_pdf};
   unlist(issued.stem);
-  put_extra(issued.stem + std::string(summary_ending), issued.summary_pdf);
-  put_extra(issued.stem + std::string(letter_ending), issued.letter);
   KnownIssue known;
   for (const IssueFile file : writing_order) {
+    const bool is_extra = file == letter_file || file == summary_file;
+    if (is_extra && bytes.at(file).empty()) continue;
     if (file == json_file) os_.flush_folder(folder_);
     put(issued.stem, file, bytes.at(file));
-    known.files.at(file) = {digest_of(bytes.at(file)),
-                            stamp_of(issue_file_name(issued.stem, file))};
+    known.files.at(file) =
+        KnownFile{digest_of(bytes.at(file)), stamp_of(issue_file_name(issued.stem, file))};
   }
   known.content = issued.facts.content;
   known.row = issued.facts.row;
   const std::lock_guard guard(mutex_);
   Shelf& shelf = shelves_[issued.stem];
-  for (const IssueFile file : issue_files) shelf.listed.at(file) = known.files.at(file).digest;
+  for (const IssueFile file : issue_files) {
+    if (known.files.at(file)) shelf.listed.at(file) = known.files.at(file)->digest;
+  }
   shelf.known = std::move(known);
   shelf.checked = true;
+  news_ = true;
+}
+
+void Archive::add(const std::string& stem, IssueFile extra, std::string_view bytes) {
+  const std::string name = issue_file_name(stem, extra);
+  const Digest digest = digest_of(bytes);
+  const std::optional<Digest> line = shelf(stem).listed.at(extra);
+  if (line && *line != digest) unlist(stem);
+  write_whole(os_, path(name), bytes);
+  const KnownFile file{digest, stamp_of(name)};
+  const std::lock_guard guard(mutex_);
+  Shelf& shelf = shelves_[stem];
+  shelf.there.at(extra) = true;
+  shelf.listed.at(extra) = file.digest;
+  if (shelf.known) shelf.known->files.at(extra) = file;
   news_ = true;
 }
 
@@ -152,15 +167,15 @@ void Archive::supersede(const std::string& stem) {
   os_.make_folders(to);
   const std::string json = os_.read_file(path(issue_file_name(stem, json_file)));
   const std::string kept = stem + "." + sha256(json).substr(0, 8);
-  for (const IssueFile file : issue_files) {
+  for (const IssueFile file : base_files) {
     write_whole(os_, join_path(to, issue_file_name(kept, file)),
                 os_.read_file(path(issue_file_name(stem, file))));
   }
   std::vector<std::string> going{issue_file_name(stem, json_file)};
-  for (const std::string_view ending : {summary_ending, letter_ending}) {
-    const std::string name = stem + std::string(ending);
+  for (const IssueFile extra : extra_files) {
+    const std::string name = issue_file_name(stem, extra);
     if (!os_.look(path(name))) continue;
-    write_whole(os_, join_path(to, kept + std::string(ending)), os_.read_file(path(name)));
+    write_whole(os_, join_path(to, issue_file_name(kept, extra)), os_.read_file(path(name)));
     going.push_back(name);
   }
   os_.flush_folder(to);
@@ -170,7 +185,7 @@ void Archive::supersede(const std::string& stem) {
   }
   const std::lock_guard guard(mutex_);
   Shelf& shelf = shelves_[stem];
-  shelf.there.at(json_file) = false;
+  for (const IssueFile file : {json_file, letter_file, summary_file}) shelf.there.at(file) = false;
   shelf.known.reset();
   shelf.checked = false;
 }

@@ -1,4 +1,5 @@
-/// The folder of issued specifications: three files a request, never overwritten, always listed.
+/// The folder of issued specifications: three files a request and what is made beside them, never
+/// overwritten, always listed.
 #pragma once
 
 #include <functional>
@@ -22,7 +23,8 @@ namespace output {
 struct Doubtful {
   std::vector<std::string> altered;  ///< stems whose files are not those their JSON speaks of
   std::vector<std::string> lost;     ///< files that are listed and not there
-  bool none() const { return altered.empty() && lost.empty(); }
+  std::vector<std::string> changed;  ///< letters and summaries that are not those listed
+  bool none() const { return altered.empty() && lost.empty() && changed.empty(); }
 };
 
 /// One run's hold on the folder. Threads may work on different stems at the same time. Every call
@@ -51,6 +53,8 @@ class Archive {
   /// Writes summary and letter where there are any, then the three files, the JSON last: only with
   /// it the stem counts as issued.
   void store(const Issued& issued);
+  /// Adds a letter or summary to an issue that stands.
+  void add(const std::string& stem, IssueFile extra, std::string_view bytes);
   /// Copies the files of an issued stem to superseded/<stem>.<first 8 of the JSON's digest>.* and
   /// takes its JSON, summary and letter away, so that the stem is free.
   void supersede(const std::string& stem);
@@ -75,6 +79,7 @@ class Archive {
   /// Writes the work data when they changed; sources whose issues are no longer there go.
   void save();
 
+  const std::string& folder() const { return folder_; }
   std::string path(std::string_view name) const { return join_path(folder_, name); }
   std::optional<Part> part() const { return part_; }
 
@@ -90,16 +95,18 @@ class Archive {
 
   std::optional<KnownIssue> look(const std::string& stem);
   bool holds(const std::string& stem, KnownIssue& known, bool& news);
+  KnownFile read_file(const std::string& name);
+  void look_at_extras(const std::string& stem, KnownIssue& known, bool& news);
   std::optional<KnownIssue> learn(const std::string& stem);
   void set_known(const std::string& stem, std::optional<KnownIssue> known, bool news);
   Shelf shelf(const std::string& stem) const;
 
   void put(const std::string& stem, IssueFile file, std::string_view bytes);
-  void put_extra(const std::string& name, std::string_view bytes);
   Stamp stamp_of(const std::string& name);
   void unlist(const std::string& stem);
   void unlist_beside_others(const std::string& stem);
   bool list(const std::string& stem);
+  void list_extras(const std::string& stem, Doubtful& doubtful);
   void write_sums_file();
 
   Os& os_;

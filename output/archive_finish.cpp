@@ -86,12 +86,28 @@ bool Archive::list(const std::string& stem) {
   const std::optional<KnownIssue> known = look(stem);
   if (!known) return false;
   Shelf& shelf = shelves_.at(stem);
-  for (const IssueFile file : issue_files) {
+  for (const IssueFile file : base_files) {
     std::optional<Digest>& line = shelf.listed.at(file);
-    if (line && *line != known->files.at(file).digest) return false;
-    line = known->files.at(file).digest;
+    const Digest& digest = known->files.at(file)->digest;
+    if (line && *line != digest) return false;
+    line = digest;
   }
   return true;
+}
+
+/// A letter or summary that is not the one listed keeps its line.
+void Archive::list_extras(const std::string& stem, Doubtful& doubtful) {
+  Shelf& shelf = shelves_.at(stem);
+  for (const IssueFile extra : extra_files) {
+    const std::optional<KnownFile>& known = shelf.known->files.at(extra);
+    std::optional<Digest>& line = shelf.listed.at(extra);
+    if (!known) continue;
+    if (line && *line != known->digest) {
+      doubtful.changed.push_back(issue_file_name(stem, extra));
+    } else {
+      line = known->digest;
+    }
+  }
 }
 
 Doubtful Archive::finish() {
@@ -105,7 +121,10 @@ Doubtful Archive::finish() {
     }
   }
   for (const std::string& stem : whole_stems()) {
-    if (list(stem)) continue;
+    if (list(stem)) {
+      list_extras(stem, doubtful);
+      continue;
+    }
     doubtful.altered.push_back(stem);
     shelves_.at(stem).known.reset();
   }

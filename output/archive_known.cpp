@@ -15,8 +15,8 @@ constexpr std::string_view known_end = "jsonl";
 
 /// A file changed as late as the work data were noted may have been changed once more since.
 void doubt_late(KnownIssue& issue, std::int64_t noted_ns) {
-  for (KnownFile& file : issue.files) {
-    if (file.stamp.changed_ns >= noted_ns) file.stamp = Stamp();
+  for (std::optional<KnownFile>& file : issue.files) {
+    if (file && file->stamp.changed_ns >= noted_ns) file->stamp = Stamp();
   }
 }
 
@@ -134,30 +134,55 @@ void Archive::set_known(const std::string& stem, std::optional<KnownIssue> known
 
 /// Whether the files are those known; a file that was touched is read, and its stamp renewed.
 bool Archive::holds(const std::string& stem, KnownIssue& known, bool& news) {
-  for (const IssueFile file : issue_files) {
+  for (const IssueFile file : base_files) {
+    KnownFile& seen = known.files.at(file).value();
     const std::string name = issue_file_name(stem, file);
     const Stamp now = stamp_of(name);
-    if (now == known.files.at(file).stamp) continue;
-    if (digest_of(os_.read_file(path(name))) != known.files.at(file).digest) return false;
-    known.files.at(file).stamp = now;
+    if (now == seen.stamp) continue;
+    if (digest_of(os_.read_file(path(name))) != seen.digest) return false;
+    seen.stamp = now;
     news = true;
   }
+  look_at_extras(stem, known, news);
   return true;
 }
 
-/// Reads the three files; nullopt when they do not belong together.
+KnownFile Archive::read_file(const std::string& name) {
+  const Stamp stamp = stamp_of(name);
+  return {digest_of(os_.read_file(path(name))), stamp};
+}
+
+/// Those that stand now as they are; whether they are what went out their lines say.
+void Archive::look_at_extras(const std::string& stem, KnownIssue& known, bool& news) {
+  const Shelf found = shelf(stem);
+  for (const IssueFile extra : extra_files) {
+    std::optional<KnownFile>& seen = known.files.at(extra);
+    const std::string name = issue_file_name(stem, extra);
+    if (!found.there.at(extra)) {
+      news = news || seen;
+      seen.reset();
+    } else if (!seen || seen->stamp != stamp_of(name)) {
+      seen = read_file(name);
+      news = true;
+    }
+  }
+}
+
+/// Reads the files; nullopt when the three of the issue do not belong together.
 std::optional<KnownIssue> Archive::learn(const std::string& stem) {
   KnownIssue known;
   std::optional<IssuedJson> issued;
-  for (const IssueFile file : issue_files) {
+  for (const IssueFile file : base_files) {
     const std::string name = issue_file_name(stem, file);
     const Stamp stamp = stamp_of(name);
     const std::string bytes = os_.read_file(path(name));
-    known.files.at(file) = {digest_of(bytes), stamp};
+    known.files.at(file) = KnownFile{digest_of(bytes), stamp};
     if (file == json_file) issued = read_issued(bytes);
   }
+  bool news = false;
+  look_at_extras(stem, known, news);
   const auto is = [&](const std::optional<FileDigest>& said, IssueFile file) {
-    return said && said->sha256 == hex(known.files.at(file).digest);
+    return said && said->sha256 == hex(known.files.at(file)->digest);
   };
   if (!issued || !is(issued->pdf, pdf_file) || !is(issued->bom_csv, bom_csv_file)) {
     return std::nullopt;

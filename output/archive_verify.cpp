@@ -69,8 +69,8 @@ class IssueCheck {
   const std::string& folder_;
   const std::string& stem_;
   const Shelf& shelf_;
-  std::array<std::optional<Digest>, 3> digests_;
-  std::array<std::optional<FileState>, 3> states_;
+  std::array<std::optional<Digest>, 5> digests_;
+  std::array<std::optional<FileState>, 5> states_;
   std::optional<IssuedFiles> json_;
 };
 

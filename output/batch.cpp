@@ -253,18 +253,20 @@ std::optional<IssuedText> Issuer::replaced(Outcome& outcome) const {
 
 void Issuer::add_extras(Outcome& outcome, const calc::Specification& specification,
                         const BatchJob& job, const Environment& environment) const {
-  const std::string summary = archive_.path(outcome.stem + std::string(summary_ending));
-  const std::string letter = archive_.path(outcome.stem + std::string(letter_ending));
-  const bool wants_summary = extras_.summary && !os_.look(summary);
-  const bool wants_letter = extras_.letters && !os_.look(letter);
+  const auto lacks = [&](IssueFile extra) {
+    return !os_.look(archive_.path(issue_file_name(outcome.stem, extra)));
+  };
+  const bool wants_summary = extras_.summary && lacks(summary_file);
+  const bool wants_letter = extras_.letters && lacks(letter_file);
   if (!wants_summary && !wants_letter) return;
   const Matter matter = matter_of(specification, job.request(), replaced(outcome));
   if (wants_summary) {
-    write_whole(os_, summary, render_summary(specification, job.request(), environment, matter));
+    archive_.add(outcome.stem, summary_file,
+                 render_summary(specification, job.request(), environment, matter));
   }
   const std::string text =
       wants_letter ? letter_of(specification, job.request(), environment, matter) : std::string();
-  if (!text.empty()) write_whole(os_, letter, text);
+  if (!text.empty()) archive_.add(outcome.stem, letter_file, text);
 }
 
 void Issuer::issue_into(Outcome& outcome, const BatchJob& job) const {
@@ -273,9 +275,23 @@ void Issuer::issue_into(Outcome& outcome, const BatchJob& job) const {
   if (!issued) return;
   append(outcome.findings, issued->findings);
   outcome.frames = issued->frames;
+  tell_order(outcome, job);
   if (supersedes) archive_.supersede(issued->stem);
   archive_.store(*issued);
   outcome.status = Status::issued;
+}
+
+void Issuer::tell_order(Outcome& outcome, const BatchJob& job) const {
+  if (earlier_ == nullptr) return;
+  const auto ahead = earlier_->ahead(archive_.folder(), outcome.id, outcome.revision, outcome.date);
+  if (!ahead) return;
+  const bool revision = revision_before(outcome.revision, split_stem(*ahead).value().revision);
+  outcome.findings.push_back(finding_at(
+      goes_back, id_place(job.request().request),
+      outcome.stem + " is issued after " + *ahead +
+          (revision ? ", a higher revision" : ", a later date"),
+      "raise the revision and the date above what went out where this issue is to replace it"));
+  outcome.findings.back().field = revision ? "request.revision" : "request.date";
 }
 
 void Issuer::refuse(Outcome& outcome, const BatchJob& job) const {

@@ -110,6 +110,8 @@ class Issuer {
   void add_extras(Outcome& outcome, const calc::Specification& specification, const BatchJob& job,
                   const Environment& environment) const;
   void refuse(Outcome& outcome, const BatchJob& job) const;
+  /// Warns of an issue that goes back behind one that went out before this run.
+  void tell_order(Outcome& outcome, const BatchJob& job) const;
 
   Os& os_;
   Archive& archive_;

@@ -123,16 +123,68 @@ std::vector<calc::Notice> lacking(const std::vector<calc::Notice>& list,
   return left;
 }
 
-/// A condition stands or does not. The words of one that is gone are those of this program; another
-/// version's may want other arguments, so that only its code is named.
+/// Whether two conditions are one whose figures moved; that of a budget may have another term
+/// first.
+bool same_but_figures(const calc::Notice& a, const calc::Notice& b) {
+  const auto texts = [](const calc::Notice& n) {
+    std::vector<std::string> all;
+    for (const calc::Arg& arg : n.args) {
+      if (const auto* text = std::get_if<std::string>(&arg.value)) all.push_back(*text);
+    }
+    return all;
+  };
+  return a.code == b.code && (a.field == b.field || a.code == "placement") && texts(a) == texts(b);
+}
+
+/// The figures of a condition that differ from those of its other state.
+std::string differing_figures(const Context& c, const calc::Notice& notice,
+                              const calc::Notice& other) {
+  constexpr int digits = 4;
+  std::string text;
+  for (const calc::Arg& arg : notice.args) {
+    const auto* const value = std::get_if<double>(&arg.value);
+    const bool stays = std::any_of(other.args.begin(), other.args.end(), [&](const calc::Arg& o) {
+      return o.name == arg.name && o.value == arg.value && o.unit == arg.unit;
+    });
+    if (value == nullptr || stays) continue;
+    text += (text.empty() ? "" : "; ") +
+            escaped(arg.unit == "1"    ? with_unit(*value * 100, "%", digits)
+                    : arg.unit.empty() ? number(*value, digits)
+                                       : c.measure(*value, arg.unit, digits));
+  }
+  return text.empty() ? c.field(notice.field) : text;
+}
+
+/// Takes those whose figures moved out of both lists, and tells each once.
+std::vector<Change> moved_conditions(const Context& c, std::vector<calc::Notice>& gone,
+                                     std::vector<calc::Notice>& come) {
+  std::vector<Change> changes;
+  for (auto now = come.begin(); now != come.end();) {
+    const auto was = std::find_if(gone.begin(), gone.end(),
+                                  [&](const calc::Notice& n) { return same_but_figures(n, *now); });
+    if (was == gone.end()) {
+      ++now;
+      continue;
+    }
+    changes.push_back({c.notice("condition", *now), differing_figures(c, *was, *now),
+                       differing_figures(c, *now, *was)});
+    gone.erase(was);
+    now = come.erase(now);
+  }
+  return changes;
+}
+
+/// A condition stands or does not, or its figures moved. The words of one that is gone are those of
+/// this program; another version's may want other arguments, so that only its code is named.
 std::vector<Change> condition_changes(const Context& c, const IssueRecord& before,
                                       const IssueRecord& now) {
-  std::vector<Change> changes;
+  std::vector<calc::Notice> come = lacking(now.conditions, before.conditions);
+  std::vector<calc::Notice> gone = lacking(before.conditions, now.conditions);
+  std::vector<Change> changes = moved_conditions(c, gone, come);
   const std::string stands = c.words("change.stands");
-  for (std::string& text : c.notices("condition", lacking(now.conditions, before.conditions))) {
+  for (std::string& text : c.notices("condition", come)) {
     changes.push_back({std::move(text), {}, stands});
   }
-  const std::vector<calc::Notice> gone = lacking(before.conditions, now.conditions);
   if (before.program == now.program) {
     for (std::string& text : c.notices("condition", gone)) {
       changes.push_back({std::move(text), stands, {}});

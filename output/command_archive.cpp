@@ -56,7 +56,8 @@ Exit index_held(Os& os, const Options& options, Archive& archive) {
   archive.save();
   const std::size_t good = issues - doubtful.altered.size();
   os.write_output(options.json ? object_json({{"issues", std::to_string(good)},
-                                              {"altered", std::to_string(doubtful.altered.size())},
+                                              {"altered", std::to_string(doubtful.altered.size() +
+                                                                         doubtful.changed.size())},
                                               {"missing", std::to_string(doubtful.lost.size())}}) +
                                      "\n"
                                : counted(good, "issue") + " listed in " +

@@ -31,10 +31,11 @@ std::string summary(const Counts& counts) {
          counted(counts.warnings, "warning") + "\n";
 }
 
-/// What an issue of a good request would warn of.
-void add_warnings(BatchJob& job, const Templates& templates, const Fonts& fonts) {
+/// The verdict that an issue of a good request would have, and what it would warn of.
+void judge(BatchJob& job, const Templates& templates, const Fonts& fonts) {
   const Environment environment{job.catalogue->read.catalogue, templates, fonts, job.source->name};
   const calc::Specification specification = specify(job.request(), environment, job.date.date);
+  job.outcome.verdict = specification.verdict;
   for (intake::Diagnostic& finding : findings_of(specification, job.request(), environment)) {
     job.outcome.findings.push_back(std::move(finding));
   }
@@ -52,14 +53,14 @@ Exit run_check(Os& os, const Options& options, const DatePolicy& dates) {
   const auto take = [&](BatchJob job, std::size_t) {
     Outcome& outcome = job.outcome;
     if (outcome.status != Status::failed) {
-      add_warnings(job, templates, fonts);
+      judge(job, templates, fonts);
       outcome.status = Status::checked;
     }
     job.show_lines(outcome.findings);
     counts.add(outcome);
     exit = worse(exit, outcome.exit);
     os.write_error(findings_text(outcome.findings, options.diagnostics));
-    if (options.json) os.write_output(outcome_json(outcome) + "\n");
+    os.write_output(options.json ? outcome_json(outcome) + "\n" : outcome_line(outcome));
   };
   const auto make = [&](SourceText text) { return maker.jobs(read_source(std::move(text))); };
   const Exit reading =

@@ -58,6 +58,31 @@ bool alike(const calc::Reason& a, const calc::Reason& b) {
          a.unit == b.unit;
 }
 
+/// The condition that an assumption brings at a value, and the value.
+struct Arising {
+  calc::Notice condition;
+  double value = 0;
+  std::string unit;
+};
+
+Arising parted(const calc::Notice& notice) {
+  constexpr std::string_view of_condition = "condition_";
+  Arising parts;
+  for (const calc::Arg& arg : notice.args) {
+    if (arg.name == "value") {
+      parts.value = std::get<double>(arg.value);
+      parts.unit = arg.unit;
+    } else if (arg.name == "condition") {
+      parts.condition.code = std::get<std::string>(arg.value);
+    } else if (arg.name == "condition_field") {
+      parts.condition.field = std::get<std::string>(arg.value);
+    } else {
+      parts.condition.args.push_back({arg.name.substr(of_condition.size()), arg.value, arg.unit});
+    }
+  }
+  return parts;
+}
+
 std::string capitals(std::string_view text) {
   std::string upper(text);
   std::transform(upper.begin(), upper.end(), upper.begin(), [](char c) {
@@ -218,6 +243,13 @@ std::string Context::in_column(double value, std::string_view unit, int digits) 
 
 std::string Context::notice(std::string_view kind, const calc::Notice& notice) const {
   Values values;
+  if (notice.code == "assumption_condition") {
+    const Arising parts = parted(notice);
+    values.set_markup("CONDITION", this->notice(kind, parts.condition));
+    values.set_markup("FIELD", field(notice.field));
+    values.set("VALUE", argument_text(*this, parts.value, parts.unit, least_digits));
+    return templates.words(language_, std::string(kind) + "." + notice.code, values);
+  }
   std::string subject;
   std::vector<double> numbers;
   for (const calc::Arg& arg : notice.args) {
@@ -272,7 +304,12 @@ std::string Context::reason_of(const calc::Reason& reason, const std::string& gr
     values.set("TEMPERATURE", measure(*reason.known_to_degc, "degC"));
     return templates.words(language_, "reason." + reason.code + ".known_to", values);
   }
-  return templates.words(language_, variant("reason." + reason.code, reason.subject), values);
+  const std::string key = "reason." + reason.code;
+  std::string worded = templates.words(language_, variant(key, reason.subject), values);
+  const std::string first = key + ".first";
+  if (reason.field.empty() || !has_words(first)) return worded;
+  values.set_markup("FIELD", field(reason.field));
+  return worded + " " + templates.words(language_, first, values);
 }
 
 std::string Context::reason(const calc::Reason& reason) const {

@@ -163,6 +163,11 @@ std::string channels_text(const Context& context, const std::vector<std::string>
   return names_text(context, names) + (names.size() > 1 ? ", " + context.words("each") : "");
 }
 
+std::string assumed_word(const Context& context, const calc::Assumption& assumption) {
+  const std::string word = "read." + Context::pattern(assumption.field) + "." + assumption.text;
+  return context.has_words(word) ? context.words(word) : assumption.text;
+}
+
 std::string input_text(const Context& context, const calc::Input& input) {
   if (!input.text.empty()) {
     const std::string word = "read." + Context::pattern(input.key) + "." + input.text;

@@ -43,6 +43,8 @@ std::string joined(const Context& context, const std::vector<std::string>& piece
 std::string names_text(const Context& context, const std::vector<std::string>& names);
 /// "black, cyan and magenta, each", or the one name, as markup.
 std::string channels_text(const Context& context, const std::vector<std::string>& names);
+/// The word that an assumption which is no number takes, in the language.
+std::string assumed_word(const Context& context, const calc::Assumption& assumption);
 /// A value with its range: "45 m/min", "30 to 60 m/min", "2 ± 0.3 mm", text as it is.
 std::string input_text(const Context& context, const calc::Input& input);
 /// Text of the input with the units in it, behind their numbers, written as ISO 80000-1 wants them.

@@ -49,6 +49,27 @@ const EarlierIssues::Place* EarlierIssues::find(std::string_view id,
   return best;
 }
 
+std::optional<std::string> EarlierIssues::ahead(std::string_view folder, std::string_view id,
+                                                std::string_view revision,
+                                                std::string_view date) const {
+  const std::string own_id = name_part(id);
+  const std::string own_revision = name_part(revision.empty() ? "A" : revision);
+  std::optional<StemParts> best;
+  std::optional<std::string> stem;
+  for (const Place& place : places_) {
+    const std::optional<StemParts> parts = parts_of(place.name);
+    if (place.folder != folder || parts->id != own_id) continue;
+    const bool higher = revision_before(own_revision, parts->revision);
+    if (!higher && !(date < parts->date)) continue;
+    const bool later = !best || revision_before(best->revision, parts->revision) ||
+                       (best->revision == parts->revision && best->date < parts->date);
+    if (!later) continue;
+    best = parts;
+    stem = place.name.substr(0, place.name.size() - extension.size());
+  }
+  return stem;
+}
+
 std::optional<IssuedText> EarlierIssues::before(std::string_view id,
                                                 std::string_view revision) const {
   const Place* const place = find(id, revision);

@@ -21,6 +21,10 @@ class EarlierIssues {
   /// The issue of this id under the next lower revision, of its latest date; nullopt when there is
   /// none. May throw OsError. Any number of threads at the same time.
   std::optional<IssuedText> before(std::string_view id, std::string_view revision) const;
+  /// The stem in that folder which an issue of this id, revision and date would go back behind: of
+  /// a higher revision, else of a later date, the highest of them; nullopt when there is none.
+  std::optional<std::string> ahead(std::string_view folder, std::string_view id,
+                                   std::string_view revision, std::string_view date) const;
 
  private:
   struct Place {

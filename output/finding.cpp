@@ -40,7 +40,8 @@ std::vector<intake::CodeInfo> make_codes() {
       {issue_doubtful,
        "an issue left out of the lists: a file is gone or not the one its JSON speaks of"},
       {damaged_issue, "the data file of the issue before is damaged"},
-      {named_twice, "a path on the command line is there already"}};
+      {named_twice, "a path on the command line is there already"},
+      {goes_back, "an issue of a lower revision or an earlier date than one that went out before"}};
   static std::deque<std::string> numbers;  // keeps the texts the views point at
   for (const auto list : {calc::warning_codes(), calc::station_warning_codes()}) {
     for (const std::string_view code : list) {

@@ -30,6 +30,7 @@ inline constexpr std::string_view unknown_language = "W0302";
 inline constexpr std::string_view issue_doubtful = "W0303";
 inline constexpr std::string_view damaged_issue = "W0304";
 inline constexpr std::string_view named_twice = "W0305";
+inline constexpr std::string_view goes_back = "W0306";
 /// Warnings of the calculation are W0401 onwards in the order of calc::warning_codes(), those of
 /// the station W0501 onwards in the order of calc::station_warning_codes(). Throws std::logic_error
 /// for a code of neither list.

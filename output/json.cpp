@@ -191,6 +191,7 @@ Json reason_json(const calc::Reason& reason) {
               {"subject", reason.subject},
               {"at_least", reason.at_least}};
   json_set(object, "known_to_degc", reason.known_to_degc);
+  json_set(object, "field", reason.field);
   return object;
 }
 
@@ -217,6 +218,7 @@ Json question_json(const calc::Question& question) {
   object["effect"] = question.effect;
   object["unit"] = question.unit;
   json_set(object, "up_to_degc", question.up_to_degc);
+  if (question.lets_pass) object["lets_pass"] = true;
   return object;
 }
 

@@ -18,6 +18,10 @@ Stamp stamp_from(const Json& value) {
 
 Json file_value(const KnownFile& file) { return {hex(file.digest), stamp_value(file.stamp)}; }
 
+Json file_value_or_null(const std::optional<KnownFile>& file) {
+  return file ? file_value(*file) : Json();
+}
+
 Digest digest_at(const Json& value) {
   const auto digest = digest_from(value.get<std::string>());
   if (!digest) throw std::invalid_argument("no digest");
@@ -82,8 +86,12 @@ KnownRequest request_from(const Json& value) {
 
 KnownIssue issue_from(const Json& value) {
   KnownIssue issue;
-  for (const IssueFile file : issue_files) {
+  for (const IssueFile file : base_files) {
     issue.files.at(file) = file_from(value.at("files").at(file));
+  }
+  for (const IssueFile extra : extra_files) {
+    const Json& file = value.at("files").at(extra);
+    if (!file.is_null()) issue.files.at(extra) = file_from(file);
   }
   issue.content = digest_at(value.at("content_cbor"));
   issue.row = value.at("row").get<std::string>();
@@ -111,7 +119,7 @@ std::string line_of(const Json& value) try {
 
 std::string known_line(std::string_view stem, const KnownIssue& issue) {
   return line_of({{"issue", stem},
-                  {"files", json_list(issue.files, file_value)},
+                  {"files", json_list(issue.files, file_value_or_null)},
                   {"content_cbor", hex(issue.content)},
                   {"row", issue.row}});
 }

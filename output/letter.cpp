@@ -13,10 +13,10 @@ constexpr std::size_t letter_width = 78;
 
 void add_questions(const Context& c, Values& values, const std::vector<AlikeQuestions>& groups) {
   for (std::size_t i = 0; i < groups.size(); ++i) {
-    const std::string& effect = groups[i].front()->effect;
+    const std::string effect = question_effect(c, groups[i]);
     Values& row = values.add("ROW");
     set_question(c, row, i + 1, groups[i]);
-    if (!effect.empty()) row.add("MOVES").set_markup("EFFECT", c.effect(effect));
+    if (!effect.empty()) row.add("MOVES").set_markup("EFFECT", effect);
   }
 }
 

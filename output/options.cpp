@@ -169,8 +169,9 @@ class Parser {
   }
 
   void add_check() {
-    CLI::App* check = command("check", "every fault and every warning of an issue, nothing written",
-                              Command::check);
+    CLI::App* check =
+        command("check", "the verdict, every fault and every warning of an issue, nothing written",
+                Command::check);
     add_paths(check);
     add_catalogue(check);
   }

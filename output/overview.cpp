@@ -19,7 +19,7 @@ constexpr std::string_view form = "1";
 Digest key_of(const Archive& archive, const Templates& templates) {
   std::string text = hex(templates.digest()) + std::string(form) + std::string(version) + "\n";
   archive.each_issue([&](const std::string& stem, const KnownIssue& issue) {
-    text.append(stem).append(" ").append(hex(issue.files.at(json_file).digest)).append("\n");
+    text.append(stem).append(" ").append(hex(issue.files.at(json_file)->digest)).append("\n");
   });
   return digest_of(text);
 }

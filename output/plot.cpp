@@ -17,9 +17,10 @@ constexpr std::size_t most_across = 7, most_up = 6;
 constexpr std::string_view ink = "000000", grid = "CCCCCC";
 constexpr double slack = 1e-9;  ///< of a tick's step
 
+/// In the unit told.
 std::vector<double> ticks(const Axis& axis, std::size_t most) {
-  return axis.logarithmic ? decade_ticks(axis.low, axis.high)
-                          : round_ticks(axis.low, axis.high, most);
+  const double low = axis.low * axis.told_in, high = axis.high * axis.told_in;
+  return axis.logarithmic ? decade_ticks(low, high) : round_ticks(low, high, most);
 }
 
 /// From 0 at the low end to 1 at the high one.
@@ -30,7 +31,22 @@ double share(const Axis& axis, double value) {
   return std::clamp(place, 0.0, 1.0);
 }
 
+Axis told_axis(const Context& c, const std::string& key, double low, double high, double us) {
+  if (!c.in_us_units()) return {c.words(key), low, high, false, 1};
+  return {c.words(key + ".us"), low, high, false, us};
+}
+
 }  // namespace
+
+Axis length_axis(const Context& c, const std::string& key, double low, double high) {
+  constexpr double inch_mm = 25.4;
+  return told_axis(c, key, low, high, 1 / inch_mm);
+}
+
+Axis speed_axis(const Context& c, const std::string& key, double low, double high) {
+  constexpr double foot_m = 0.3048;
+  return told_axis(c, key, low, high, 1 / foot_m);
+}
 
 std::vector<double> round_ticks(double low, double high, std::size_t most) {
   const double rough = (high - low) / static_cast<double>(most - 1);
@@ -72,7 +88,7 @@ Spot Plot::at(double x, double y) const { return {across(x), up(y)}; }
 void Plot::draw_ticks_across() const {
   const double foot = frame_.top + frame_.height;
   for (const double value : ticks(across_, most_across)) {
-    const double x = across(value);
+    const double x = across(value / across_.told_in);
     sketch_.line({x, frame_.top}, {x, foot}, {grid, 0.3, ""});
     sketch_.line({x, foot}, {x, foot + tick}, {ink, 0.5, ""});
     sketch_.label({x, foot + tick + 2.8}, "middle", number_size, escaped(number(value, 4)));
@@ -81,7 +97,7 @@ void Plot::draw_ticks_across() const {
 
 void Plot::draw_ticks_up() const {
   for (const double value : ticks(up_, most_up)) {
-    const double y = up(value);
+    const double y = up(value / up_.told_in);
     sketch_.line({frame_.left, y}, {frame_.left + frame_.width, y}, {grid, 0.3, ""});
     sketch_.line({frame_.left - tick, y}, {frame_.left, y}, {ink, 0.5, ""});
     sketch_.label({frame_.left - tick - 0.8, y + 0.9}, "end", number_size,

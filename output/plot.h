@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "output/compose_context.h"
 #include "output/sketch.h"
 
 namespace output {
@@ -20,7 +21,13 @@ struct Axis {
   std::string label;  ///< quantity and unit, as markup
   double low = 0, high = 1;
   bool logarithmic = false;
+  double told_in = 1;  ///< how many of the unit told at the ticks make one of the values
 };
+
+/// An axis of lengths in mm, or of speeds in m/min, told in the units of the document; the words
+/// `key`, with `.us` behind it in those of the United States, are its label.
+Axis length_axis(const Context& context, const std::string& key, double low, double high);
+Axis speed_axis(const Context& context, const std::string& key, double low, double high);
 
 /// Where the axes stand on the sketch [mm].
 struct PlotFrame {

@@ -38,6 +38,9 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 19> gates{{
     {"limits.space", "space"},
 }};
 
+/// Told once, in front of the requirements.
+constexpr std::string_view not_shown = "\xE2\x80\x93";
+
 std::string figure(const Context& c, double value, const std::string& unit) {
   if (unit == "1") return with_unit(value * 100, "%", 4);
   return unit.empty() ? number(value, 9) : c.measure(value, unit, 4);
@@ -46,7 +49,7 @@ std::string figure(const Context& c, double value, const std::string& unit) {
 /// Where nothing passes: what the nearest head misses.
 std::string shortfall(const Context& c, const std::string& pattern) {
   const calc::RejectedHead* const nearest = nearest_head(c.spec);
-  if (nearest == nullptr) return c.words("answer.not_shown");
+  if (nearest == nullptr) return std::string(not_shown);
   for (const calc::Reason& reason : nearest->reasons) {
     const bool concerns = std::any_of(gates.begin(), gates.end(), [&](const auto& gate) {
       return gate.first == pattern && gate.second == reason.code;
@@ -55,7 +58,7 @@ std::string shortfall(const Context& c, const std::string& pattern) {
     return c.words("answer.not_met", {{"VALUE", figure(c, reason.value, reason.unit)},
                                       {"LIMIT", figure(c, reason.limit, reason.unit)}});
   }
-  return c.words("answer.not_shown");
+  return std::string(not_shown);
 }
 
 /// A number the calculation states in its checks or its notes on safety.

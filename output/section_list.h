@@ -56,6 +56,8 @@ void add_side_by_side(const Context& context, Values& values);
 /// Keys of the words for who can mend a head, and who shapes its waveform.
 std::string serviceable_key(calc::Serviceable who);
 std::string waveform_key(calc::WaveformAccess access);
+/// What the answers move; whether anything passes, where one of them could change that.
+std::string question_effect(const Context& context, const AlikeQuestions& alike);
 /// Sets NUMBER, TEXT and ASSUMED, what is taken until they are answered.
 void set_question(const Context& context, Values& row, std::size_t number,
                   const AlikeQuestions& alike);

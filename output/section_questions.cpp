@@ -13,8 +13,17 @@
 namespace output {
 namespace {
 
+/// What is taken for a field that is no number.
+std::string assumed_in_words(const Context& c, const std::string& field) {
+  const auto& all = c.spec.assumptions;
+  const auto taken = std::find_if(all.begin(), all.end(), [&](const calc::Assumption& a) {
+    return a.field == field && !a.text.empty();
+  });
+  return taken == all.end() ? c.words("nothing_assumed") : escaped(assumed_word(c, *taken));
+}
+
 std::string assumed_once(const Context& c, const calc::Question& question) {
-  if (!question.assumed) return c.words("nothing_assumed");
+  if (!question.assumed) return assumed_in_words(c, question.field);
   const double high = question.high.value_or(*question.assumed);
   std::string text = plain_value(c, *question.assumed, high, question.unit);
   const std::string range = plain_range(c, question.low, question.high, question.unit);
@@ -86,6 +95,14 @@ std::string question_assumed(const Context& c, const AlikeQuestions& alike) {
   return all;
 }
 
+/// By what the questions are ranked: where nothing passes first by whether they could change that.
+std::string order_of(const Context& c) {
+  if (c.spec.verdict != calc::Verdict::infeasible) return "moves";
+  const bool chance = std::any_of(c.spec.questions.begin(), c.spec.questions.end(),
+                                  [](const calc::Question& q) { return q.lets_pass; });
+  return chance ? "lets_pass" : "nothing_passes";
+}
+
 /// "x or more" is rounded up, "at most x" down.
 Rounding way_of(std::string_view code) {
   using namespace std::string_view_literals;
@@ -132,6 +149,14 @@ std::vector<AlikeQuestions> grouped_questions(const Context& c) {
   return groups;
 }
 
+std::string question_effect(const Context& c, const AlikeQuestions& alike) {
+  const bool lets_pass =
+      std::any_of(alike.begin(), alike.end(), [](const calc::Question* q) { return q->lets_pass; });
+  if (lets_pass) return c.effect("lets_pass");
+  const std::string& effect = alike.front()->effect;
+  return effect.empty() ? std::string() : c.effect(effect);
+}
+
 void set_question(const Context& c, Values& row, std::size_t number, const AlikeQuestions& alike) {
   row.set("NUMBER", std::to_string(number));
   row.set_markup("TEXT", question_text(c, alike));
@@ -142,11 +167,11 @@ std::string questions_section(const Context& c) {
   const std::vector<AlikeQuestions> groups = grouped_questions(c);
   if (groups.empty()) return {};
   Values values;
+  values.set_markup("ORDER", c.words("questions_order." + order_of(c)));
   for (std::size_t i = 0; i < groups.size(); ++i) {
-    const std::string& effect = groups[i].front()->effect;
     Values& row = values.add("ROW");
     set_question(c, row, i + 1, groups[i]);
-    row.set_markup("EFFECT", effect.empty() ? std::string() : c.effect(effect));
+    row.set_markup("EFFECT", question_effect(c, groups[i]));
   }
   return c.expand("questions", values);
 }

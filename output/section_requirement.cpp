@@ -100,7 +100,7 @@ void add_assumptions(const Context& c, Values& values) {
     row.set("VALUE", assumption.text.empty()
                          ? plain_value(c, assumption.value,
                                        assumption.high.value_or(assumption.value), assumption.unit)
-                         : assumption.text);
+                         : assumed_word(c, assumption));
     row.set("RANGE", plain_range(c, assumption.low, assumption.high, assumption.unit));
     row.set_markup("EFFECT", c.effect(assumption.effect));
     if (unsourced) {

@@ -180,6 +180,15 @@ void add_pinned(const Context& c, Values& values) {
   }
 }
 
+/// What the heat of a dryer is for, and what it leaves out.
+void add_dryer_texts(const Context& c, Values& values) {
+  add_text(c, values, "dryer_mean");
+  if (c.request.substrate.area_mass) return;
+  const auto& form = c.request.product.form;
+  const bool bodies = form && form->value == calc::Form::cylinder;
+  add_text(c, values, bodies ? "dryer_without_bodies" : "dryer_without_web");
+}
+
 void add_texts(const Context& c, Values& values, const calc::Stage& stage) {
   if (stage.kind == "pinning" && stage.rows) add_pinned(c, values);
   if (stage.kind == "pinning" && stage.rows) add_text(c, values, "dimmed");
@@ -205,7 +214,7 @@ void add_texts(const Context& c, Values& values, const calc::Stage& stage) {
              {{"DEW", c.bound(*stage.dew_point_degc, "degC", Rounding::up)},
               {"ROOM", c.measure(*stage.condenses_degc, "degC")}});
   }
-  if (stage.kind == "drying") add_text(c, values, "dryer_mean");
+  if (stage.kind == "drying") add_dryer_texts(c, values);
   if (!stage.airing) return;
   const bool captures = stage.airing->captures;
   add_text(c, values, captures ? "separate" : "open");

@@ -63,8 +63,9 @@ std::string plot_eye(const Context& c) {
     lowest = std::min(lowest, in_dpi(group.resolution_across) / 1.25);
   }
   Sketch sketch(paper_width, 66);
-  const Plot plot(sketch, {16, 8, 108, 46},
-                  {c.words("plot.distance"), near / reach, near * reach, true},
+  Axis across = length_axis(c, "plot.distance", near / reach, near * reach);
+  across.logarithmic = true;
+  const Plot plot(sketch, {16, 8, 108, 46}, across,
                   {c.words("plot.resolution"), lowest, highest, true});
   plot.draw_axes();
   plot.curve({{near / reach, limit * reach}, {near * reach, limit / reach}},

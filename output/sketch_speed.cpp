@@ -85,9 +85,10 @@ std::string plot_speed(const Context& c) {
   const double slowest = limits.back().product / across.high;
   const double fastest = limits.front().product / across.low;
   Sketch sketch(paper_width, 66);
-  const Plot plot(sketch, frame, across,
-                  {c.words("plot.speed"), std::min(asked, slowest) / 1.3,
-                   std::max(asked, fastest) * 1.1, true});
+  Axis up =
+      speed_axis(c, "plot.speed", std::min(asked, slowest) / 1.3, std::max(asked, fastest) * 1.1);
+  up.logarithmic = true;
+  const Plot plot(sketch, frame, across, up);
   plot.draw_axes();
   draw_limits(c, sketch, plot, limits, across);
   plot.mark(along, asked, c.words("plot.asked"));

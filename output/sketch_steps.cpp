@@ -63,7 +63,7 @@ std::string plot_steps(const Context& c) {
   Sketch sketch(paper_width, 66);
   const double asked = in_m_per_min(c.request.line.speed->high);
   const Plot plot(sketch, frame,
-                  {c.words("plot.speed"), 0, in_m_per_min(steps.back().speed) * 1.02},
+                  speed_axis(c, "plot.speed", 0, in_m_per_min(steps.back().speed) * 1.02),
                   {c.words("plot.money", {{"CURRENCY", c.spec.station->currency}}), 0,
                    most * in_thousands * 1.1});
   plot.draw_axes();

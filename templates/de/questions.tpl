@@ -1,6 +1,6 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Fragen an den Kunden" id="s-questions">
-<p>Geordnet danach, wie stark die Antwort das Ergebnis verändern kann.</p>
+<p>{{ORDER:none}}</p>
 <table columns="r:8 l:* l:35 l:35">
 <head><cell>Nr.</cell><cell>Frage</cell><cell>Bis dahin angenommen</cell><cell>Antwort wirkt auf</cell></head>
 {{#ROW}}

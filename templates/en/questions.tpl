@@ -1,6 +1,6 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Questions to the customer" id="s-questions">
-<p>Ranked by how far the answer can move the result.</p>
+<p>{{ORDER:none}}</p>
 <table columns="r:8 l:* l:35 l:35">
 <head><cell>No.</cell><cell>Question</cell><cell>Taken meanwhile</cell><cell>Answer moves</cell></head>
 {{#ROW}}

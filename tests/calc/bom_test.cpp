@@ -104,6 +104,29 @@ TEST_CASE("a price in another currency is on request, with a warning") {
   }));
 }
 
+TEST_CASE("prices in another currency are told of once a currency, with their number") {
+  StationCase c;
+  c.catalogue.boards.front().price = exactly(Price{to_money(200), "USD"});
+  c.catalogue.supplies.front().price = exactly(Price{to_money(200), "USD"});
+  c.catalogue.lamps.front().price = exactly(Price{to_money(200), "GBP"});
+  std::vector<Notice> told;
+  for (const Notice& n : station_of(c).warnings) {
+    if (n.code == "price_currency") told.push_back(n);
+  }
+  REQUIRE(told.size() == 2);
+  const auto argument = [](const Notice& n, const std::string& name) {
+    const auto found = std::find_if(n.args.begin(), n.args.end(),
+                                    [&](const Arg& arg) { return arg.name == name; });
+    return found == n.args.end() ? Arg() : *found;
+  };
+  for (const Notice& n : told) {
+    const bool dollars = std::get<std::string>(argument(n, "currency").value) == "USD";
+    CHECK(std::get<double>(argument(n, "prices").value) == (dollars ? 2 : 1));
+    CHECK((argument(n, "subject").name == "subject") == dollars);
+    CHECK(n.where.size() == 1);
+  }
+}
+
 TEST_CASE("cheapest fitting part wins, priced before unpriced, catalogue order breaks ties") {
   StationCase c;
   auto& parts = c.catalogue.parts;

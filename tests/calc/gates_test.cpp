@@ -55,6 +55,13 @@ std::set<std::string> codes_of(const std::vector<Notice>& notices) {
   return codes;
 }
 
+const Change& find(const std::vector<CodeRow>& rows, const std::string& code) {
+  const auto row =
+      std::find_if(rows.begin(), rows.end(), [&](const CodeRow& r) { return r.code == code; });
+  REQUIRE(row != rows.end());
+  return row->change;
+}
+
 /// A reason's figures say by themselves that its gate failed.
 bool fails_by_its_figures(const Reason& r) {
   return r.at_least ? !at_least(r.value, r.limit) : !at_most(r.value, r.limit);
@@ -180,6 +187,25 @@ TEST_CASE("an uncertainty is no demand: the nominal is gated, the ends alone are
   REQUIRE(edge != all.end());
   CHECK(std::get<double>(edge->args.front().value) == doctest::Approx(0.54));
   CHECK(edge->where.size() == 1);
+}
+
+TEST_CASE("a condition that only the end of an assumption brings is told with that end") {
+  const auto brings_span = [](const Notice& n) {
+    return n.code == "assumption_condition" &&
+           std::get<std::string>(n.args.at(1).value) == "viscosity_span";
+  };
+  const Case made(find(gate_rows::conditions(), "assumption_condition"));
+  for (const Notice& n : made.answer.selection.conditions) CHECK(n.code != "viscosity_span");
+  const std::vector<Notice>& all = made.answer.decision.conditions;
+  const auto arising = std::find_if(all.begin(), all.end(), brings_span);
+  REQUIRE(arising != all.end());
+  CHECK(arising->field == "line.air_temperature");
+  CHECK(std::get<double>(arising->args.at(0).value) == doctest::Approx(32));
+  CHECK(std::get<std::string>(arising->args.at(2).value).ends_with(".viscosity"));
+  // Where the condition stands anyway no end of an assumption brings it.
+  const Case known(find(gate_rows::conditions(), "viscosity_span"));
+  const std::vector<Notice>& of_known = known.answer.decision.conditions;
+  CHECK(std::none_of(of_known.begin(), of_known.end(), brings_span));
 }
 
 TEST_CASE("a condition on an assumption says up to which value it holds, and not beyond") {

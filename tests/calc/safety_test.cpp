@@ -309,6 +309,8 @@ TEST_CASE("every safety code is produced, in the order of the list") {
   take(c);
   c.job.channels.front().family.reset();
   take(c);
+  c.job.absorbency = Absorbency::low;
+  take(c);
   for (const std::string_view code : codes) {
     CAPTURE(code);
     CHECK(has(seen, std::string(code)));

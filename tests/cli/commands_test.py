@@ -11,16 +11,31 @@ class Check(Desk):
         self.request("a.ini")
         self.request("b.ini")
         done = self.run_program("check", "a.ini", "b.ini")
-        self.assertTrue(done.stdout.startswith("2 requests: 2 good, 0 at fault; 0 errors"),
-                        done.stdout)
+        lines = done.stdout.splitlines()
+        self.assertEqual(len(lines), 3, done.stdout)
+        self.assertTrue(lines[-1].startswith("2 requests: 2 good, 0 at fault; 0 errors"), lines)
         self.assertFalse((self.folder / "specifications").exists())
 
     def test_every_fault_at_once(self):
         self.request("a.ini", more="speed = 3\nidd = x")
         done = self.run_program("check", "a.ini", expect=65)
         self.assertEqual(done.stderr.count("error[E0122]"), 2, done.stderr)
-        self.assertTrue(done.stdout.startswith("1 request: 0 good, 1 at fault; 2 errors"),
-                        done.stdout)
+        lines = done.stdout.splitlines()
+        self.assertTrue(lines[0].startswith("failed - "), lines)
+        self.assertTrue(lines[1].startswith("1 request: 0 good, 1 at fault; 2 errors"), lines)
+
+    def test_verdict_and_stem_are_those_of_the_issue(self):
+        self.request("a.ini")
+        self.request("b.ini", more="notes = another")
+        lines = {}
+        for command in ("check", "build"):
+            done = self.run_program(command, "a.ini", "b.ini")
+            lines[command] = [line.split(" ", 1) for line in done.stdout.splitlines()[:2]]
+        self.assertEqual([status for status, _ in lines["check"]], ["checked", "checked"])
+        self.assertEqual([what for _, what in lines["check"]],
+                         [what for _, what in lines["build"]])
+        told = json.loads(self.run_program("check", "a.ini", "--json").stdout)
+        self.assertEqual(told["verdict"], lines["check"][0][1].split(" ")[0])
 
     def test_warnings_are_those_of_the_issue_and_nothing_is_written(self):
         self.request("a.ini", title="Lids \u0627", more="language = fr")

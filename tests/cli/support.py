@@ -92,8 +92,10 @@ class Desk(unittest.TestCase):
                 self.assertEqual(figures["files"][kind]["sha256"],
                                  hashlib.sha256(files[stem + extension]).hexdigest())
         if all_listed:
-            self.assertEqual(listed, sorted(stem + e for stem in stems
-                                            for e in (".pdf", ".bom.csv", ".json")))
+            beside = [stem + e for stem in stems for e in (".letter.txt", ".summary.pdf")
+                      if stem + e in files]
+            self.assertEqual(listed, sorted(beside + [stem + e for stem in stems
+                                                      for e in (".pdf", ".bom.csv", ".json")]))
             parts = [path for path in (self.folder / folder).rglob(".*.part")]
             self.assertEqual(parts, [])
         return stems

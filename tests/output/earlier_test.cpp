@@ -51,3 +51,20 @@ TEST_CASE("both folders are looked through, the first preferred where both have 
   CHECK(before({"out/X_rB_2026-01-01.json", "old/X_rA_2026-01-01.json"}, "C") ==
         "out/X_rB_2026-01-01.json");
 }
+
+TEST_CASE("an issue of a lower revision or an earlier date goes back behind the highest there") {
+  MemoryOs os;
+  fill(os, {"out/X_rA_2026-01-01.json", "out/X_rB_2026-03-01.json", "out/X_rB_2026-02-01.json",
+            "out/Y_rZ_2027-01-01.json", "old/X_rC_2026-04-01.json"});
+  const EarlierIssues issues(os, {"old", "out"});
+  const auto ahead = [&](const char* revision, const char* date) {
+    return issues.ahead("out", "X", revision, date).value_or("");
+  };
+  CHECK(ahead("A", "2026-05-01") == "X_rB_2026-03-01");  // a lower revision
+  CHECK(ahead("", "2026-05-01") == "X_rB_2026-03-01");
+  CHECK(ahead("B", "2026-02-15") == "X_rB_2026-03-01");  // an earlier date
+  CHECK(ahead("C", "2026-02-15") == "X_rB_2026-03-01");
+  CHECK(ahead("B", "2026-03-01").empty());  // the same once more
+  CHECK(ahead("C", "2026-03-01").empty());
+  CHECK(issues.ahead("out", "Q", "A", "2020-01-01") == std::nullopt);
+}

@@ -84,6 +84,12 @@ const std::map<std::string, Scene>& scenes() {
         },
         {"build", "q.ini", "-o", "out", "--templates", "own"}}},
       {"W0305", {Exit::success, [](BrokenOs&) {}, {"build", "q.ini", "q.ini", "-o", "out"}}},
+      {"W0306",
+       {Exit::success,
+        [](BrokenOs& os) {
+          os.files.erase("out/Q-1_rA_2026-01-02.json");
+          os.files["out/Q-1_rB_2026-02-01.json"] = "{}";
+        }}},
       {"W0303",
        {Exit::success,
         [](BrokenOs& os) {

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "output/archive_sums.h"
 #include "output/compose.h"
 #include "output/digest.h"
 #include "output/report_text.h"
@@ -72,6 +73,44 @@ TEST_CASE("letters are written when asked for, for what stands already too") {
   REQUIRE(desk.build({"--letters"}) == output::Exit::success);
   CHECK(desk.files.at(on_paper + ".letter.txt").find("Our reference: Q-1") != std::string::npos);
   CHECK_FALSE(desk.files.contains(on_paper + ".summary.pdf"));
+}
+
+TEST_CASE("letters and summaries are listed with what they belong to, and told of when they go") {
+  for (const std::string ending : {".letter.txt", ".summary.pdf"}) {
+    CAPTURE(ending);
+    Desk desk;
+    desk.request("a.ini", "Q-1");
+    REQUIRE(desk.build() == output::Exit::success);
+    REQUIRE(desk.build({"--letters", "--summary"}) == output::Exit::success);
+    const auto sums = output::read_sums(desk.files.at("out/SHA256SUMS"));
+    CHECK(sums.size() == 5);
+    const std::string name = "Q-1_rA_2026-01-02" + ending;
+    REQUIRE(sums.contains(name));
+    const std::string bytes = desk.files.at("out/" + name);
+    CHECK(sums.at(name) == output::digest_of(bytes));
+    CHECK(desk.run({"verify", "out"}) == output::Exit::success);
+    CHECK(desk.standard_output == "5 files as they went out\n");
+    // Changed: its line stays, and every run says so; the issue itself stands.
+    const std::string lines = desk.files.at("out/SHA256SUMS");
+    desk.files["out/" + name] += " ";
+    REQUIRE(desk.build() == output::Exit::success);
+    CHECK(desk.files.at("out/SHA256SUMS") == lines);
+    CHECK(desk.standard_error.find(name + ":1:1: warning[W0303]") != std::string::npos);
+    CHECK(desk.files.at("out/overview.csv").find("Q-1") != std::string::npos);
+    CHECK(desk.run({"verify", "out"}) == output::Exit::different);
+    CHECK(desk.standard_output.starts_with("altered " + name + "\n"));
+    CHECK(desk.run({"index", "out"}) == output::Exit::data);
+    // Lost: told too, until it is made again, the same or not.
+    desk.files.erase("out/" + name);
+    REQUIRE(desk.build() == output::Exit::success);
+    CHECK(desk.standard_error.find(name + ":1:1: warning[W0303]") != std::string::npos);
+    CHECK(desk.run({"verify", "out"}) == output::Exit::different);
+    CHECK(desk.standard_output.starts_with("missing " + name + "\n"));
+    REQUIRE(desk.build({"--letters", "--summary"}) == output::Exit::success);
+    CHECK(desk.files.at("out/" + name) == bytes);
+    CHECK(desk.files.at("out/SHA256SUMS") == lines);
+    CHECK(desk.standard_error.find("W0303") == std::string::npos);
+  }
 }
 
 TEST_CASE("a superseded issue takes its letter along") {

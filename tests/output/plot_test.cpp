@@ -5,6 +5,9 @@
 #include <doctest/doctest.h>
 
 #include <cmath>
+#include <string>
+
+#include "tests/output/support/hand_made.h"
 
 namespace {
 
@@ -50,4 +53,34 @@ TEST_CASE("a point stands where its axes put it, one beyond them at their end") 
                                  {"y", 1, 1e4, true});
   CHECK(logarithmic.at(10, 10).x == doctest::Approx(60));
   CHECK(logarithmic.at(10, 10).y == doctest::Approx(35));
+}
+
+TEST_CASE("an axis told in another unit has round ticks of that unit at the same places") {
+  // An inch is 25.4 mm, a foot 0.3048 m: the international yard and pound agreement of 1959.
+  hand_made::Case made = hand_made::feasible();
+  const output::Templates templates;
+  const auto drawn = [&](calc::UnitSystem units) {
+    made.request.request.units.emplace().value = units;
+    const output::Context c(made.spec, made.request, templates);
+    output::Sketch sketch(120, 60);
+    const output::Plot plot(sketch, {10, 5, 100, 40},
+                            output::length_axis(c, "plot.distance", 0, 254),
+                            output::speed_axis(c, "plot.speed", 0, 30.48));
+    plot.draw_axes();
+    CHECK(plot.at(127, 15.24).x == doctest::Approx(60));
+    CHECK(plot.at(127, 15.24).y == doctest::Approx(25));
+    return sketch.figure("", "", false);
+  };
+  const std::string metric = drawn(calc::UnitSystem::si), us = drawn(calc::UnitSystem::us);
+  const auto has = [](const std::string& text, const std::string& part) {
+    return text.find(part) != std::string::npos;
+  };
+  CHECK(has(metric, ", mm<"));
+  CHECK(has(metric, ", m/min<"));
+  CHECK(has(metric, ">250<"));
+  CHECK(has(us, ", in<"));
+  CHECK(has(us, ", ft/min<"));
+  CHECK(has(us, ">10<"));   // 254 mm
+  CHECK(has(us, ">100<"));  // 30.48 m/min
+  CHECK_FALSE(has(us, ">250<"));
 }

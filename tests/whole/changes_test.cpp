@@ -20,9 +20,10 @@ output::IssuedText issued(const whole::Case& made) {
   return {std::move(json), std::move(digest)};
 }
 
-/// The changes of a request against the plain one, "topic: name | before | after".
-std::vector<std::string> changes(const std::string& changed) {
-  const whole::Case first = whole::case_of("");
+/// The changes of a request against the plain one, itself changed by `from`, "topic: name | before
+/// | after".
+std::vector<std::string> changes(const std::string& changed, const std::string& from = "") {
+  const whole::Case first = whole::case_of(from);
   const whole::Case second = whole::case_of(std::string(later) + changed);
   const output::Matter matter =
       output::matter_of(second.specification, second.request, issued(first));
@@ -76,6 +77,24 @@ TEST_CASE("a condition that came or went is listed in its words") {
   CHECK(std::any_of(lines.begin(), lines.end(), [](const std::string& line) {
     return line.starts_with("condition: ") && line.ends_with(" |  | stands");
   }));
+}
+
+TEST_CASE("a condition whose figure moved is listed once, with what it was and what it is") {
+  const std::string from = "image.registration = 19 um\n";
+  const auto lines = changes(from + "line.mount_tolerance = 4.9 um\n", from);
+  std::vector<std::string> conditions;
+  for (const std::string& line : lines) {
+    const bool of_colours = line.find(" colours register within ") < line.find(" | ");
+    if (of_colours && line.find("If it comes otherwise") == std::string::npos) {
+      conditions.push_back(line);
+    }
+  }
+  REQUIRE(conditions.size() == 1);
+  CHECK(conditions.front().find("stands") == std::string::npos);
+  const std::string figures = conditions.front().substr(conditions.front().find(" | "));
+  CHECK(std::count(figures.begin(), figures.end(), '|') == 2);
+  const std::string unit = "\u00A0\u00B5m";
+  CHECK(figures.find(unit) != figures.rfind(unit));
 }
 
 TEST_CASE("the data file names the issues before it, oldest first, and the document lists them") {

@@ -287,6 +287,13 @@ const std::vector<CodeRow>& conditions() {
          r.line.throw_variation.reset();
          r.line.throw_distance = given(millimetres(0.7));
        }},
+      {"assumption_condition",
+       [](Request& r, Catalogue&) {
+         // Known below what the ink jets at in the hottest room of the range, and nowhere else.
+         r.line.air_temperature.reset();
+         r.inks.front().viscosity = given(
+             std::vector<ViscosityPoint>{{millipascal_seconds(10), Temperature::celsius(32)}});
+       }},
   };
   return rows;
 }

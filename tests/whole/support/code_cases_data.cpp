@@ -37,6 +37,9 @@ const std::string pinned_by_mercury =
 const std::string cold_inks =
     "ink.black.jetting_temperature = 27 degC\nink.black.viscosity = 10 mPa.s at 27 degC\n"
     "ink.cyan.jetting_temperature = 27 degC\nink.cyan.viscosity = 10 mPa.s at 27 degC\n";
+const std::string only_cool =
+    "-line.air_temperature\nink.black.viscosity = 10 mPa.s at 32 degC\nink.cyan.viscosity = 10 "
+    "mPa.s at 28 degC\n";
 const std::string slow_drops =
     "line.throw_distance = 2.9 mm\nline.speed = 5 m/min\nhead.A.drop_speed = 4 m/s\n"
     "head.B.drop_speed = 4 m/s";
@@ -108,6 +111,7 @@ std::vector<std::string> code_cases() {
       "head.A.nozzle_diameter = 2 um",
       "head.A.drop_speed = 30 m/s",
       said_not_to_settle,
+      only_cool,
       "line.encoder = on the drum",
       // Families and stages.
       solvent,
@@ -154,6 +158,7 @@ std::vector<std::string> code_cases() {
       "product.form = cylinder\nproduct.diameter = 8 mm",
       "product.form = cylinder\nproduct.diameter = 80 mm",
       "product.form = cylinder\nproduct.diameter = 80 mm\n-image.length",
+      "product.form = cylinder\nproduct.diameter = 80 mm\n-substrate.area_mass",
       "product.form = cylinder\nproduct.diameter = 80 mm +- 0.2 mm\n-image.length",
       round_body,
       // Limits and wishes.
