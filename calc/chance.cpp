@@ -18,12 +18,12 @@ std::optional<P> default_of(const Question& question) {
 }
 
 /// 2: lets something pass; 1: misses by less; 0: neither, or not known.
-int chance_of(const Job& job, const Catalogue& catalogue, P id, double over) {
+int chance_of(Chooser& chooser, const Job& job, const Catalogue& catalogue, P id, double over) {
   int best = 0;
   for (const double end : {parameter(id).low, parameter(id).high}) {
     Parameters moved = job.parameters;
     moved.set(id, end);
-    const Choice found = choose(resolve(*job.request, catalogue, job.date, moved), catalogue);
+    const Choice found = chooser.choose(resolve(*job.request, catalogue, job.date, moved));
     if (!found.groups.empty()) return 2;
     if (found.over > 1 && found.over < over * nearer_by) best = 1;
   }
@@ -33,12 +33,13 @@ int chance_of(const Job& job, const Catalogue& catalogue, P id, double over) {
 }  // namespace
 
 void rank_by_chance(const Job& job, const Catalogue& catalogue, std::vector<Question>& questions) {
-  const double over = choose(job, catalogue).over;
+  Chooser chooser(catalogue, job.currency);
+  const double over = chooser.choose(job).over;
   std::vector<std::pair<int, Question>> ranked;
   ranked.reserve(questions.size());
   for (Question& question : questions) {
     const std::optional<P> id = default_of(question);
-    const int chance = id ? chance_of(job, catalogue, *id, over) : 0;
+    const int chance = id ? chance_of(chooser, job, catalogue, *id, over) : 0;
     question.lets_pass = chance == 2;
     ranked.emplace_back(chance, std::move(question));
   }
