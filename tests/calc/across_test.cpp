@@ -9,10 +9,11 @@
 
 using namespace calc;
 using support::identity;
+using support::six_digits;
 
 namespace {
 
-constexpr const char* pitches = "whole nozzle pitches, computed independently";
+constexpr const char* pitches = "[C] whole nozzle pitches, computed independently";
 
 int heads(double width, double swath_mm, double pitch_mm) {
   return heads_across(millimetres(width), millimetres(swath_mm), millimetres(pitch_mm));
@@ -24,6 +25,15 @@ TEST_CASE("heads across a width") {
   CHECK(heads(210, 70.5, 69) == 4);
   CHECK(heads(500, 70.5, 69) == 8);
   CHECK(heads(1600, 72, 72) == 23);
+  const auto unrounded = [](double width, double swath_mm, double pitch_mm) {
+    const Length one = printed_width(1, millimetres(swath_mm), millimetres(pitch_mm));
+    const Length two = printed_width(2, millimetres(swath_mm), millimetres(pitch_mm));
+    return 1 + (millimetres(width) - one) / (two - one);
+  };
+  support::check_all({
+      {"500 mm, before rounding up", unrounded(500, 70.5, 69), 7.22464, six_digits, pitches},
+      {"210 mm, before rounding up", unrounded(210, 70.5, 69), 3.02174, six_digits, pitches},
+  });
   CHECK(heads(70.5, 70.5, 69) == 1);
   CHECK(heads(70.6, 70.5, 69) == 2);
   CHECK(heads(70.5 + 69, 70.5, 69) == 2);

@@ -13,7 +13,7 @@ using support::identity;
 
 namespace {
 
-constexpr const char* closed = "whole dots a module, computed independently";
+constexpr const char* closed = "[C] whole dots a module, computed independently";
 
 const BarcodeSymbol& symbol(std::string_view key) {
   const BarcodeSymbol* row = find_barcode_symbol(key);
@@ -53,8 +53,9 @@ TEST_CASE("modules of the table are those printed") {
   const auto least = [](const char* key) { return in_mm(symbol(key).least); };
   const auto target = [](const char* key) { return in_mm(symbol(key).target); };
   const auto most = [](const char* key) { return in_mm(symbol(key).most); };
-  constexpr const char* guide = "GS1 Sweden size guide";
-  constexpr const char* general = "GS1 General Specifications";
+  constexpr const char* guide = "[P] GS1 Sweden size guide";
+  constexpr const char* general = "[P] GS1 General Specifications";
+  constexpr const char* uk = "[P] gs1uk.org, target ibn.link";
   support::check_all({
       {"EAN-13 retail least", least("ean-13-retail"), 0.264, identity, guide},
       {"EAN-13 retail target", target("ean-13-retail"), 0.330, identity, guide},
@@ -63,9 +64,16 @@ TEST_CASE("modules of the table are those printed") {
       {"EAN-13 distribution target", target("ean-13-distribution"), 0.660, identity, guide},
       {"EAN-13 distribution most", most("ean-13-distribution"), 0.660, identity, guide},
       {"ITF-14 least", least("itf-14"), 0.495, identity, guide},
+      {"EAN-8 retail least", least("ean-8-retail"), 0.264, identity, guide},
+      {"EAN-8 retail target", target("ean-8-retail"), 0.330, identity, guide},
+      {"EAN-8 retail most", most("ean-8-retail"), 0.660, identity, guide},
+      {"ITF-14 target", target("itf-14"), 0.495, identity, guide},
       {"ITF-14 most", most("itf-14"), 1.016, identity, guide},
+      {"GS1-128 distribution least", least("gs1-128-distribution"), 0.495, identity, guide},
+      {"GS1-128 distribution target", target("gs1-128-distribution"), 0.495, identity, guide},
       {"GS1-128 distribution most", most("gs1-128-distribution"), 1.016, identity, guide},
       {"GS1-128 healthcare least", least("gs1-128-healthcare"), 0.170, identity, general},
+      {"GS1-128 healthcare target", target("gs1-128-healthcare"), 0.495, identity, general},
       {"GS1-128 healthcare most", most("gs1-128-healthcare"), 0.495, identity, general},
       {"DataMatrix healthcare least", least("datamatrix-healthcare"), 0.254, identity, general},
       {"DataMatrix healthcare target", target("datamatrix-healthcare"), 0.380, identity, general},
@@ -73,8 +81,24 @@ TEST_CASE("modules of the table are those printed") {
       {"QR retail least is 1.5 linear", least("qr-retail"), 1.5 * 0.264, identity, general},
       {"QR retail target is 1.5 linear", target("qr-retail"), 1.5 * 0.330, identity, general},
       {"QR retail most is 1.5 linear", most("qr-retail"), 1.5 * 0.660, identity, general},
+      {"DataMatrix retail least", least("datamatrix-retail"), 0.396, identity, uk},
+      {"DataMatrix retail target", target("datamatrix-retail"), 0.495, identity, uk},
+      {"DataMatrix retail most", most("datamatrix-retail"), 0.990, identity, uk},
+      {"DataBar distribution least", least("databar-distribution"), 0.495, identity, general},
       {"DataBar distribution target", target("databar-distribution"), 0.660, identity, general},
+      {"DataBar distribution most", most("databar-distribution"), 0.660, identity, general},
+      {"EAN-13 quiet zone left", symbol("ean-13-retail").quiet_left, 11, identity, guide},
+      {"EAN-13 quiet zone right", symbol("ean-13-retail").quiet_right, 7, identity, guide},
+      {"ITF-14 quiet zone", symbol("itf-14").quiet_left, 10, identity, guide},
+      {"GS1-128 quiet zone", symbol("gs1-128-distribution").quiet_right, 10, identity, guide},
+      {"DataMatrix quiet zone", symbol("datamatrix-healthcare").quiet_left, 1, identity, general},
+      {"GS1-128 longest", in_mm(symbol("gs1-128-distribution").longest), 165.10, identity, general},
+      {"GS1-128 healthcare longest", in_mm(symbol("gs1-128-healthcare").longest), 165.10, identity,
+       general},
   });
+  CHECK(symbol("gs1-128-healthcare").quality == "1.5/06/660");
+  CHECK(symbol("datamatrix-healthcare").quality == "1.5/08/660");
+  CHECK(symbol("databar-distribution").quality == "1.5/10/660");
   CHECK(symbol("qr-retail").two_dimensional);
   CHECK(symbol("datamatrix-healthcare").two_dimensional);
   CHECK_FALSE(symbol("itf-14").two_dimensional);
@@ -138,30 +162,30 @@ TEST_CASE("widths of symbols with their quiet zones") {
     return in_mm(symbol_width(symbol("ean-8-retail").modules, millimetres(mm)));
   };
   support::check_all({
-      {"EAN-13 at 0.264", ean(0.264), 29.8320, identity, "GS1 Ireland prints 29.83"},
-      {"EAN-13 at 0.330", ean(0.330), 37.2900, identity, "GS1 Ireland prints 37.29"},
-      {"EAN-13 at 0.660", ean(0.660), 74.5800, identity, "GS1 Ireland prints 74.58"},
-      {"EAN-8 at 0.330", ean8(0.330), 26.73, identity, "GS1 Bulgaria prints 26.73"},
-      {"EAN-8 at 0.264", ean8(0.264), 21.3840, identity, "GS1 Bulgaria prints 21.38"},
-      {"EAN-8 at 0.660", ean8(0.660), 53.46, identity, "GS1 Bulgaria prints 53.46"},
-      {"ITF-14 modules", symbol("itf-14").modules, itf_modules(7), 0, "GS1 5.2"},
+      {"EAN-13 at 0.264", ean(0.264), 29.8320, identity, "[P] GS1 Ireland prints 29.83"},
+      {"EAN-13 at 0.330", ean(0.330), 37.2900, identity, "[P] GS1 Ireland prints 37.29"},
+      {"EAN-13 at 0.660", ean(0.660), 74.5800, identity, "[P] GS1 Ireland prints 74.58"},
+      {"EAN-8 at 0.330", ean8(0.330), 26.73, identity, "[P] GS1 Bulgaria prints 26.73"},
+      {"EAN-8 at 0.264", ean8(0.264), 21.3840, identity, "[P] GS1 Bulgaria prints 21.38"},
+      {"EAN-8 at 0.660", ean8(0.660), 53.46, identity, "[P] GS1 Bulgaria prints 53.46"},
+      {"ITF-14 modules", symbol("itf-14").modules, itf_modules(7), 0, "[P] GS1 5.2"},
       {"ITF-14 at 0.495", in_mm(symbol_width(itf_modules(7), millimetres(0.495))), 69.5475,
-       identity, "GS1 5.2, computed independently"},
+       identity, "[P] GS1 5.2; [C]"},
       {"ITF-14 at 1.016", in_mm(symbol_width(itf_modules(7), millimetres(1.016))), 142.748,
-       identity, "GS1 5.2, computed independently"},
-      {"SSCC in GS1-128 modules", gs1_128_modules(10), 176, 0, "GS1 General Specifications 5.4"},
+       identity, "[P] GS1 5.2; [C]"},
+      {"SSCC in GS1-128 modules", gs1_128_modules(10), 176, 0,
+       "[C] GS1 General Specifications 5.4"},
       {"SSCC at 0.495", in_mm(symbol_width(gs1_128_modules(10), millimetres(0.495))), 87.12,
-       identity, "GS1 General Specifications 5.4"},
+       identity, "[C] GS1 General Specifications 5.4"},
       {"SSCC at 1.016", in_mm(symbol_width(gs1_128_modules(10), millimetres(1.016))), 178.816,
-       identity, "GS1 General Specifications 5.4"},
+       identity, "[C] GS1 General Specifications 5.4"},
       {"greatest module of an SSCC", 165.10 / gs1_128_modules(10), 0.938068, 1e-6,
-       "GS1 General Specifications 5.4.4.3"},
+       "[P] GS1 General Specifications 5.4.4.3; [C]"},
       {"QR 29 at 0.396", in_mm(symbol_width(matrix_modules(29, 4), millimetres(0.396))), 14.652,
-       identity, "GS1 UK prints 14.652"},
+       identity, "[P] GS1 UK prints 14.652"},
       {"QR 29 at 0.990", in_mm(symbol_width(matrix_modules(29, 4), millimetres(0.990))), 36.63,
-       identity, "GS1 UK prints 36.63"},
+       identity, "[P] GS1 UK prints 36.63"},
   });
-  CHECK(in_mm(symbol("gs1-128-distribution").longest) == doctest::Approx(165.10));
 }
 
 TEST_CASE("mismatch of the axes of a 2D code") {

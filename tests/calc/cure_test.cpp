@@ -11,7 +11,7 @@ using support::identity;
 
 namespace {
 
-constexpr const char* exposure = "dose = irradiance times dwell, computed independently";
+constexpr const char* exposure = "[C] dose = irradiance times dwell";
 
 Irradiance w_per_cm2(double v) { return Irradiance::from_si(v * 1e4); }
 Dose mj_per_cm2(double v) { return Dose::from_si(v * 10); }

@@ -12,8 +12,8 @@ using support::six_digits;
 
 namespace {
 
-constexpr const char* closed = "definition, computed independently";
-constexpr const char* gronemeyer = "Gronemeyer, wheel of 0.5 m with 1024 counts a turn";
+constexpr const char* closed = "[C] definition, computed independently";
+constexpr const char* gronemeyer = "[P] Gronemeyer, wheel of 0.5 m, 1024 counts a turn";
 
 double counts(double dots_an_inch, double count_um) {
   return counts_per_dot(1.0 / dpi(dots_an_inch), micrometres(count_um));
@@ -50,6 +50,7 @@ TEST_CASE("whole divisions and what they leave over the print") {
   CHECK(forty_two.counts == 42);
   CHECK(whole_division(0.2).counts == 1);
   support::check_all({
+      {"5 um by 8 [um]", eight.counts * 5.0, 40, identity, closed},
       {"5 um by 8 [dpi]", in_dpi(divided_resolution(eight, micrometres(5))), 635, identity, closed},
       {"of the pitch [%]", 100 * division_error(eight, five), -5.51181, six_digits, closed},
       {"over 300 mm", over_300(eight, five), -16.5354, six_digits, closed},

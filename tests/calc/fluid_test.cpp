@@ -15,10 +15,11 @@ using support::six_digits;
 
 namespace {
 
-constexpr const char* closed = "definition, computed independently";
-constexpr const char* fluids = "unit test of an open fluid-mechanics library";
-constexpr const char* son = "Son et al. 2008";
-constexpr const char* gibson = "Gibson, Rosen and Stucker, eq. 7.4 and Table 7.1";
+constexpr const char* closed = "[C] definition, computed independently";
+constexpr const char* fluids = "[L] unit test of the Python library fluids";
+constexpr const char* son = "[P] Son et al. 2008";
+constexpr const char* stokes = "[C] Stokes, computed independently";
+constexpr const char* gibson = "[P] Gibson, Rosen and Stucker, eq. 7.4, Table 7.1";
 
 Fluid fluid(double density, double mpas, double mn_per_m) {
   return {Density::from_si(density), millipascal_seconds(mpas), millinewtons_per_metre(mn_per_m)};
@@ -57,16 +58,19 @@ TEST_CASE("numbers of a jet against published values") {
       {"Re at We 2", reynolds(water, we2, d46), 81.6020, six_digits, son},
       {"Re at We 0.05", reynolds(water, we005, d46), 12.9024, six_digits, son},
       {"Oh of a 3 mm raindrop", ohnesorge(water, millimetres(3)), 0.002146, 5e-4,
-       "Wikipedia, Ohnesorge number: about 0.002"},
+       "[P] Wikipedia, Ohnesorge number: about 0.002; [C]"},
       {"entry length 1 cP", entry_um(1000, 1), 240, identity, gibson},
       {"entry length 10 cP", entry_um(1000, 10), 24, identity, gibson},
       {"entry length 40 cP", entry_um(1000, 40), 6, identity, gibson},
       {"entry length 100 cP", entry_um(1000, 100), 2.4, identity, gibson},
       {"entry length 200 cP", entry_um(1000, 200), 1.2, identity, gibson},
       {"entry length 1 cP, 1250", entry_um(1250, 1), 300, identity, gibson},
+      {"entry length 10 cP, 1250", entry_um(1250, 10), 30, identity, gibson},
+      {"entry length 40 cP, 1250", entry_um(1250, 40), 7.5, identity, gibson},
+      {"entry length 100 cP, 1250", entry_um(1250, 100), 3, identity, gibson},
       {"entry length 200 cP, 1250", entry_um(1250, 200), 1.5, identity, gibson},
       {"Z of an exercise", z_number(fluid(1000, 12, 50), micrometres(60)), 4.56435, six_digits,
-       "Biofabrication exercises, chapter 4, exercise 4"},
+       "[P] inputs of Biofabrication exercises, 4.4; [C]"},
   });
 }
 
@@ -83,7 +87,7 @@ TEST_CASE("numbers of an ink that cures and of an aqueous one") {
       {"Oh", ohnesorge(uv, nozzle), 0.412393, six_digits, closed},
       {"Z", z_number(uv, nozzle), 2.424871, six_digits, closed},
       {"least speed", least_ejection_speed(uv, nozzle).si(), 2.309401, six_digits,
-       "Lee J.M. et al. 2023 p. 201"},
+       "[P] Lee J.M. et al. 2023 p. 201; [C]"},
       {"impact Re", reynolds(uv, v6, drop), 16.8400, six_digits, closed},
       {"impact We", weber(uv, v6, drop), 36.0856, six_digits, closed},
       {"impact K", splash_number(uv, v6, drop), 12.1689, six_digits, closed},
@@ -109,6 +113,8 @@ TEST_CASE("published windows keep their ends") {
   CHECK_FALSE(passes("Fromm", 2));
   CHECK(passes("Fromm", 500));
   CHECK(passes("Lee", 25));
+  CHECK_FALSE(passes("Lee", 26));
+  CHECK_FALSE(passes("Jang", 3.9));
   CHECK_FALSE(passes("Lee", 2.5));
 }
 
@@ -138,30 +144,33 @@ TEST_CASE("shear, particles and settling") {
        closed},
       {"20 um, 10 m/s", nozzle_shear(metres_per_second(10), micrometres(20)).si(), 4.0e6, identity,
        closed},
-      {"20 um nozzle", in_um(largest_particle(micrometres(20))), 0.40, identity, "rule of thumb"},
-      {"30 um nozzle", in_um(largest_particle(micrometres(30))), 0.60, identity, "rule of thumb"},
+      {"20 um nozzle", in_um(largest_particle(micrometres(20))), 0.40, identity,
+       "[C] rule of thumb"},
+      {"30 um nozzle", in_um(largest_particle(micrometres(30))), 0.60, identity,
+       "[C] rule of thumb"},
       {"20 um nozzle, safer", in_um(safe_particle(micrometres(20))), 0.20, identity,
-       "rule of thumb"},
+       "[C] rule of thumb"},
       {"30 um nozzle, safer", in_um(safe_particle(micrometres(30))), 0.30, identity,
-       "rule of thumb"},
+       "[C] rule of thumb"},
       {"50 um nozzle, safer", in_um(safe_particle(micrometres(50))), 0.50, identity,
-       "rule of thumb"},
+       "[C] rule of thumb"},
       {"50 um nozzle", in_um(largest_particle(micrometres(50))), 1.00, identity,
-       "Torrisi et al. 2012: 1 um for 50 um"},
+       "[P] Torrisi et al. 2012: 1 um for 50 um"},
       {"TiO2 0.22 um [m/s]", settling_speed(micrometres(0.22), Density::from_si(4230), thick).si(),
-       8.51718e-9, six_digits, "Stokes"},
-      {"TiO2 0.22 um", mm_per_day(0.22, 4230, thick), 0.735885, six_digits, "Stokes"},
-      {"TiO2 0.25 um", mm_per_day(0.25, 4230, thick), 0.950264, six_digits, "Stokes"},
-      {"TiO2 0.5 um", mm_per_day(0.5, 4230, thick), 3.80106, six_digits, "Stokes"},
+       8.51718e-9, six_digits, stokes},
+      {"TiO2 0.25 um [m/s]", settling_speed(micrometres(0.25), Density::from_si(4230), thick).si(),
+       1.09984e-8, six_digits, stokes},
+      {"TiO2 0.22 um", mm_per_day(0.22, 4230, thick), 0.735885, six_digits, stokes},
+      {"TiO2 0.25 um", mm_per_day(0.25, 4230, thick), 0.950264, six_digits, stokes},
+      {"TiO2 0.5 um", mm_per_day(0.5, 4230, thick), 3.80106, six_digits, stokes},
       {"TiO2 0.25 um in water", mm_per_day(0.25, 4230, fluid(1000, 1.002, 72.8)), 9.48368, 5e-5,
-       "Stokes"},
-      {"organic 0.12 um", mm_per_day(0.12, 1500, fluid(1000, 4, 30)), 0.084729, six_digits,
-       "Stokes"},
+       stokes},
+      {"organic 0.12 um", mm_per_day(0.12, 1500, fluid(1000, 4, 30)), 0.084729, six_digits, stokes},
       {"70 nm, 2600 in 1000, 1 mPa s [m/s]",
        settling_speed(micrometres(0.07), Density::from_si(2600), fluid(1000, 1, 30)).si(),
        4.271340889e-9, 1e-9, fluids},
       {"TiO2 0.25 um in 14 days [mm]", 14 * mm_per_day(0.25, 4230, thick), 13.3037, six_digits,
-       "Stokes"},
+       stokes},
       {"wetting [mN/m]", in_mn_per_m(wetting_energy(millinewtons_per_metre(28))), 38, identity,
        "common practice"},
   });
@@ -178,9 +187,9 @@ TEST_CASE("crowded particles settle slower, and heat keeps small ones up") {
       {"one alone", hindered_share(0), 1, identity, "Richardson and Zaki 1954"},
       // 0.9^4.65 = exp(4.65 ln 0.9).
       {"10 % by volume", hindered_share(0.1), 0.612672, six_digits, "Richardson and Zaki 1954"},
-      {"D/v of TiO2 0.25 um [um]", height_um(0.25, 4230), 15.9, 2e-3, "Stokes and Einstein"},
+      {"D/v of TiO2 0.25 um [um]", height_um(0.25, 4230), 15.9, 2e-3, "[C] Stokes and Einstein"},
       {"D/v of an organic pigment 0.12 um [um]", height_um(0.12, 1500), 928, 1e-3,
-       "Stokes and Einstein"},
+       "[C] Stokes and Einstein"},
       {"it holds for what rises too", height_um(0.25, 700), height_um(0.25, 1300), identity,
        "symmetry"},
   });

@@ -14,7 +14,7 @@ using support::six_digits;
 
 namespace {
 
-constexpr const char* closed = "f = v R, computed independently";
+constexpr const char* closed = "[C] f = v R, computed independently";
 constexpr const char* practice = "common practice";
 
 double column_khz(double metres_per_minute, double resolution) {
@@ -42,9 +42,11 @@ TEST_CASE("frequency of a column") {
       {"300 dpi, 2 m/s", column_khz(120, 300), 23.6220, six_digits, closed},
       {"8.5 in at 300 dpi in half a second [kHz]",
        in_khz(column_frequency(metres_per_second(8.25 * 0.0254 / 0.5), dpi(300))), 5, 0.03,
-       "pctechguide.com: about 1/5000th of a second"},
+       "[P] pctechguide.com: about 1/5000th of a second"},
       {"greatest speed at 30 kHz, 600 dpi", speed_limit(1, kilohertz(30), dpi(600)).si(), 1.27,
        identity, closed},
+      {"the same [m/min]", speed_limit(1, kilohertz(30), dpi(600)).si() * 60, 76.2, identity,
+       closed},
       {"two heads a column", in_khz(nozzle_frequency(kilohertz(39.37), 2)), 19.685, identity,
        closed},
       {"reserve of a tenth", in_khz(usable_frequency(kilohertz(50), 0.1)), 45, identity, closed},
@@ -104,7 +106,7 @@ TEST_CASE("native resolution of rows") {
   const auto native = [](double row, const std::vector<double>& offsets) {
     return in_dpi(native_resolution(dpi(row), offsets).value);
   };
-  constexpr const char* rows = "rows times nozzles an inch";
+  constexpr const char* rows = "[C] rows times nozzles an inch";
   support::check_all({
       {"8 rows of 50", native(50, {0, 0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875}), 400, identity,
        rows},

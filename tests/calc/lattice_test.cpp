@@ -16,7 +16,7 @@ using support::six_digits;
 
 namespace {
 
-constexpr const char* geometry = "plane geometry, computed independently";
+constexpr const char* geometry = "[C] plane geometry, computed independently";
 
 double closing_um(double across, double along) {
   return in_um(closing_dot(pitch(dpi(across)), pitch(dpi(along))));
@@ -62,7 +62,8 @@ TEST_CASE("cover of the square lattice") {
       {"1.0", square_cover(1.0), 0.785398, 1e-6, geometry},
       {"1.1", square_cover(1.1), 0.888653, 1e-6, geometry},
       {"1.2", square_cover(1.2), 0.950911, 1e-6, geometry},
-      {"1.2 by 4e5 random points", square_cover(1.2), 0.95068, 5e-4, "Monte Carlo"},
+      {"1.2 by 4e5 random points", square_cover(1.2), 0.95068, 5e-4,
+       "[C] Monte Carlo of the sheet"},
       {"1.3", square_cover(1.3), 0.986545, 1e-6, geometry},
       {"1.4", square_cover(1.4), 0.999797, 1e-6, geometry},
       {"the diagonal", square_cover(std::sqrt(2.0)), 1, 0, geometry},

@@ -10,7 +10,7 @@ using support::six_digits;
 
 namespace {
 
-constexpr const char* balance = "mass balance, computed independently";
+constexpr const char* balance = "[C] mass balance, computed independently";
 
 /// Wet film in um, that is laydown in mL/m2.
 double film(double pl, double across, double along) {
@@ -41,12 +41,21 @@ TEST_CASE("laydown of solids") {
 TEST_CASE("a printed page of a published example") {
   // 2880 x 1440 dpi, 4 pL, A4 less 3 mm margins = 59 364 mm2; printed 1.6 mL with rounded pitches.
   const Area area = metres(0.059364) * metres(1);
+  const auto per_mm = [](double dots) { return Resolution::from_si(dots * 1e3); };
+  const Area square_millimetre = millimetres(1) * millimetres(1);
   const double ml =
       printed_volume(area, laydown(picolitres(4), dpi(2880), dpi(1440)), 1).si() * 1e6;
   support::check_all({
-      {"exact [mL]", ml, 1.52641, six_digits, "agawa.pl, recomputed at 25.4 mm an inch"},
-      {"as printed [mL]", ml, 1.6, 0.05, "agawa.pl"},
-      {"dots", (dot_density(dpi(2880), dpi(1440)) * area), 3.81602e8, six_digits, "agawa.pl"},
+      {"exact [mL]", ml, 1.52641, six_digits, "[P] inputs of agawa.pl; [C]"},
+      {"as printed [mL]", ml, 1.6, 0.05, "[P] agawa.pl"},
+      {"with its rounding [mL]",
+       printed_volume(area, laydown(picolitres(4), per_mm(116), per_mm(58)), 1).si() * 1e6, 1.59760,
+       six_digits, "[P] agawa.pl rounds to whole dots a millimetre; [C]"},
+      {"dots a square millimetre", dot_density(per_mm(116), per_mm(58)) * square_millimetre, 6728,
+       identity, "[P] agawa.pl"},
+      {"dots", (dot_density(dpi(2880), dpi(1440)) * area), 3.81602e8, six_digits,
+       "[P] inputs of agawa.pl; [C]"},
+      {"dots as printed", dot_density(dpi(2880), dpi(1440)) * area, 4e8, 0.05, "[P] agawa.pl"},
   });
 }
 

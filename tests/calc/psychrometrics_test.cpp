@@ -38,6 +38,9 @@ TEST_CASE("saturation pressure") {
       {"80 degC [kPa]", saturated(80) / 1e3, 47.41, 1e-3, steam},
       {"85 degC [kPa]", saturated(85) / 1e3, 57.87, 1e-3, steam},
       {"90 degC [kPa]", saturated(90) / 1e3, 70.18, 1e-3, steam},
+      {"25 degC [kPa]", saturated(25) / 1e3, 3.170, 1e-3, steam},
+      {"50 degC [kPa]", saturated(50) / 1e3, 12.352, 1e-3, steam},
+      {"100 degC [kPa]", saturated(100) / 1e3, 101.42, 1e-3, steam},
       {"0.01 degC [kPa]", saturated(0.01) / 1e3, 0.612, 1e-3, steam},
   });
   CHECK_FALSE(saturation_pressure(Temperature::celsius(-0.1)));

@@ -126,6 +126,9 @@ TEST_CASE("noise, machinery and waste go by the region") {
   c.request.request.region.reset();
   CHECK(words(notes_of(c), "noise", "subject").empty());
   CHECK(number(notes_of(c), "noise", "action") == 85);  // 29 CFR 1910.95
+  CHECK(number(notes_of(c), "noise", "permissible") == 90);
+  CHECK(number(notes_of(c), "noise", "lower") == 80);  // 2003/10/EC Art. 3 [P]
+  CHECK(number(notes_of(c), "noise", "upper") == 85);
 }
 
 TEST_CASE("in the European Union isolation and static charge name no law of elsewhere") {

@@ -14,8 +14,8 @@ using support::six_digits;
 
 namespace {
 
-constexpr const char* motion = "uniform acceleration, computed independently";
-constexpr const char* theory = "number theory, computed independently";
+constexpr const char* motion = "[C] uniform acceleration, computed independently";
+constexpr const char* theory = "[C] number theory, computed independently";
 
 std::size_t index(int row) { return static_cast<std::size_t>(row); }
 

@@ -4,6 +4,7 @@
 
 #include <doctest/doctest.h>
 
+#include <cmath>
 #include <set>
 #include <string>
 #include <vector>
@@ -47,17 +48,18 @@ TEST_CASE("milligrams a cubic metre for a part per million") {
 TEST_CASE("European limits by mass agree with those by volume at 20 degC") {
   struct Row {
     const char* name;
-    double mg_per_m3;
+    double mg_per_m3, worked;
   };
   // Directives 2000/39/EC and (EU) 2019/1831, mg/m3 beside ppm [P, C].
-  for (const Row& r :
-       {Row{"n-butyl acetate", 241}, Row{"MEK", 600}, Row{"PGMEA", 275}, Row{"EGBEA", 133},
-        Row{"PGME", 375}, Row{"EGBE", 98}, Row{"cyclohexanone", 40.8}}) {
+  for (const Row& r : {Row{"n-butyl acetate", 241, 241.4}, Row{"MEK", 600, 599.5},
+                       Row{"PGMEA", 275, 274.7}, Row{"EGBEA", 133, 133.2}, Row{"PGME", 375, 374.6},
+                       Row{"EGBE", 98, 98.3}, Row{"cyclohexanone", 40.8, 40.8}}) {
     CAPTURE(r.name);
     const SolventRow& solvent = row(r.name);
     const double ppm = solvent.eu_indicative->value * 1e-6;
     const double mass = mass_concentration(ppm, molar_mass(solvent), flow_reference).si() * 1e6;
     CHECK(support::near(mass, r.mg_per_m3, 4e-3));
+    CHECK(support::near(mass, r.worked, 7e-4));
   }
 }
 
@@ -105,6 +107,82 @@ TEST_CASE("classes printed for the rows follow from their flash and boiling poin
   };
   CHECK(group(row("ethyl acetate")) == PackingGroup::ii);
   CHECK(group(row("PGMEA")) == PackingGroup::iii);
+}
+
+TEST_CASE("points printed in degrees Celsius beside Fahrenheit") {
+  struct Row {
+    const char* name;
+    double flash, boiling;
+  };
+  // The sheet's table of solvents: degF printed [P], degC worked out to a tenth [C].
+  for (const Row& r : {Row{"acetone", -17.8, 56.1}, Row{"MEK", -8.9, 79.4},
+                       Row{"ethanol", 12.8, 78.3}, Row{"isopropanol", 11.7, 82.8},
+                       Row{"n-propanol", 22.2, 97.2}, Row{"ethyl acetate", -4.4, 77.2},
+                       Row{"n-propyl acetate", 12.8, 101.7}, Row{"n-butyl acetate", 22.2, 125.6},
+                       Row{"cyclohexanone", 63.3, 155.6}, Row{"PGME", 36.1, 120.0},
+                       Row{"EGBE", 61.7, 170.6}, Row{"EGBEA", 71.1, 192.2}, Row{"PGMEA", 42, 145.8},
+                       Row{"DEGDEE", 54, 189}, Row{"GBL", 98, 204}, Row{"kerosene", 37.8, 175}}) {
+    CAPTURE(r.name);
+    CHECK(std::abs(row(r.name).flash->value - r.flash) < 0.051);
+    CHECK(std::abs(row(r.name).boiling->value - r.boiling) < 0.051);
+  }
+  CHECK(std::abs(row("kerosene").other_flash->value - 72.2) < 0.051);
+}
+
+TEST_CASE("explosive limits and relative densities as printed") {
+  struct Row {
+    const char* name;
+    double lel, density, molar;
+  };
+  // NIOSH Pocket Guide, ICSC and OSHA pages [P].
+  for (const Row& r :
+       {Row{"acetone", 2.5, 0.79, 58.1}, Row{"MEK", 1.4, 0.81, 72.1},
+        Row{"ethanol", 3.3, 0.79, 46.1}, Row{"isopropanol", 2.0, 0.79, 60.1},
+        Row{"n-propanol", 2.2, 0.81, 60.1}, Row{"ethyl acetate", 2.0, 0.90, 88.1},
+        Row{"n-propyl acetate", 1.7, 0.84, 102.2}, Row{"n-butyl acetate", 1.7, 0.88, 116.2},
+        Row{"cyclohexanone", 1.1, 0.95, 98.2}, Row{"PGME", 1.6, 0.96, 90.1},
+        Row{"EGBE", 1.1, 0.90, 118.2}, Row{"EGBEA", 0.88, 0.94, 160.2},
+        Row{"kerosene", 0.7, 0.81, 170}}) {
+    CAPTURE(r.name);
+    CHECK(support::near(lel_percent(r.name), r.lel, support::identity));
+    CHECK(support::near(density(row(r.name)).si() / 1000, r.density, support::identity));
+    CHECK(support::near(molar_mass(row(r.name)).si() * 1e3, r.molar, support::identity));
+  }
+}
+
+TEST_CASE("molar masses follow from the atoms the estimates are made of") {
+  for (const SolventRow& solvent : solvents()) {
+    CAPTURE(solvent.name);
+    const Atoms& atoms = solvent.atoms;
+    const double of_atoms = 12.011 * atoms.carbon + 1.008 * atoms.hydrogen + 15.999 * atoms.oxygen +
+                            (solvent.cas == "2687-91-4" ? 14.007 : 0);  // the one with nitrogen
+    CHECK(support::near(solvent.molar_g, of_atoms, 3e-3));
+  }
+}
+
+TEST_CASE("limits of exposure as printed, by region") {
+  constexpr double unset = -1;
+  struct Row {
+    const char* name;
+    double us, eu;
+  };
+  // The lower of NIOSH recommended and OSHA permissible; EU indicative, 8 h [P].
+  for (const Row& r :
+       {Row{"MEK", 200, 200}, Row{"ethanol", 1000, unset}, Row{"isopropanol", 400, unset},
+        Row{"n-propanol", 200, unset}, Row{"n-propyl acetate", 200, unset},
+        Row{"n-butyl acetate", 150, 50}, Row{"PGME", 100, 100}, Row{"EGBE", 5, 20},
+        Row{"EGBEA", 5, 20}, Row{"PGMEA", unset, 50}, Row{"DEGDEE", unset, unset}}) {
+    CAPTURE(r.name);
+    CHECK(limit_ppm(r.name, Region::us) == doctest::Approx(r.us));
+    CHECK(limit_ppm(r.name, Region::eu) == doctest::Approx(r.eu));
+  }
+  CHECK(limit_ppm("ethyl acetate", Region::us) == doctest::Approx(400));
+  CHECK(limit_ppm("cyclohexanone", Region::us) == doctest::Approx(25));
+  // 100 mg/m3 at 25 degC.
+  const Density kerosene =
+      mass_concentration(*exposure_limit(row("kerosene"), Region::us), molar_mass(row("kerosene")),
+                         Temperature::celsius(25));
+  CHECK(support::near(kerosene.si() * 1e6, 100, 1e-3));
 }
 
 TEST_CASE("where sources disagree the lower flash point counts") {

@@ -12,7 +12,7 @@ using support::six_digits;
 
 namespace {
 
-constexpr const char* closed = "definition, computed independently";
+constexpr const char* closed = "[C] definition, computed independently";
 
 VolumeFlow ml_per_min(double v) { return VolumeFlow::from_si(v * 1e-6 / 60); }
 

@@ -19,6 +19,8 @@ constexpr const char* gpsa = "[L/P] GPSA Engineering Data Book, 13th ed., Exampl
 constexpr const char* rushton = "[L] Rushton, Ward and Holdich, quoted in the tests of fluids";
 constexpr const char* stokes_library = "[L] unit test of the Python library fluids";
 constexpr const char* stokes_printed = "[P] worked exercise at askanewquestion.com";
+constexpr const char* slipping = "[P] worked case of Seinfeld and Pandis' table, rstudio-pubs";
+constexpr const char* sinking = "[L] integrate_drag_sphere, unit test of the library fluids";
 constexpr const char* cutlip = "[P] inputs of Cutlip et al., 10 numerical problems, no. 5; [C]";
 constexpr const char* cengel = "[P] inputs of Cengel and Cimbala, Example 10-2; [C]";
 constexpr const char* gunn = "[T] Gunn and Kinzer, J. Meteor. 6 (1949) 243, Table 2";
@@ -95,6 +97,7 @@ TEST_CASE("drops of water in air as measured") {
       {"0.3 mm, measured", rain(300), 117, 0.03, gunn},
       {"0.4 mm, measured", rain(400), 162, 0.03, gunn},
       {"0.5 mm, measured", rain(500), 206, 0.03, gunn},
+      {"1 mm, measured", rain(1000), 403, 0.05, gunn},  // Re 266, far beyond any drop jetted
       {"0.078 mm", rain(78), 16.0935, six_digits, computed},
       {"0.1 mm", rain(100), 24.7359, six_digits, computed},
       {"0.2 mm", rain(200), 70.5700, six_digits, computed},
@@ -107,6 +110,12 @@ TEST_CASE("drops of water in air as measured") {
 TEST_CASE("drops of water in air by Beard's formula") {
   check_all({
       {"Beard 20 um", beard_speed(20), 1.2049, 1e-4, beard},
+      {"Beard 30 um", beard_speed(30), 2.6824, 1e-4, beard},
+      {"Beard 40 um", beard_speed(40), 4.7137, 1e-4, beard},
+      {"Beard 50 um", beard_speed(50), 7.2438, 1e-5, beard},
+      {"Beard 60 um", beard_speed(60), 10.2016, 1e-5, beard},
+      {"Beard 80 um", beard_speed(80), 17.1210, 1e-5, beard},
+      {"Beard 100 um", beard_speed(100), 24.9845, 1e-5, beard},
       {"Beard 200 um", beard_speed(200), 69.4435, 1e-5, beard},
       {"20 um", rain(20), 1.2049, 0.022, beard},
       {"30 um", rain(30), 2.6824, 0.022, beard},
@@ -116,5 +125,32 @@ TEST_CASE("drops of water in air by Beard's formula") {
       {"80 um", rain(80), 17.1210, 0.022, beard},
       {"100 um", rain(100), 24.9845, 0.022, beard},
       {"200 um", rain(200), 69.4435, 0.022, beard},
+  });
+}
+
+TEST_CASE("how far off Beard's speeds the law without slip is") {
+  const auto off = [](double d_um) { return rain(d_um) / beard_speed(d_um) - 1; };
+  check_all({
+      {"20 um", off(20), -0.014, 0.036, computed},
+      {"30 um", off(30), -0.015, 0.034, computed},
+      {"40 um", off(40), -0.018, 0.028, computed},
+      {"50 um", off(50), -0.021, 0.024, computed},
+      {"60 um", off(60), -0.021, 0.024, computed},
+      {"80 um", off(80), -0.017, 0.030, computed},
+      {"100 um", off(100), -0.010, 0.050, computed},
+      {"200 um", off(200), 0.016, 0.032, computed},
+  });
+}
+
+TEST_CASE("a particle that slips, and a sphere that starts to fall") {
+  const double slipped = falling(10, 1000, 1e-9, 1.72e-5, drag_stokes, 9.807) * 1.016;
+  // 1 mm, 2200 in 1.2 kg/m3, 1.78e-5 Pa s by Stokes' law, 0.1 s from rest.
+  const double last = falling(1000, 2200, 1.2, 1.78e-5, drag_stokes);
+  const double tau = 2200 * 1e-6 / (18 * 1.78e-5);
+  const double gained = 1 - std::exp(-0.1 / tau);
+  check_all({
+      {"10 um of unit density [cm/h]", slipped * 3600 * 100, 1158.594, 1e-6, slipping},
+      {"speed after 0.1 s", last * gained, 0.97302748, 1e-8, sinking},
+      {"way after 0.1 s", last * (0.1 - tau * gained), 0.04876946, 1e-7, sinking},
   });
 }

@@ -12,8 +12,8 @@ using support::six_digits;
 
 namespace {
 
-constexpr const char* fit = "fit through the points, computed independently";
-constexpr const char* table = "glycerol-water table after Segur and Oberstar 1951";
+constexpr const char* fit = "[C] fit through the points, computed independently";
+constexpr const char* table = "[P] glycerol-water table after Segur and Oberstar 1951";
 
 ViscosityPoint point(double mpas, double celsius) {
   return {millipascal_seconds(mpas), Temperature::celsius(celsius)};
@@ -71,6 +71,8 @@ TEST_CASE("why two points are not taken outside their span") {
   support::check_all({
       {"10 degC", curve_mpas(curve, 10), 16.3892, six_digits, fit},
       {"0 degC", curve_mpas(curve, 0), 25.642, 5e-5, fit},
+      {"10 degC off the table", curve_mpas(curve, 10) / 17.4 - 1, -0.058, 0.009, table},
+      {"0 degC off the table", curve_mpas(curve, 0) / 29.9 - 1, -0.14, 0.036, table},
   });
   CHECK(curve_mpas(curve, 0) < 29.9 * 0.87);
   CHECK_FALSE(inside(model(two_60), 10));
@@ -109,12 +111,14 @@ TEST_CASE("Vogel finds the constants of water's published equation") {
   const ViscosityModel m =
       model({point(water(10), 10), point(water(35), 35), point(water(70), 70)});
   support::check_all({
-      {"c", m.curves.front().c, 140, 1e-9, "calculatorlib.com"},
-      {"b", m.curves.front().b, 247.8 * std::log(10), 1e-9, "calculatorlib.com"},
-      {"20 degC", mpas_at(m, 20), 1.001749, 1e-6, "calculatorlib.com prints 1.002"},
-      {"25 degC", mpas_at(m, 25), 0.890439, 1e-6, "calculatorlib.com"},
-      {"40 degC", mpas_at(m, 40), 0.651428, 1e-6, "calculatorlib.com"},
-      {"60 degC", mpas_at(m, 60), 0.463103, 1e-6, "calculatorlib.com"},
+      {"c", m.curves.front().c, 140, 1e-9, "[P] equation of calculatorlib.com; [C]"},
+      {"b", m.curves.front().b, 247.8 * std::log(10), 1e-9,
+       "[P] equation of calculatorlib.com; [C]"},
+      {"20 degC", mpas_at(m, 20), 1.001749, 1e-6, "[P] equation of calculatorlib.com; [C]"},
+      {"20 degC, printed", mpas_at(m, 20), 1.002, 5e-4, "[P] calculatorlib.com"},
+      {"25 degC", mpas_at(m, 25), 0.890439, 1e-6, "[P] equation of calculatorlib.com; [C]"},
+      {"40 degC", mpas_at(m, 40), 0.651428, 1e-6, "[P] equation of calculatorlib.com; [C]"},
+      {"60 degC", mpas_at(m, 60), 0.463103, 1e-6, "[P] equation of calculatorlib.com; [C]"},
   });
 }
 
