@@ -36,9 +36,8 @@ TEST_CASE("the short form is the first line") {
 }
 
 TEST_CASE("characters that turn the direction of writing are written out") {
-  CHECK(intake::shown("a\xE2\x80\xAE"
-                      "b\xC2\x85"
-                      "c\xFF") == "a\\u{202E}b\\x85c\\xFF");
+  const std::string turning{'\xE2', '\x80', '\xAE'};  // U+202E, a byte at a time
+  CHECK(intake::shown("a" + turning + "b\xC2\x85" + "c\xFF") == "a\\u{202E}b\\x85c\\xFF");
 }
 
 TEST_CASE("bytes that are not UTF-8 are found one by one") {
