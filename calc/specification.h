@@ -120,7 +120,8 @@ struct Question {
   double weight = 0;  ///< how far the answer could move the result; ranks, not printed
   std::optional<double> up_to_degc = {};  ///< of q_viscosity_hot: greatest temperature of a head
   std::string parameter = {};  ///< key of the default that stands in for the answer, if one does
-  bool lets_pass = false;      ///< where nothing passes: an end of its range lets something pass
+  /// Where nothing passes: heads that pass at an end of its range; empty where none do.
+  std::vector<std::string> lets_pass = {};
 };
 
 /// A headline figure of the station (calc/headline.h), and how far it moves while one input alone

@@ -218,7 +218,7 @@ Json question_json(const calc::Question& question) {
   object["effect"] = question.effect;
   object["unit"] = question.unit;
   json_set(object, "up_to_degc", question.up_to_degc);
-  if (question.lets_pass) object["lets_pass"] = true;
+  if (!question.lets_pass.empty()) object["lets_pass"] = question.lets_pass;
   return object;
 }
 

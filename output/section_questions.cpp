@@ -99,7 +99,7 @@ std::string question_assumed(const Context& c, const AlikeQuestions& alike) {
 std::string order_of(const Context& c) {
   if (c.spec.verdict != calc::Verdict::infeasible) return "moves";
   const bool chance = std::any_of(c.spec.questions.begin(), c.spec.questions.end(),
-                                  [](const calc::Question& q) { return q.lets_pass; });
+                                  [](const calc::Question& q) { return !q.lets_pass.empty(); });
   return chance ? "lets_pass" : "nothing_passes";
 }
 
@@ -150,8 +150,8 @@ std::vector<AlikeQuestions> grouped_questions(const Context& c) {
 }
 
 std::string question_effect(const Context& c, const AlikeQuestions& alike) {
-  const bool lets_pass =
-      std::any_of(alike.begin(), alike.end(), [](const calc::Question* q) { return q->lets_pass; });
+  const bool lets_pass = std::any_of(alike.begin(), alike.end(),
+                                     [](const calc::Question* q) { return !q->lets_pass.empty(); });
   if (lets_pass) return c.effect("lets_pass");
   const std::string& effect = alike.front()->effect;
   return effect.empty() ? std::string() : c.effect(effect);

@@ -32,7 +32,7 @@ std::size_t place_of(const Specification& spec, const std::string& code) {
 
 bool any_lets_pass(const Specification& spec) {
   return std::any_of(spec.questions.begin(), spec.questions.end(),
-                     [](const Question& q) { return q.lets_pass; });
+                     [](const Question& q) { return !q.lets_pass.empty(); });
 }
 
 }  // namespace
@@ -43,7 +43,7 @@ TEST_CASE("where nothing passes the question whose answer could change that come
   REQUIRE(tight.verdict == Verdict::infeasible);
   REQUIRE_FALSE(tight.questions.empty());
   CHECK(tight.questions.front().code == "q_thickness_variation");
-  CHECK(tight.questions.front().lets_pass);
+  CHECK(tight.questions.front().lets_pass == std::vector<std::string>{"A"});
   const Specification wide = over_uneven(3);
   REQUIRE_FALSE(wide.chosen.empty());
   CHECK(place_of(wide, "q_thickness_variation") > 0);

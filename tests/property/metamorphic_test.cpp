@@ -103,6 +103,10 @@ std::set<std::string> named(const Json& spec) {
   if (spec.contains("nearest_miss") && !spec.at("nearest_miss").is_null()) {
     add_names(spec.at("nearest_miss").at("arrangement"), names);
   }
+  for (const Json& q : spec.at("questions")) {
+    if (!q.contains("lets_pass")) continue;
+    for (const Json& head : q.at("lets_pass")) names.insert(head.get<std::string>());
+  }
   if (spec.contains("musts_in_the_way")) add_kept_out(spec, names);
   if (spec.contains("speed_steps")) {
     for (const Json& step : spec.at("speed_steps")) {
