@@ -15,7 +15,7 @@ using support::identity;
 
 namespace {
 
-constexpr const char* projection = "[C] plane geometry, projected by hand";
+// The other rows: [C] plane geometry, each nozzle projected by itself.
 constexpr const char* triangle = "[C] right triangle 3, 4, 5: cosine 0.6, sine 0.8";
 
 const double three_four_five = std::acos(0.6);

@@ -34,9 +34,10 @@ TEST_CASE("a placement that no head keeps names the term to be improved first, i
   REQUIRE(found != nullptr);
   calc::Reason reason = *found;
   CHECK(reason.field == "line.mount_tolerance");
-  for (const auto& [language, first] :
-       {std::pair("en", "First to be improved: "), std::pair("de", "Zuerst zu verbessern: ")}) {
+  for (const std::string language : {"en", "de"}) {
     CAPTURE(language);
+    const std::string first =
+        language == "en" ? "First to be improved: " : "Zuerst zu verbessern: ";
     made.specification.language = language;
     const output::Context context(made.specification, made.request.request, whole::templates());
     const std::string text = context.reason(reason);
