@@ -110,6 +110,16 @@ bool image_meets_itself(const Job& job) {
 
 namespace {
 
+/// An assumption that is a word and no number, by common practice.
+void assume_said(Job& job, const char* field, const char* text, const char* effect) {
+  Assumption a;
+  a.field = field;
+  a.text = text;
+  a.effect = effect;
+  a.source = "common practice, no source";
+  job.assumptions.push_back(std::move(a));
+}
+
 /// A flat product of which image length or pitch is not known counts as printed all along.
 void resolve_share(Job& job) {
   if (!share_known(job)) {
@@ -117,16 +127,6 @@ void resolve_share(Job& job) {
   } else if (job.pitch.value > Length{} && job.length.value > Length{}) {
     job.printed_share = std::min(1.0, job.length.value / job.pitch.value);
   }
-}
-
-/// That the axis of a body lies across the line, where that is not said, is an assumption.
-void assume_axis(Job& job) {
-  Assumption a;
-  a.field = "product.axis";
-  a.text = "across";
-  a.effect = "heads_total";
-  a.source = "common practice, no source";
-  job.assumptions.push_back(std::move(a));
 }
 
 }  // namespace
@@ -151,7 +151,7 @@ void resolve_geometry(Job& job) {
   } else if (cylinder && r.product.diameter) {
     job.radius = served_low(*r.product.diameter) / 2;
     around = r.product.diameter->value * pi;
-    if (!r.product.axis) assume_axis(job);
+    if (!r.product.axis) assume_said(job, "product.axis", "across", "heads_total");
   }
   job.length = r.image.length ? *r.image.length : derived(around);
   job.pitch =
@@ -171,12 +171,7 @@ Mode mode_of(Job& job) {
   const Line& line = job.request->line;
   if (line.mode) return line.mode->value;
   if (line.indexing) return line.indexing->value ? Mode::either : Mode::single;
-  Assumption a;
-  a.field = "line.mode";
-  a.text = "single";
-  a.effect = "family";
-  a.source = "common practice, no source";
-  job.assumptions.push_back(std::move(a));
+  assume_said(job, "line.mode", "single", "family");
   return Mode::single;
 }
 
