@@ -8,6 +8,8 @@
 #include "calc/fluid.h"
 #include "calc/frequency.h"
 #include "calc/lattice.h"
+#include "calc/placement.h"
+#include "calc/tilt.h"
 
 namespace calc {
 namespace {
@@ -161,6 +163,13 @@ void fill_lattice(const ModeFacts& f, const Arrangement& a, Group& g) {
   g.bits = bits_per_dot(levels_used(a.level));
 }
 
+/// The row that an angle's error turns is the whole of a plate's nozzles.
+void fill_tolerance(const Job& job, Group& g) {
+  if (g.family != Family::tilted) return;
+  const Length row = static_cast<double>(g.nozzles) / g.native;
+  g.tilt_tolerance = tilt_tolerance(row, g.tilt, joint_limit(job, 1.0 / g.resolution_across));
+}
+
 void fill_counts(const Arrangement& a, Group& g) {
   g.heads_across = a.across;
   g.interleave = a.shape.interleave;
@@ -204,6 +213,7 @@ Group to_group(const Search& search, const GroupNeed& need, const ModeFacts& fac
   fill_lattice(facts, a, g);
   fill_counts(a, g);
   fill_rates(a, g);
+  fill_tolerance(*search.job, g);
   for (const InkNeed& ink : need.inks) {
     g.channels.push_back(ink.channel->name);
     g.dots.push_back(dots_of(*search.job, facts, a, ink));

@@ -8,13 +8,6 @@
 namespace calc {
 namespace {
 
-std::optional<P> default_of(const Question& question) {
-  for (std::size_t i = 0; i < static_cast<std::size_t>(P::count); ++i) {
-    if (parameter(static_cast<P>(i)).key == question.parameter) return static_cast<P>(i);
-  }
-  return std::nullopt;
-}
-
 /// The heads that pass at an end of a default's range, the low end first; empty where none do.
 std::vector<std::string> heads_let_pass(Chooser& chooser, const Job& job,
                                         const Catalogue& catalogue, P id) {
@@ -36,7 +29,7 @@ std::vector<std::string> heads_let_pass(Chooser& chooser, const Job& job,
 void rank_by_chance(const Job& job, const Catalogue& catalogue, std::vector<Question>& questions) {
   Chooser chooser(catalogue, job.currency);
   for (Question& question : questions) {
-    if (const std::optional<P> id = default_of(question)) {
+    if (const std::optional<P> id = parameter_of(question.parameter)) {
       question.lets_pass = heads_let_pass(chooser, job, catalogue, *id);
     }
   }

@@ -8,6 +8,7 @@
 #include "calc/gates.h"
 #include "calc/lattice.h"
 #include "calc/named.h"
+#include "calc/placement.h"
 #include "calc/station_load.h"
 #include "calc/throw.h"
 
@@ -17,8 +18,6 @@ namespace {
 constexpr double cross_cut_class = 1;  // ISO 2409, common practice
 constexpr double dead_nozzles = 1;     // of a head after 8 h, common practice
 constexpr double least_grade = 1.5;    // grade C, ISO/IEC 15416 and 15415
-// Eyes tell an offset of two edges (vernier acuity) of ten seconds of arc.
-constexpr double vernier_rad = 10.0 / 3600 * 3.14159265358979323846 / 180;
 
 /// Collects checks of one job.
 struct Writer {
@@ -82,13 +81,6 @@ void of_dots(Writer& w, const Group& group) {
   }
 }
 
-/// Half a pitch of the axis, and no more than eyes tell.
-Length most_offset(const Job& job, Resolution resolution) {
-  const Length half = 0.5 * (1.0 / resolution);
-  const Given<Length>& distance = job.request->image.viewing_distance;
-  return distance ? std::min(half, distance->low * vernier_rad) : half;
-}
-
 void of_heads(Writer& w, const Group& group) {
   w.add("frequency", in_khz(group.frequency_per_nozzle), "kHz", group.head);
   if (group.nozzles > 0) {
@@ -96,11 +88,13 @@ void of_heads(Writer& w, const Group& group) {
           group.head);
   }
   if (group.family == Family::tilted) {
-    w.add("tilt", in_um(most_offset(w.job, group.resolution_across)), "um", group.head);
+    w.add("tilt", in_um(joint_limit(w.job, 1.0 / group.resolution_across)), "um", group.head);
   }
   if (group.joints <= 0) return;
-  w.add("stitch", in_um(most_offset(w.job, group.resolution_across)), "um", group.name, "across");
-  w.add("stitch", in_um(most_offset(w.job, group.resolution_along)), "um", group.name, "along");
+  w.add("stitch", in_um(joint_limit(w.job, 1.0 / group.resolution_across)), "um", group.name,
+        "across");
+  w.add("stitch", in_um(joint_limit(w.job, 1.0 / group.resolution_along)), "um", group.name,
+        "along");
 }
 
 /// Greatest gap [m] the outermost row must bridge.

@@ -4,6 +4,7 @@
 
 #include <array>
 #include <cstddef>
+#include <optional>
 #include <string_view>
 
 namespace calc {
@@ -116,6 +117,9 @@ struct Parameter {
 
 /// The table, one row per P in its order (parameter_data.cpp).
 const Parameter& parameter(P id);
+
+/// The row of that key; none where no default has it.
+std::optional<P> parameter_of(std::string_view key);
 
 /// The values in force; starts with every default.
 class Parameters {

@@ -42,8 +42,8 @@ class Writer {
     }
     if (g.heads_across > 1) nozzle.push_back(terms_.thermal(g.head_pitch));
     if (g.scan) nozzle.push_back(terms_.wheel(g.scan->advance));
-    add("joint", true, g.name, seen(motion_pitch(g) / 2), std::move(motion));
-    add("joint", false, g.name, seen(nozzle_pitch(g) / 2), std::move(nozzle));
+    add("joint", true, g.name, joint_limit(job_, motion_pitch(g)), std::move(motion));
+    add("joint", false, g.name, joint_limit(job_, nozzle_pitch(g)), std::move(nozzle));
   }
 
   void colours(const std::vector<Group>& groups) {
@@ -105,12 +105,6 @@ class Writer {
     return *std::max_element(groups.begin(), groups.end(), [&](const Group& a, const Group& b) {
       return terms_.gap(a).shift < terms_.gap(b).shift;
     });
-  }
-
-  /// Not above what the eye sees of a step.
-  Length seen(Length limit) const {
-    const Given<Length>& distance = job_.request->image.viewing_distance;
-    return distance ? std::min(limit, vernier_limit(served_low(*distance))) : limit;
   }
 
   Length registration(const std::vector<Group>& groups) const {
@@ -186,6 +180,11 @@ void stopping_gate(const std::vector<Group>& groups, std::vector<Finding>& failu
 }
 
 }  // namespace
+
+Length joint_limit(const Job& job, Length pitch) {
+  const Given<Length>& distance = job.request->image.viewing_distance;
+  return distance ? std::min(pitch / 2, vernier_limit(served_low(*distance))) : pitch / 2;
+}
 
 std::vector<Budget> placement_budgets(const Job& job, const std::vector<Group>& groups,
                                       Assumed assumed) {

@@ -13,6 +13,10 @@ enum class Assumed { likely, kind };
 
 inline constexpr double steel_expansion = 11.5e-6;  ///< of the frame [1/K]
 
+/// How far two lines that should meet at a joint may lie apart [m]: half a pitch > 0, and no more
+/// than eyes see of a step at the viewing distance where that is given.
+Length joint_limit(const Job& job, Length pitch);
+
 /// The budgets of a station's groups, motion axis before nozzle axis, group by group:
 /// dot - dots of one head against the lattice, limit half a pitch;
 /// joint - heads that print one colour, limit half a pitch, and 10 arc seconds at the viewing

@@ -135,10 +135,11 @@ struct Group {
   double frequency_use = 0;  ///< per nozzle over allowed
   Speed speed_limit;
   Length swath, pitch, head_pitch,
-      overlap;      ///< of one head; nozzle pitch; from head to head; of swaths; all as it stands
-  Length field;     ///< depth of the rows of a tilted head, which cuts its swath; else zero
-  Length uneven;    ///< by which two neighbouring nozzles of a tilted head are off its pitch
-  int nozzles = 0;  ///< per colour and head
+      overlap;    ///< of one head; nozzle pitch; from head to head; of swaths; all as it stands
+  Length field;   ///< depth of the rows of a tilted head, which cuts its swath; else zero
+  Length uneven;  ///< by which two neighbouring nozzles of a tilted head are off its pitch
+  double tilt_tolerance = 0;  ///< by which a tilted head's angle may be off before it shows [rad]
+  int nozzles = 0;            ///< per colour and head
   int bits = 1;
   Length footprint;       ///< of the rows of this group, along the line
   int pinned_places = 0;  ///< pinning behind its first so many colour positions; none on a carriage

@@ -69,6 +69,10 @@ double lines_apart(Resolution motion_axis, Length pitch, double tilt) {
   return motion_axis * pitch * std::sin(std::abs(tilt));
 }
 
+double tilt_tolerance(Length row, double tilt, Length shift) {
+  return shift / (row * std::sin(std::abs(tilt)));
+}
+
 int tilted_rows(int heads, Length body_width, Length body_depth, Length gap, Length head_pitch,
                 double tilt) {
   const double beside = (body_width + gap) / (head_pitch * std::cos(tilt));

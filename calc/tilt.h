@@ -45,6 +45,11 @@ std::vector<double> row_phases(Resolution row_pitch, const std::vector<double>& 
 /// tilt not 0.
 Resolution whole_lines(Resolution wanted, Length pitch, double tilt);
 
+/// Angle error [rad] that moves the first against the last nozzle of a row by `shift` across the
+/// line: shift / (row sin t), for small ones, from d(row cos t) = -row sin t dt. row > 0; tilt not
+/// 0.
+double tilt_tolerance(Length row, double tilt, Length shift);
+
 /// Lines [1] that neighbouring nozzles print apart: p sin t R_m.
 double lines_apart(Resolution motion_axis, Length pitch, double tilt);
 

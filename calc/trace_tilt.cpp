@@ -6,6 +6,7 @@
 #include "calc/compare.h"
 #include "calc/eye.h"
 #include "calc/lattice.h"
+#include "calc/placement.h"
 #include "calc/tilt.h"
 #include "calc/trace_find.h"
 #include "calc/trace_writer.h"
@@ -18,6 +19,8 @@ const Basis turned{"plane geometry: a nozzle at (x, y) prints at x cos t - y sin
 const Basis clocked{
     "plane geometry: one clock fires all nozzles, so neighbours print whole lines apart",
     SourceTag::computed, "up to 60 degrees"};
+const Basis steady{"plane geometry: d(L cos t) = -L sin t dt", SourceTag::computed,
+                   "small errors of the angle"};
 const Basis bodies{"plane geometry: slanted bodies clear each other behind or beside",
                    SourceTag::computed, "bodies of one size and angle"};
 
@@ -174,6 +177,10 @@ void trace_tilted_swath(TraceWriter& w, const Group& group, const std::string& g
             {w.step("S_0", g + ".plate_swath"), field_input(w, group), angle(w, g), circle()},
             in_mm(group.swath), "mm", turned);
   overlap_step(w, group, g);
+  w.formula(g + ".tilt_tolerance", "dt", "dx/(1000*S_0*sin(abs(t)*pi/180))*180/pi",
+            {chosen("dx", in_um(joint_limit(w.job, 1.0 / group.resolution_across)), "um"),
+             w.step("S_0", g + ".plate_swath"), angle(w, g), circle()},
+            group.tilt_tolerance / degree, "deg", steady);
 }
 
 void trace_tilted_rows(TraceWriter& w, const Group& group, const std::string& g) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <initializer_list>
+#include <iterator>
 #include <optional>
 
 #include "calc/judge.h"
@@ -15,37 +16,32 @@ namespace {
 constexpr int halvings = 12;  // to a four thousandth of the range
 constexpr int edge_digits = 3;
 
-/// The row of the table behind an assumption; none for assumptions that are no number.
-std::optional<P> row_of(const Assumption& assumption) {
-  for (std::size_t i = 0; i < static_cast<std::size_t>(P::count); ++i) {
-    if (parameter(static_cast<P>(i)).key == assumption.field) return static_cast<P>(i);
-  }
-  return std::nullopt;
+/// What an input moved to a value brings about; args: value and what is said of it.
+Notice moved_to(std::string_view code, std::string field, Arg value, std::vector<Arg> said) {
+  Notice notice;
+  notice.code = code;
+  notice.field = std::move(field);
+  notice.args.push_back(std::move(value));
+  std::move(said.begin(), said.end(), std::back_inserter(notice.args));
+  return notice;
 }
 
 Notice edge(std::string field, double to, std::string unit, const Reason& reason) {
-  Notice notice;
-  notice.code = "assumption_edge";
-  notice.field = std::move(field);
-  notice.args = {{"value", to, std::move(unit)},
-                 {"gate", reason.code, ""},
-                 {"reached", reason.value, reason.unit},
-                 {"limit", reason.limit, reason.unit}};
-  return notice;
+  return moved_to("assumption_edge", std::move(field), {"value", to, std::move(unit)},
+                  {{"gate", reason.code, ""},
+                   {"reached", reason.value, reason.unit},
+                   {"limit", reason.limit, reason.unit}});
 }
 
 /// A condition that only the moved value brings, with its own arguments behind it.
 Notice arising(std::string field, double to, std::string unit, const Notice& condition) {
-  Notice notice;
-  notice.code = "assumption_condition";
-  notice.field = std::move(field);
-  notice.args = {{"value", to, std::move(unit)},
-                 {"condition", condition.code, ""},
-                 {"condition_field", condition.field, ""}};
+  std::vector<Arg> said{{"condition", condition.code, ""},
+                        {"condition_field", condition.field, ""}};
   for (const Arg& arg : condition.args) {
-    notice.args.push_back({"condition_" + arg.name, arg.value, arg.unit});
+    said.push_back({"condition_" + arg.name, arg.value, arg.unit});
   }
-  return notice;
+  return moved_to("assumption_condition", std::move(field), {"value", to, std::move(unit)},
+                  std::move(said));
 }
 
 /// What a condition is about, whatever its figures.
@@ -191,7 +187,7 @@ std::vector<P> rows_of(std::initializer_list<const std::vector<Assumption>*> lis
   std::vector<P> rows;
   for (const auto* list : lists) {
     for (const Assumption& assumption : *list) {
-      const std::optional<P> id = row_of(assumption);
+      const std::optional<P> id = parameter_of(assumption.field);
       if (id && std::find(rows.begin(), rows.end(), *id) == rows.end()) rows.push_back(*id);
     }
   }

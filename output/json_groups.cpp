@@ -124,6 +124,7 @@ void set_arrangement(Json& object, const calc::Group& group) {
   object["rows_staggered"] = group.rows_staggered;
   if (group.family == calc::Family::tilted) {
     object["tilt_deg"] = json_number(group.tilt * 180 / std::numbers::pi);
+    object["tilt_tolerance_deg"] = json_number(group.tilt_tolerance * 180 / std::numbers::pi);
   }
   object["film_heads"] = group.film_heads;
   if (group.scan) object["scan"] = scan_json(*group.scan);

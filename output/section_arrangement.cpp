@@ -87,6 +87,10 @@ std::string tilt(const Context& c, const calc::Group& group) {
   if (group.family != calc::Family::tilted) return {};
   return c.measure(group.tilt * 180 / std::numbers::pi, "deg", 4);
 }
+std::string tilt_tolerance(const Context& c, const calc::Group& group) {
+  if (group.family != calc::Family::tilted) return {};
+  return "±" + c.measure(group.tilt_tolerance * 180 / std::numbers::pi, "deg", 2);
+}
 std::string plate_pitch(const Context& c, const calc::Group& group) {
   if (group.family != calc::Family::tilted) return {};
   return c.measure(in_um(1.0 / group.native), "um", 4);
@@ -131,6 +135,7 @@ const std::vector<Property>& properties() {
       {"rows_staggered", multiple_of<&G::rows_staggered>, "rows"},
       {"heads_total", count_of<&G::heads_total>, "heads_total"},
       {"tilt", tilt, "tilt"},
+      {"tilt_tolerance", tilt_tolerance, "tilt_tolerance"},
       {"nozzles", count_of<&G::nozzles>, ""},
       {"plate_pitch", plate_pitch, "plate_pitch"},
       {"nozzle_pitch", nozzle_pitch, "nozzle_pitch"},

@@ -42,6 +42,27 @@ std::vector<double> gaps_by_nozzle(double row_pitch, const std::vector<double>& 
 
 }  // namespace
 
+TEST_CASE("a tenth of a degree off 53.13 degrees changes the swath by 0.2327 per cent") {
+  // physics.md 7 [C]: d(npi)/npi = tan t dt; 70.5 mm at 53.1301 degrees prints 42.3 mm.
+  const double found =
+      tilt_tolerance(millimetres(70.5), three_four_five, millimetres(42.3) * 0.00232711);
+  support::check_all(
+      {{"angle [deg]", found * 180 / 3.14159265358979323846, 0.1, 2e-6, "physics.md 7 [C]"}});
+  CHECK(tilt_tolerance(millimetres(70.5), -three_four_five, millimetres(0.1)) > 0);
+}
+
+TEST_CASE(
+    "turned by the tolerance of its angle, a row's ends part by as much as the joint allows") {
+  const Length row = millimetres(54);
+  const Length shift = micrometres(20);
+  const double off = tilt_tolerance(row, three_four_five, shift);
+  const double before = (row * std::cos(three_four_five)).si();
+  for (const double sense : {1.0, -1.0}) {
+    const double moved = std::abs((row * std::cos(three_four_five + sense * off)).si() - before);
+    CHECK(moved == doctest::Approx(shift.si()).epsilon(1e-3));  // linear, for small errors
+  }
+}
+
 TEST_CASE("two rows of 180 per inch, 0.5 mm apart, at 30 degrees print 66.7 and 55.5 um apart") {
   // method.md, worked cases [C]: the second row 66.7 or 55.5 um by the sense of tilt, ideal 61.1.
   const Resolution row = dpi(180);

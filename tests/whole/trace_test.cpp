@@ -220,6 +220,7 @@ std::vector<Path> paths() {
       {"-ink.black.density\n-ink.cyan.density\n", "g1.small.tau", "rho"},
       {tilted, "g1.tilt_widest", "max(u_1+100-u_2,u_2-u_1)*254/R_row*cos(t*pi/180)"},
       {tilted, "g1.tilt", "acos(k*R_0/R_q)"},
+      {tilted, "g1.tilt_tolerance", "dx/(1000*S_0*sin(abs(t)*pi/180))"},
       {tilted, "g1.dot.nozzle.tilt", "max(x_w-p,p-x_n)"},
       {tilted_by_lines, "g1.tilt", "asin(j*R_0/R_m)"},
       {tilted_by_lines + "-head.A.overlap\n", "g1.overlap", "n_o*p_0"},
