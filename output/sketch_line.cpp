@@ -114,7 +114,7 @@ double draw_elements(const Context& c, Sketch& sketch, const std::vector<Element
                  element.fills);
     const double name_width = character * static_cast<double>(element.name.size());
     const double middle = x + width / 2;
-    if (name_width < width) {
+    if (name_width + 1 < width) {
       if (element.is_heads) {  // the name on white, so that it reads on any ink
         sketch.rect({middle - name_width / 2, box_top + box_height / 2 - 2}, name_width, 4,
                     {"none", 0.1, ""}, "FFFFFF");

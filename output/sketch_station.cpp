@@ -223,7 +223,7 @@ std::string sketch_station(const Context& c) {
   double x = 0;
   double left = paper_width;
   double right = 0;
-  std::size_t lines = 1;  // of names of inks under a box
+  std::size_t lines = 0;  // of names of inks under a box
   for (std::size_t i = 0; i < list.size(); ++i) {
     lines = std::max(lines, ink_lines(list[i], width).size());
     draw_block(c, sketch, list[i], x, width);
@@ -236,7 +236,7 @@ std::string sketch_station(const Context& c) {
   }
   if (scanning) draw_carriage(c, sketch, left, right);
   sketch.line({0, web_y}, {paper_width, web_y}, {c.templates.setting("drawing.outline"), 1, ""});
-  const double foot = web_y + 5 + ink_step * static_cast<double>(lines - 1);
+  const double foot = web_y + 5 + (lines > 0 ? ink_step * static_cast<double>(lines) - 1 : 0);
   sketch.arrow({0, foot}, {24, foot}, {c.templates.setting("drawing.travel"), 1.2, ""});
   sketch.label({27, foot + 1}, "start", 7, travel_text(c));
   sketch.stretch(foot + 5);
