@@ -67,16 +67,24 @@ std::string named_fill(const Context& context, std::string_view spoken) {
 }  // namespace
 
 std::string fill_of(const Context& context, const std::string& channel, std::size_t order) {
-  if (channel.empty()) {
-    constexpr std::size_t step = 7;  // six digits and a blank
-    const std::string& list = context.templates.setting("drawing.fills");
-    return list.substr(order % ((list.size() + 1) / step) * step, step - 1);
-  }
   const std::string name = lower_ascii(channel);
   std::string fill = named_fill(context, name);
   const std::size_t last = name.find_last_of("-_ ");  // "dark-blue" is a blue
   if (fill.empty() && last != std::string::npos) fill = named_fill(context, name.substr(last + 1));
   return fill.empty() ? std::string(neutral.at(order % neutral.size())) : fill;
+}
+
+std::vector<std::string> fills_of(const Context& context, std::string_view channels,
+                                  std::size_t order) {
+  const auto inks = static_cast<std::size_t>(std::count(channels.begin(), channels.end(), '+')) + 1;
+  std::vector<std::string> fills;
+  while (fills.size() < inks) {
+    const std::size_t end = std::min(channels.find('+'), channels.size());
+    const std::string name(channels.substr(0, end));
+    fills.push_back(fill_of(context, name, order * inks + fills.size()));
+    channels.remove_prefix(std::min(end + 1, channels.size()));
+  }
+  return fills;
 }
 
 }  // namespace output

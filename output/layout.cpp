@@ -91,10 +91,9 @@ DisplayList lay_out(const Node& document, const Fonts& fonts, const PageStyle& s
   const TitleBlock upright(context, document);
   set_title(context, document);
   set_blocks(context, context.text_column(), document);
-  keep_tails(context.story);
-  const Plan plan =
-      make_plan(context.story, {style.margin_top, context.body_bottom, context.landscape_bottom},
-                key_pitch(context));
+  const PageRoom room{style.margin_top, context.body_bottom, context.landscape_bottom};
+  fill_last_pages(context.story, room, key_pitch(context));
+  const Plan plan = make_plan(context.story, room, key_pitch(context));
   DisplayList list;
   list.info = info_of(document);
   list.anchors = place_anchors(context.story, plan);

@@ -31,9 +31,11 @@ struct PageRoom {
   double top = 0, bottom = 0, landscape_bottom = 0;
 };
 
-/// Makes the last inch before a page break that is asked for, and at the end, stand together, so
-/// that no page has less on it because the one before is full.
-void keep_tails(Story& story);
+/// Sees that the last page before a break that is asked for, as before a page that is turned, and
+/// the last of all have a quarter of a page on them. What is less is saved by closing up the room
+/// between the blocks since the break before; where that does not do, what stands before goes to
+/// the last page with it.
+void fill_last_pages(Story& story, const PageRoom& room, double key_pitch);
 
 /// Distributes the story over pages: slices that keep with the next
 /// stand together, a page that begins within a table begins with its head, keys of a block that

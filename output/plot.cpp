@@ -123,18 +123,32 @@ void Plot::curve(const std::vector<std::pair<double, double>>& points, const Pen
   }
 }
 
+/// A white ground under a label whose baseline begins or ends there, so that no line strikes it.
+void Plot::clear_for(Spot at, bool ends, const std::string& label) const {
+  constexpr double advance = 1.25, ascent = 2.0, descent = 0.6;  // of a letter, about [mm]
+  const auto letters = std::count_if(label.begin(), label.end(), [](char byte) {
+    return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U;
+  });
+  const double width = advance * static_cast<double>(letters);
+  sketch_.rect({ends ? at.x - width : at.x, at.y - ascent}, width, ascent + descent,
+               {"none", 0.1, ""}, "FFFFFF");
+}
+
 void Plot::level(double y, const Pen& pen, const std::string& label) const {
   const double height = up(y);
   sketch_.line({frame_.left, height}, {frame_.left + frame_.width, height}, pen);
-  sketch_.label({frame_.left + frame_.width, height - 0.8}, "end", number_size, label);
+  const Spot end{frame_.left + frame_.width, height - 0.9};
+  clear_for(end, true, label);
+  sketch_.label(end, "end", number_size, label);
 }
 
 void Plot::mark(double x, double y, const std::string& label, bool below) const {
   const Spot spot = at(x, y);
-  sketch_.circle(spot, 0.9, {ink, 0.6, ""}, ink);
   const bool right = spot.x < frame_.left + frame_.width / 2;
-  sketch_.label({spot.x + (right ? 1.8 : -1.8), spot.y + (below ? 3.4 : -1.2)},
-                right ? "start" : "end", number_size, label, true);
+  const Spot text{spot.x + (right ? 1.8 : -1.8), spot.y + (below ? 3.4 : -1.2)};
+  clear_for(text, !right, label);
+  sketch_.circle(spot, 0.9, {ink, 0.6, ""}, ink);
+  sketch_.label(text, right ? "start" : "end", number_size, label, true);
 }
 
 }  // namespace output

@@ -54,6 +54,7 @@ class Plot {
   double up(double y) const;
   void draw_ticks_across() const;
   void draw_ticks_up() const;
+  void clear_for(Spot at, bool ends, const std::string& label) const;
 
   Sketch& sketch_;
   PlotFrame frame_;

@@ -136,14 +136,15 @@ void add_swings(const Context& c, Values& table, const calc::Cost& cost) {
   Values& swings = table.add("SWINGS");
   swings.set_markup(
       "CAPTION", c.words("swings_caption", {{"SHARE", with_unit(calc::cost_swing * 100, "%", 2)}}));
+  constexpr int digits = 4;  // the estimate tells no more
+  const auto rough = [](calc::Money money) { return number(money.major(), digits); };
   for (const calc::CostTerm& term : cost.terms) {
-    const bool capital = term.name == "capital";
     Values& row = swings.add("ROW");
     row.set("KEY", c.step_keys({"station.swing." + term.name}));
-    row.set_markup("NAME", c.words((capital ? "cost." : "share.") + term.name));
-    row.set("VALUE", whole_money(term.value));
-    row.set("LOW", whole_money(cost.ownership - term.swing));
-    row.set("HIGH", whole_money(cost.ownership + term.swing));
+    row.set_markup("NAME", c.words("share." + term.name));
+    row.set("VALUE", rough(term.value));
+    row.set("LOW", rough(cost.ownership - term.swing));
+    row.set("HIGH", rough(cost.ownership + term.swing));
   }
 }
 

@@ -79,6 +79,27 @@ void Sketch::polygon(const std::vector<Spot>& corners, const Pen& pen, std::stri
   shapes_ += "/>\n";
 }
 
+void Sketch::bands(const std::vector<Spot>& box, const Pen& pen,
+                   const std::vector<std::string>& fills) {
+  if (fills.size() == 1) {
+    polygon(box, pen, fills.front());
+    return;
+  }
+  const auto between = [](Spot from, Spot to, double share) {
+    return Spot{from.x + (to.x - from.x) * share, from.y + (to.y - from.y) * share};
+  };
+  const auto count = static_cast<double>(fills.size());
+  const Pen seam{pen.colour, pen.weight / 2, ""};
+  for (std::size_t i = 0; i < fills.size(); ++i) {
+    const double near = static_cast<double>(i) / count;
+    const double far = static_cast<double>(i + 1) / count;
+    polygon({between(box[0], box[3], near), between(box[1], box[2], near),
+             between(box[1], box[2], far), between(box[0], box[3], far)},
+            seam, fills[i]);
+  }
+  polygon(box, pen, "none");
+}
+
 void Sketch::label(Spot at, std::string_view anchor, double size, const std::string& text,
                    bool bold, double rotate) {
   shapes_ += "<label";
@@ -114,11 +135,11 @@ void Sketch::dimension_across(double x1, double x2, double y, const std::string&
   const auto letters = std::count_if(text.begin(), text.end(), [](char byte) {
     return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U;
   });
-  const double need = mean_advance * dimension_size * point * static_cast<double>(letters) + 1;
+  const double need = mean_advance * dimension_size * point * static_cast<double>(letters) + 3;
   if (x2 - x1 < std::max(narrowest, need)) {
-    label({x2 + 1.2, y + 0.9}, "start", dimension_size, text);
+    label({x2 + 1.6, y + 0.9}, "start", dimension_size, text);
   } else {
-    label({(x1 + x2) / 2, y - 0.9}, "middle", dimension_size, text);
+    label({(x1 + x2) / 2, y - 1.3}, "middle", dimension_size, text);
   }
 }
 
@@ -128,7 +149,7 @@ void Sketch::dimension_down(double x, double y1, double y2, const std::string& t
   line({x, y1}, {x, y2}, pen);
   line({x - tick, y1}, {x + tick, y1}, pen);
   line({x - tick, y2}, {x + tick, y2}, pen);
-  label({x + tick + 0.9, (y1 + y2) / 2 + 0.9}, "start", dimension_size, text);
+  label({x + tick + 1.2, (y1 + y2) / 2 + 0.9}, "start", dimension_size, text);
 }
 
 std::string Sketch::figure(std::string_view caption, std::string_view key, bool wide) const {

@@ -29,6 +29,8 @@ class Sketch {
   void rect(Spot corner, double width, double height, const Pen& pen, std::string_view fill);
   void circle(Spot centre, double radius, const Pen& pen, std::string_view fill);
   void polygon(const std::vector<Spot>& corners, const Pen& pen, std::string_view fill);
+  /// A four-cornered field cut into bands, one a fill, from its edge 0-1 to its edge 3-2.
+  void bands(const std::vector<Spot>& box, const Pen& pen, const std::vector<std::string>& fills);
   /// `text` is markup (escaped); anchor is start, middle or end.
   void label(Spot at, std::string_view anchor, double size, const std::string& text,
              bool bold = false, double rotate = 0);

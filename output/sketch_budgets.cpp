@@ -73,8 +73,7 @@ void draw_row(const Context& c, Sketch& sketch, const Axis& axis, const calc::Bu
   const std::string& outline = c.templates.setting("drawing.outline");
   const double middle = top + row_height / 2;
   sketch.label({0, middle + 0.9}, "start", label_size, row_label(c, budget));
-  const std::string fill =
-      budget.pass ? c.templates.setting("drawing.fills").substr(0, 6) : std::string("FFFFFF");
+  const std::string fill = budget.pass ? c.templates.setting("drawing.bar") : std::string("FFFFFF");
   sketch.rect({axis.x(0), middle - bar_height / 2}, axis.x(in_um(budget.expanded)) - axis.x(0),
               bar_height, {outline, 0.4, ""}, fill);
   const double worst = axis.x(in_um(budget.worst));

@@ -111,7 +111,7 @@ std::string sketch_dots(const Context& c) {
     const Size size = size_of(list[i]);
     const Spot corner{panel * static_cast<double>(i) + 1, head_room};
     sketch.label({corner.x, 5}, "start", 8, names_text(c, list[i].channels), true);
-    const bool alone = list[i].channels.size() == 1;
+    const bool alone = list[i].channels.size() == 1;  // dots of several inks are grey
     draw_lattice(c, sketch, size, scale.factor, corner,
                  fill_of(c, alone ? list[i].channels.front() : std::string(), 0));
     draw_sizes(c, sketch, size, scale.factor, corner);

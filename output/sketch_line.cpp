@@ -1,9 +1,12 @@
 /// The station along the line, to scale: heads, stages, room for service, one behind the other.
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <utility>
+#include <vector>
 
 #include "output/compose_text.h"
+#include "output/drawing_fill.h"
 #include "output/format.h"
 #include "output/sketch.h"
 #include "output/sketch_list.h"
@@ -23,10 +26,11 @@ constexpr const char* stage_fill = "F2F2F2";
 constexpr double least_shown = 1;  ///< what is left over below that is rounding [mm, real]
 
 struct Element {
-  std::string name;   ///< as markup
-  double length = 0;  ///< [mm, real]
-  std::string fill;
-  bool is_room = false;  ///< nothing stands there
+  std::string name;                ///< as markup
+  double length = 0;               ///< [mm, real]
+  std::vector<std::string> fills;  ///< bands along the line
+  bool is_room = false;            ///< nothing stands there
+  bool is_heads = false;
 };
 
 std::optional<double> assumed_mm(const Context& c, std::string_view field) {
@@ -36,35 +40,52 @@ std::optional<double> assumed_mm(const Context& c, std::string_view field) {
   return std::nullopt;
 }
 
+/// The fills of the inks at the colour positions from `first` to before `last` of a group.
+std::vector<std::string> inks(const Context& c, const calc::Group& group, int first, int last) {
+  std::map<int, std::string> channels;
+  for (const calc::HeadPlace& place : group.places) channels.emplace(place.position, place.channel);
+  std::vector<std::string> fills;
+  for (const auto& [position, channel] : channels) {
+    if (position < first || position >= last) continue;
+    for (std::string& fill : fills_of(c, channel, static_cast<std::size_t>(position))) {
+      fills.push_back(std::move(fill));
+    }
+  }
+  if (fills.empty()) fills.emplace_back(stage_fill);
+  return fills;
+}
+
 std::vector<Element> elements(const Context& c) {
   std::vector<Element> list;
   double left = in_mm(c.spec.station->footprint);
-  const auto add = [&](std::string name, double length, std::string fill, bool is_room) {
-    if (length <= 0) return;
-    left -= length;
-    list.push_back({std::move(name), length, std::move(fill), is_room});
+  const auto add = [&](Element element) {
+    if (element.length <= 0) return;
+    left -= element.length;
+    list.push_back(std::move(element));
   };
-  const std::string heads = c.templates.setting("drawing.fills").substr(0, 6);
   bool pinned = false;
   for (const calc::Group& group : c.spec.chosen) {
     // Cut behind each colour that is pinned; the first piece has the name.
     const double position = in_mm(group.footprint) / group.positions;
     std::string name = escaped(c.group_name(group.name));
     for (int i = 0; i < group.pinned_places; ++i) {
-      add(std::exchange(name, {}), position, heads, false);
-      add(pinned ? std::string() : c.words("stage.pinning"), in_mm(group.pinned_each), stage_fill,
-          false);
+      add({std::exchange(name, {}), position, inks(c, group, i, i + 1), false, true});
+      add({pinned ? std::string() : c.words("stage.pinning"),
+           in_mm(group.pinned_each),
+           {stage_fill}});
       pinned = true;
     }
-    add(std::move(name), position * (group.positions - group.pinned_places), heads, false);
+    add({std::move(name), position * (group.positions - group.pinned_places),
+         inks(c, group, group.pinned_places, group.positions), false, true});
   }
   for (const calc::Stage& stage : c.spec.station->stages) {
     if (pinned && stage.kind == "pinning") continue;
     const auto& length = stage.installed_length_m ? stage.installed_length_m : stage.length_m;
-    if (length) add(c.words("stage." + stage.kind), *length * 1000, stage_fill, false);
+    if (length) add({c.words("stage." + stage.kind), *length * 1000, {stage_fill}});
   }
-  add(c.words("line.service"), assumed_mm(c, "assume.service_access").value_or(0), "FFFFFF", true);
-  if (left > least_shown) list.push_back({c.words("line.rest"), left, "FFFFFF", true});
+  const double service = assumed_mm(c, "assume.service_access").value_or(0);
+  add({c.words("line.service"), service, {"FFFFFF"}, true});
+  if (left > least_shown) list.push_back({c.words("line.rest"), left, {"FFFFFF"}, true});
   return list;
 }
 
@@ -87,12 +108,17 @@ double draw_elements(const Context& c, Sketch& sketch, const std::vector<Element
   double next_name = 0;
   for (const Element& element : list) {
     const double width = element.length * factor;
-    sketch.rect({x, box_top}, width, box_height,
-                {c.templates.setting("drawing.outline"), 0.5, element.is_room ? "2 2" : ""},
-                element.fill);
+    const double right = x + width, foot = box_top + box_height;
+    sketch.bands({{x, box_top}, {x, foot}, {right, foot}, {right, box_top}},
+                 {c.templates.setting("drawing.outline"), 0.5, element.is_room ? "2 2" : ""},
+                 element.fills);
     const double name_width = character * static_cast<double>(element.name.size());
     const double middle = x + width / 2;
-    if (name_width < width) {
+    if (name_width + 1 < width) {
+      if (element.is_heads) {  // the name on white, so that it reads on any ink
+        sketch.rect({middle - name_width / 2, box_top + box_height / 2 - 2}, name_width, 4,
+                    {"none", 0.1, ""}, "FFFFFF");
+      }
       sketch.label({middle, box_top + box_height / 2 + 1}, "middle", 7, element.name, true);
     } else {
       const bool raised = middle - name_width / 2 < next_name;

@@ -142,12 +142,13 @@ void draw_head(const Context& c, Sketch& sketch, const Frame& frame, const Outli
     sketch.polygon(turned_box(frame, head, *head.body_width, *head.body_depth), outline,
                    c.templates.setting("drawing.body"));
   }
-  const double depth = std::max(head.field, thinnest_field / frame.factor);
-  sketch.polygon(turned_box(frame, head, head.plate, depth), outline,
-                 fill_of(c, head.place->channel, head.order));
+  const std::vector<std::string> fills = fills_of(c, head.place->channel, head.order);
+  const double least = thinnest_field * static_cast<double>(fills.size());
+  const double depth = std::max(head.field, least / frame.factor);
+  sketch.bands(turned_box(frame, head, head.plate, depth), outline, fills);
 }
 
-/// The head's number, beside its nozzle field where there is room.
+/// The head's number along its edge, beside its nozzle field where there is room.
 void number_head(Sketch& sketch, const Frame& frame, const Outline& head) {
   const double width = head.body_width.value_or(head.swath) * frame.factor;
   const double depth = std::max(head.field, head.body_depth.value_or(0)) * frame.factor;
@@ -155,9 +156,9 @@ void number_head(Sketch& sketch, const Frame& frame, const Outline& head) {
   if (width < least_label || depth - field < 5) return;
   const double angle = head.place->rotation_deg * degree;
   const Spot centre = frame.at(head.x, head.y);
-  const double off = depth / 2 - 0.7;
+  const double off = depth / 2 - 0.9;
   sketch.label({centre.x - off * std::sin(angle), centre.y + off * std::cos(angle)}, "middle", 5.5,
-               "PH" + std::to_string(head.number));
+               "PH" + std::to_string(head.number), false, -head.place->rotation_deg);
 }
 
 /// "cyan+magenta+yellow" in lines short enough for the margin, broken behind a plus.
@@ -299,19 +300,22 @@ std::string sketch_joint(const Context& c) {
     bare.body_width.reset();
     bare.field = thinnest_field * 2 / scale.factor;
     draw_head(c, sketch, frame, bare);
-    for (const double end : {-head.swath / 2, head.swath / 2}) {
-      const double x = frame.at(head.x + end, 0).x;
-      sketch.line({x, top_margin - 6}, {x, bottom + 8}, guide);
-    }
   }
   const double x1 = frame.at(first.x - first.swath / 2, 0).x;
   const double x2 = frame.at(first.x + first.swath / 2, 0).x;
   const double x3 = frame.at(second.x - second.swath / 2, 0).x;
+  const double x4 = frame.at(second.x + second.swath / 2, 0).x;
+  // Each guide to its dimension, and short of the label of the other.
+  const double above = top_margin - 7, below = bottom + 8, short_of = 4;
+  sketch.line({x1, above}, {x1, below}, guide);
+  sketch.line({x2, above}, {x2, below - short_of}, guide);
+  sketch.line({x3, above + short_of}, {x3, below}, guide);
+  sketch.line({x4, above + short_of}, {x4, below - short_of}, guide);
   const auto size = [&](const std::string& key, double value) {
     return c.words(key, {{"VALUE", c.measure(value, "mm", 4)}});
   };
-  sketch.dimension_across(x1, x2, top_margin - 7, size("plan.swath", first.swath), colour);
-  sketch.dimension_across(x1, x3, bottom + 8, size("plan.head_pitch", second.x - first.x), colour);
+  sketch.dimension_across(x1, x2, above, size("plan.swath", first.swath), colour);
+  sketch.dimension_across(x1, x3, below, size("plan.head_pitch", second.x - first.x), colour);
   if (first.group->overlap > calc::Length()) {
     const bool close = x3 - x1 < least_dimension;  // the other label then stands there
     sketch.label({x2 + 2, bottom + (close ? 12.5 : 9)}, "start", 7,

@@ -27,7 +27,7 @@ struct Share {
 std::vector<Share> shares(const Context& c, const calc::Cost& cost) {
   const double running = cost.running_per_year.major();
   const double factor = running > 0 ? (cost.ownership.major() - cost.capital.major()) / running : 0;
-  std::vector<Share> list{{c.words("cost.capital"), cost.capital.major()}};
+  std::vector<Share> list{{c.words("share.capital"), cost.capital.major()}};
   const auto add = [&](const std::string& name, calc::Money yearly) {
     list.push_back({c.words("share." + name), yearly.major() * factor});
   };
@@ -98,7 +98,7 @@ std::string plot_costs(const Context& c) {
     const double width = full * share.amount / most;
     sketch.label({left - 2, y + bar / 2 + 1}, "end", 7.5, share.name);
     sketch.rect({left, y}, width, bar, {c.templates.setting("drawing.outline"), 0.4, ""},
-                c.templates.setting("drawing.fills").substr(0, 6));
+                c.templates.setting("drawing.bar"));
     sketch.label({left + width + 1.6, y + bar / 2 + 1}, "start", 7.5,
                  escaped(rough_amount(station.currency, share.amount) + ", " +
                          with_unit(share.amount / sum * 100, "%", 2)));

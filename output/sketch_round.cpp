@@ -124,8 +124,8 @@ void draw_rows(const Context& c, Sketch& sketch, const Frame& frame, const Secti
     const auto inward = [&](const Point& p) {
       return frame.at({p.y + thick * std::sin(row.angle), p.z + thick * std::cos(row.angle)});
     };
-    sketch.polygon({frame.at(real[0]), frame.at(real[1]), inward(real[1]), inward(real[0])},
-                   outline, fill_of(c, row.channel, row.order));
+    sketch.bands({frame.at(real[0]), inward(real[0]), inward(real[1]), frame.at(real[1])}, outline,
+                 fills_of(c, row.channel, row.order));
     const double middle = s.reach + s.height / 2;
     const Spot name = frame.at({middle * std::sin(row.angle), middle * std::cos(row.angle)});
     sketch.label({name.x, name.y - 0.6}, "middle", 6.5, escaped(row.name));

@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "output/compose_text.h"
+#include "output/drawing_fill.h"
 #include "output/format.h"
 #include "output/sketch.h"
 #include "output/sketch_list.h"
@@ -25,7 +26,8 @@ struct Section {
   double body = 0, field = 0;
   double nominal = 0, least = 0, most = 0;  ///< gap
   std::optional<double> radius, thickness;
-  double width = 0;  ///< drawn
+  double width = 0;     ///< drawn
+  std::string channel;  ///< of the head shown
 
   /// How far the surface lies below its top at x.
   double drop_at(double x) const {
@@ -71,6 +73,7 @@ std::optional<Section> section_of(const Context& c) {
   if (form != nullptr && form->text == "cylinder" && diameter) s.radius = *diameter / 2;
   s.thickness = length_of(c, "product.thickness");
   s.width = s.body * width_over_body;
+  if (!group.places.empty()) s.channel = group.places.front().channel;
   return s;
 }
 
@@ -95,9 +98,10 @@ void draw_head(const Context& c, Sketch& sketch, const Frame& frame, const Secti
   sketch.polygon(corners, {c.templates.setting("drawing.outline"), 0.5, ""},
                  c.templates.setting("drawing.body"));
   const Spot plate = frame.at(-s.field / 2, 0);
-  sketch.rect({plate.x, plate.y - 0.7}, s.field * frame.factor, 0.7,
-              {c.templates.setting("drawing.outline"), 0.4, ""},
-              c.templates.setting("drawing.fills").substr(0, 6));
+  const double right = plate.x + s.field * frame.factor;
+  const double upper = plate.y - 0.7;
+  sketch.bands({{plate.x, upper}, {plate.x, plate.y}, {right, plate.y}, {right, upper}},
+               {c.templates.setting("drawing.outline"), 0.4, ""}, fills_of(c, s.channel, 0));
 }
 
 /// The surface at a gap, as corners from left to right.

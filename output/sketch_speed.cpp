@@ -17,6 +17,7 @@ constexpr double paper_width = 136;
 constexpr double alike = 1.03;      ///< limits closer than this share a line
 constexpr double label_step = 2.9;  ///< between two labels [mm]
 constexpr PlotFrame frame{16, 8, 78, 46};
+constexpr double below_dot = 5.5 / frame.height;  ///< of the plot's height, for a dot's label
 
 /// Speed times resolution that heads allow; the frequency is their product, so that it stays when
 /// the two change against each other.
@@ -85,8 +86,11 @@ std::string plot_speed(const Context& c) {
   const double slowest = limits.back().product / across.high;
   const double fastest = limits.front().product / across.low;
   Sketch sketch(paper_width, 66);
+  const double highest = std::max(asked, fastest) * 1.1;
+  // Low enough that the label under the dot stands above the axis.
+  const double label_room = asked * std::pow(highest / asked, -below_dot / (1 - below_dot));
   Axis up =
-      speed_axis(c, "plot.speed", std::min(asked, slowest) / 1.3, std::max(asked, fastest) * 1.1);
+      speed_axis(c, "plot.speed", std::min({asked / 1.3, slowest / 1.3, label_room}), highest);
   up.logarithmic = true;
   const Plot plot(sketch, frame, across, up);
   plot.draw_axes();

@@ -2,7 +2,8 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
-#include <set>
+#include <map>
+#include <vector>
 
 #include "output/compose_text.h"
 #include "output/drawing_fill.h"
@@ -24,22 +25,36 @@ constexpr double lamp_depth = 2;     ///< of the lamps of a carriage, on either 
 constexpr const char* stage_fill = "F2F2F2";
 constexpr std::size_t most_bars = 12;    ///< rows drawn one by one; more are only counted
 constexpr double character_width = 1.5;  ///< of a bold title, at most [mm]
+constexpr double small_character = 1.1;  ///< of the names of inks, about [mm]
+constexpr double ink_step = 2.5;         ///< from line to line of them [mm]
 
-/// One box of the strip: a name and, for heads, how many rows of them.
+/// One box of the strip: a name and, for heads, the rows of them.
 struct Block {
   std::string title, note;
-  std::size_t rows = 0;
-  std::string fill;
+  std::string_view fill;             ///< of a box without heads
+  std::vector<std::string> rows{};   ///< channels of each row of heads, in the order of travel
+  std::vector<std::string> order{};  ///< the same, each once
   bool on_carriage = false;
   bool between_lamps = false;  ///< of the carriage
 };
 
-std::size_t rows_of(const calc::Group& group) {
-  std::set<double> lines;
+std::vector<std::string> rows_of(const calc::Group& group) {
+  std::map<double, std::string> lines;
   for (const calc::HeadPlace& place : group.places) {
-    lines.insert(std::round(in_mm(place.y) * 1000));
+    lines.emplace(std::round(in_mm(place.y) * 1000), place.channel);
   }
-  return std::max<std::size_t>(lines.size(), 1);
+  std::vector<std::string> rows;
+  for (auto& [y, channel] : lines) rows.push_back(std::move(channel));
+  if (rows.empty()) rows.emplace_back();
+  return rows;
+}
+
+std::vector<std::string> each_once(const std::vector<std::string>& names) {
+  std::vector<std::string> met;
+  for (const std::string& name : names) {
+    if (std::find(met.begin(), met.end(), name) == met.end()) met.push_back(name);
+  }
+  return met;
 }
 
 /// "8 heads in 4 rows", the rows only where they are not the heads.
@@ -72,7 +87,7 @@ void add_pinning(const Context& c, const calc::Group& group, std::vector<Block>&
     if (stage.kind != "pinning" || !stage.rows) continue;
     rows = *stage.rows / places * group.pinned_places;
   }
-  list.push_back({c.words("stage.pinning"), rows_note(c, rows), 0, stage_fill});
+  list.push_back({c.words("stage.pinning"), rows_note(c, rows), stage_fill});
 }
 
 /// Whether lamps ride on the carriage, before and behind its heads.
@@ -85,15 +100,11 @@ bool lamps_ride(const Context& c) {
 
 std::vector<Block> blocks(const Context& c) {
   std::vector<Block> list;
-  list.push_back({c.words("strip.signal"), "", 0, "FFFFFF"});
-  std::size_t index = 0;
+  list.push_back({c.words("strip.signal"), "", "FFFFFF"});
   for (const calc::Group& group : c.spec.chosen) {
-    const std::size_t rows = rows_of(group);
-    const bool alone = group.channels.size() == 1;
-    list.push_back({c.group_name(group.name), heads_note(c, group, rows), rows,
-                    fill_of(c, alone ? group.channels.front() : std::string(), index),
-                    group.scan.has_value(), lamps_ride(c)});
-    ++index;
+    const std::vector<std::string> rows = rows_of(group);
+    list.push_back({c.group_name(group.name), heads_note(c, group, rows.size()), "FFFFFF", rows,
+                    each_once(rows), group.scan.has_value(), lamps_ride(c)});
     add_pinning(c, group, list);
   }
   if (!c.spec.station) return list;
@@ -103,27 +114,54 @@ std::vector<Block> blocks(const Context& c) {
     // The lamps of a carriage ride on it, before and behind its heads.
     if (rides && (stage.kind == "uv" || stage.kind == "pinning")) continue;
     if (stage.kind == "pinning" && pinning_places(c) > 0) continue;
-    list.push_back({c.words("stage." + stage.kind), rows_note(c, stage.rows), 0, stage_fill});
+    list.push_back({c.words("stage." + stage.kind), rows_note(c, stage.rows), stage_fill});
   }
   return list;
 }
 
-/// One bar a row of heads.
+/// The names of the inks under a box, in lines that fit there; none where its title says it.
+std::vector<std::string> ink_lines(const Block& block, double width) {
+  if (block.rows.size() > most_bars) return {};
+  if (block.order.size() == 1 && block.order.front() == block.title) return {};
+  const auto longest = static_cast<std::size_t>(std::max(width / small_character, 4.0));
+  std::vector<std::string> lines;
+  for (std::size_t i = 0; i < block.order.size(); ++i) {
+    const std::string name = block.order[i] + (i + 1 < block.order.size() ? "," : "");
+    if (lines.empty() || lines.back().size() + 1 + name.size() > longest) {
+      lines.push_back(name);
+    } else {
+      lines.back() += " " + name;
+    }
+  }
+  for (std::string& line : lines) line = shortened(line, longest);
+  return lines;
+}
+
+/// One bar a row of heads, in the colours of their inks, and the names of those below.
 void draw_bars(const Context& c, Sketch& sketch, const Block& block, double x, double width) {
-  if (block.rows > most_bars) return;
+  if (block.rows.empty() || block.rows.size() > most_bars) return;
   const double edge = block.between_lamps ? lamp_depth + 1 : 2;
-  const double step = width / (static_cast<double>(block.rows) + 1);
-  for (std::size_t i = 0; i < block.rows; ++i) {
-    sketch.rect({x + step * static_cast<double>(i + 1) - step * 0.3, box_top + edge}, step * 0.6,
-                box_height - 2 * edge, {c.templates.setting("drawing.outline"), 0.3, ""},
-                block.fill);
+  const double step = width / (static_cast<double>(block.rows.size()) + 1);
+  const double top = box_top + edge, foot = box_top + box_height - edge;
+  for (std::size_t i = 0; i < block.rows.size(); ++i) {
+    const double left = x + step * (static_cast<double>(i) + 0.7), right = left + step * 0.6;
+    const auto colour = std::find(block.order.begin(), block.order.end(), block.rows[i]);
+    sketch.bands(
+        {{left, top}, {left, foot}, {right, foot}, {right, top}},
+        {c.templates.setting("drawing.outline"), 0.3, ""},
+        fills_of(c, block.rows[i], static_cast<std::size_t>(colour - block.order.begin())));
+  }
+  double y = web_y + 3;
+  for (const std::string& line : ink_lines(block, width)) {
+    sketch.label({x + width / 2, y}, "middle", 6, escaped(line));
+    y += ink_step;
   }
 }
 
 void draw_block(const Context& c, Sketch& sketch, const Block& block, double x, double width) {
-  const bool heads = block.rows > 0;
+  const bool heads = !block.rows.empty();
   sketch.rect({x, box_top}, width, box_height, {c.templates.setting("drawing.outline"), 0.5, ""},
-              heads ? std::string_view("FFFFFF") : std::string_view(block.fill));
+              block.fill);
   draw_bars(c, sketch, block, x, width);
   for (const double y : {box_top, box_top + box_height - lamp_depth}) {
     if (!block.between_lamps) break;
@@ -134,7 +172,7 @@ void draw_block(const Context& c, Sketch& sketch, const Block& block, double x, 
   sketch.label({x + width / 2, box_top - 2}, "middle", 7,
                heads ? escaped(shortened(block.title, longest)) : block.title, true);
   if (block.note.empty()) return;
-  const bool inside = block.rows == 0 || block.rows > most_bars;
+  const bool inside = !heads || block.rows.size() > most_bars;
   sketch.label({x + width / 2, inside ? box_top + box_height / 2 + 1 : box_top - 5}, "middle", 6.5,
                block.note);
 }
@@ -185,7 +223,9 @@ std::string sketch_station(const Context& c) {
   double x = 0;
   double left = paper_width;
   double right = 0;
+  std::size_t lines = 0;  // of names of inks under a box
   for (std::size_t i = 0; i < list.size(); ++i) {
+    lines = std::max(lines, ink_lines(list[i], width).size());
     draw_block(c, sketch, list[i], x, width);
     if (list[i].on_carriage) {
       left = std::min(left, x);
@@ -196,8 +236,10 @@ std::string sketch_station(const Context& c) {
   }
   if (scanning) draw_carriage(c, sketch, left, right);
   sketch.line({0, web_y}, {paper_width, web_y}, {c.templates.setting("drawing.outline"), 1, ""});
-  sketch.arrow({0, web_y + 5}, {24, web_y + 5}, {c.templates.setting("drawing.travel"), 1.2, ""});
-  sketch.label({27, web_y + 6}, "start", 7, travel_text(c));
+  const double foot = web_y + 5 + (lines > 0 ? ink_step * static_cast<double>(lines) - 1 : 0);
+  sketch.arrow({0, foot}, {24, foot}, {c.templates.setting("drawing.travel"), 1.2, ""});
+  sketch.label({27, foot + 1}, "start", 7, travel_text(c));
+  sketch.stretch(foot + 5);
   const char* const caption = !scanning       ? "strip.caption"
                               : lamps_ride(c) ? "strip.caption_lamps"
                                               : "strip.caption_scan";

@@ -70,6 +70,7 @@ class TableSetter {
       rows_.push_back(std::move(row));
     }
     make_room(columns_, widest_words());
+    make_room(columns_, easy_widths());
     for (Row& row : rows_) break_cells(row);
   }
 
@@ -83,6 +84,30 @@ class TableSetter {
       }
     }
     return widest;
+  }
+
+  /// By column the width it may be narrowed to without another line, or wants where its longest
+  /// text takes more than two.
+  std::vector<double> easy_widths() const {
+    constexpr double half = 0.55;  // of a text that breaks into two lines, about
+    std::vector<double> widths(columns_.size(), 0);
+    for (const Row& row : rows_) {
+      for (const Cell& cell : row.cells) {
+        if (cell.span > 1) continue;
+        const TableColumn& column = columns_[cell.column];
+        const double width = column.right - column.left;
+        const double line = context_.flow.width(cell.text);
+        const double two = std::max(line * half, widest_word(context_.flow, cell.text));
+        const double own = line <= width ? line : row.is_head ? width : std::max(two, width);
+        widths[cell.column] = std::max({widths[cell.column], own, column.before + column.after});
+      }
+    }
+    for (std::size_t i = 0; i < widths.size(); ++i) {
+      if (columns_[i].kind != ColumnKind::left) {
+        widths[i] = std::min(widths[i], columns_[i].right - columns_[i].left);
+      }
+    }
+    return widths;
   }
 
   MarkupError fault(const std::string& what) const {

@@ -61,9 +61,9 @@ constexpr std::array<std::string_view, 3> may_be_empty{"house.confidential", "ho
 constexpr std::size_t language_length = 2;  ///< "house.owner.de" is the owner's name in German
 constexpr std::string_view days_key = "house.price_days";
 constexpr int most_days = 3650;
-/// Colours of drawings: fills may be several, separated by blanks, used in turn.
+/// Colours of drawings.
 constexpr std::array<std::string_view, 17> drawing{
-    "drawing.fills",        "drawing.outline", "drawing.dimension", "drawing.travel",
+    "drawing.bar",          "drawing.outline", "drawing.dimension", "drawing.travel",
     "drawing.body",         "drawing.black",   "drawing.cyan",      "drawing.magenta",
     "drawing.yellow",       "drawing.white",   "drawing.red",       "drawing.green",
     "drawing.blue",         "drawing.orange",  "drawing.grey",      "drawing.light-cyan",
@@ -103,15 +103,6 @@ std::optional<Colour> colour(std::string_view text) {
   return Colour{static_cast<std::uint8_t>(value >> 16U),
                 static_cast<std::uint8_t>((value >> 8U) & 0xFFU),
                 static_cast<std::uint8_t>(value & 0xFFU)};
-}
-
-bool all_colours(std::string_view list) {
-  while (!list.empty()) {
-    const std::size_t end = std::min(list.find(' '), list.size());
-    if (!colour(list.substr(0, end))) return false;
-    list = trimmed(list.substr(end));
-  }
-  return true;
 }
 
 std::string single_blanks(std::string_view list) {
@@ -228,8 +219,8 @@ class StyleReader {
     if (!is_drawing && !has(texts, base)) return false;
     if (value.empty() && !has(may_be_empty, base)) fail(file_, line, key + " has no value");
     check_text(line, base, value);
-    if (is_drawing && !all_colours(value)) fail(file_, line, key + " wants colours RRGGBB");
-    const bool is_list = is_drawing || base == "document.sections";
+    if (is_drawing && !colour(value)) fail(file_, line, key + " wants a colour RRGGBB");
+    const bool is_list = base == "document.sections";
     style_.settings.emplace(key, is_list ? single_blanks(value) : std::string(value));
     return true;
   }

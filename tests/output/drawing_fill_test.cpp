@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cstdlib>
 #include <string>
+#include <vector>
 
 #include "tests/output/support/hand_made.h"
 
@@ -19,6 +20,11 @@ const output::Templates& templates() {
 std::string fill(const std::string& name, std::size_t order = 1) {
   static const hand_made::Case made = hand_made::feasible();
   return output::fill_of(output::Context(made.spec, made.request, templates()), name, order);
+}
+
+std::vector<std::string> fills(const std::string& names, std::size_t order = 0) {
+  static const hand_made::Case made = hand_made::feasible();
+  return output::fills_of(output::Context(made.spec, made.request, templates()), names, order);
 }
 
 struct Rgb {
@@ -69,8 +75,12 @@ TEST_CASE("a name that says no colour is grey, and the next such name another gr
   }
 }
 
-TEST_CASE("a group of several colours has no name and takes the fills in turn") {
-  const std::string& list = templates().setting("drawing.fills");
-  CHECK(fill("", 0) == list.substr(0, 6));
-  CHECK(fill("", 1) == list.substr(7, 6));
+TEST_CASE("a head of several inks has the colour of each, in the order they are named") {
+  CHECK(fills("light-cyan+magenta") ==
+        std::vector<std::string>{fill("light-cyan"), fill("magenta")});
+  CHECK(fills("white") == std::vector<std::string>{fill("white")});
+  // Of inks whose names say no colour no two beside each other have the same grey.
+  const std::vector<std::string> first = fills("base+spot", 0), second = fills("top+house", 1);
+  CHECK(first.at(0) != first.at(1));
+  CHECK(first.at(1) != second.at(0));
 }

@@ -65,7 +65,7 @@ TEST_CASE("layout: at least two lines of a paragraph stand at the foot and at th
   CHECK(broken);
 }
 
-TEST_CASE("layout: the last page before a break and the last of all have an inch of text") {
+TEST_CASE("layout: the last page before a break and the last of all are a quarter full") {
   bool spilt = false;
   for (int lines = 25; lines < 60; ++lines) {
     CAPTURE(lines);
@@ -74,7 +74,9 @@ TEST_CASE("layout: the last page before a break and the last of all have an inch
       const std::size_t pages = list.pages.size() - (end.empty() ? 0 : 1);
       if (pages < 2) continue;
       const auto boxes = body_boxes(list.pages.at(pages - 1));
-      CHECK(boxes.back().y + boxes.back().height - boxes.front().y >= 72);
+      const output::PageStyle style;
+      const double body = style.page_height - style.margin_top - style.margin_bottom;
+      CHECK(boxes.back().y + boxes.back().height - boxes.front().y >= body / 4 - 12);
       spilt = true;
     }
   }

@@ -174,6 +174,7 @@ TEST_CASE("layout: invariants hold on every page of 300 random documents") {
     const auto list = output::lay_out(output::parse_markup(Author(number).document()),
                                       layout_test::fonts(), {}, unprintable);
     CHECK(layout_test::faults(list) == "");
+    CHECK(layout_test::nearly_empty(list) == "");
     pages += list.pages.size();
   }
   CHECK(pages > 1500);  // the generator reaches beyond single pages

@@ -34,6 +34,11 @@ std::vector<output::Box> body_boxes(const output::Page& page);
 /// What breaks the invariants of every page; empty when nothing does.
 std::string faults(const output::DisplayList& list);
 
+/// The pages before one that is turned the other way, and the last, with less than a quarter on
+/// them, unless they begin after a break that was asked for or after a page with something on it
+/// that is higher than half of it; empty when there is none.
+std::string nearly_empty(const output::DisplayList& list);
+
 /// `count` words of varying length, the same at each call.
 std::string words(int count);
 /// A paragraph of so many words.

@@ -145,9 +145,49 @@ TEST_CASE("the strip shows one box for the signal, each group and each stage") {
   const hand_made::Case made = hand_made::feasible();
   const output::Node strip =
       drawing_of(output::sketch_station(output::Context(made.spec, made.request, templates)));
-  // Four boxes; eight rows of the process heads, two of the white ones.
-  CHECK(count(strip, "rect") == 4 + 8 + 2);
+  // Four boxes; eight rows of the process heads, two of the white ones, the head of the arrow.
+  CHECK(count(strip, "rect") == 4);
+  CHECK(count(strip, "poly") == 8 + 2 + 1);
   CHECK(stays_inside(strip));
+}
+
+namespace {
+
+int filled(const output::Node& drawing, std::string_view fill) {
+  int found = 0;
+  for (const output::Node& node : drawing.children) found += node.get("fill") == fill ? 1 : 0;
+  return found;
+}
+
+}  // namespace
+
+TEST_CASE("heads are drawn in the colours of the inks they carry, those of several in bands") {
+  const output::Templates templates;
+  hand_made::Case made = hand_made::feasible();
+  const std::string& magenta = templates.setting("drawing.magenta");
+  const std::string& yellow = templates.setting("drawing.yellow");
+  const auto drawn = [&](const std::string& fill) {
+    const output::Context context(made.spec, made.request, templates);
+    std::vector<int> counts;
+    for (const std::string& figure : {output::sketch_station(context), output::sketch_plan(context),
+                                      output::sketch_line(context)}) {
+      counts.push_back(filled(drawing_of(figure), fill));
+    }
+    return counts;
+  };
+  int of_magenta = 0;
+  for (const calc::HeadPlace& place : made.spec.chosen[0].places) {
+    of_magenta += place.channel == "magenta" ? 1 : 0;
+  }
+  REQUIRE(of_magenta > 0);
+  // Two of the eight rows, every head of the plan, one band of the line.
+  CHECK(drawn(magenta) == std::vector<int>{2, of_magenta, 1});
+  CHECK(drawn(yellow) == std::vector<int>{2, of_magenta, 1});
+  for (calc::HeadPlace& place : made.spec.chosen[0].places) {
+    place.channel = place.position < 2 ? "cyan+magenta" : "yellow+black";
+  }
+  CHECK(drawn(magenta) == std::vector<int>{4, 2 * of_magenta, 2});
+  CHECK(drawn(yellow) == std::vector<int>{4, 2 * of_magenta, 2});
 }
 
 TEST_CASE("heads are drawn where the calculation has them, those of later groups too") {

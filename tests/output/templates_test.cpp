@@ -123,12 +123,11 @@ TEST_CASE("the style file is read whole, and its faults name file and line") {
   CHECK(style_fault("[page]\ncolumns = 2") == "style.ini:2: unknown key page.columns");
   CHECK(style_fault("[colours]\naccent = blue") ==
         "style.ini:2: colours.accent wants a colour RRGGBB");
-  CHECK(style_fault("[drawing]\nfills = 123456 12345") ==
-        "style.ini:2: drawing.fills wants colours RRGGBB");
+  CHECK(style_fault("[drawing]\nbar = 12345") == "style.ini:2: drawing.bar wants a colour RRGGBB");
   CHECK(style_fault("[page]\nwidth = 1\nwidth = 1") == "style.ini:3: page.width stands twice");
   CHECK(style_fault("[page") == "style.ini:1: section without ]");
   CHECK(style_fault("[house]\nowner =") == "style.ini:2: house.owner has no value");
-  CHECK(style_fault("") == "style.ini:0: drawing.fills is missing");
+  CHECK(style_fault("") == "style.ini:0: drawing.bar is missing");
 }
 
 TEST_CASE("the shipped templates load, and an unset marker stops the expansion") {

@@ -59,6 +59,7 @@ TEST_CASE("layout invariants hold on every page of every sample in every variant
       CAPTURE(variant.language);
       const output::DisplayList list = pages_of(markup_of(in_variant(sample, variant)));
       CHECK(layout_test::faults(list) == "");
+      CHECK(layout_test::nearly_empty(list) == "");
       CHECK(list.info.language == variant.language);
     }
   }

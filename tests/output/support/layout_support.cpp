@@ -130,6 +130,54 @@ std::string faults(const output::DisplayList& list) {
   return found;
 }
 
+namespace {
+
+bool turned(const output::Page& page) { return page.width > page.height; }
+
+double body_bottom(const output::Page& page) {
+  double bottom = page.height - output::PageStyle().margin_bottom;
+  for (const Box& box : page.boxes) {
+    if (box.kind == Box::Kind::furniture) bottom = std::min(bottom, box.y);
+  }
+  return bottom;
+}
+
+/// The lower end of what stands on the page, that of the margin column too.
+double lower_end(const output::Page& page) {
+  double end = 0;
+  for (const Box& box : page.boxes) {
+    if (box.kind != Box::Kind::furniture) end = std::max(end, box.y + box.height);
+  }
+  return end;
+}
+
+}  // namespace
+
+std::string nearly_empty(const output::DisplayList& list) {
+  constexpr double least = 0.24;  // a quarter, less the room above the title block
+  const double top = output::PageStyle().margin_top;
+  std::string found;
+  for (std::size_t i = 1; i < list.pages.size(); ++i) {
+    const output::Page& page = list.pages[i];
+    const output::Page& before = list.pages[i - 1];
+    const bool ends = i + 1 == list.pages.size() || turned(list.pages[i + 1]) != turned(page);
+    if (!ends || turned(before) != turned(page)) continue;
+    const double body = body_bottom(page) - top;
+    const double filled = lower_end(page) - top;
+    if (filled >= least * body) continue;
+    const std::vector<Box> own = body_boxes(page), others = body_boxes(before);
+    if (own.empty() || others.empty()) continue;  // keys alone
+    const double room = body_bottom(before) - lower_end(before);
+    const double above = own.front().kind == Box::Kind::heading ? 24 : 10;  // at most [pt]
+    const bool asked_for = room > own.front().height + above;
+    const bool after_high = std::any_of(others.begin(), others.end(),
+                                        [body](const Box& box) { return box.height > body / 2; });
+    if (asked_for || after_high) continue;
+    found += "page " + std::to_string(i + 1) + " is nearly empty\n";
+  }
+  return found;
+}
+
 std::string words(int count) {
   constexpr std::array<const char*, 7> stock{"web",       "resolution", "of",  "jetting",
                                              "cure dose", "a",          "head"};
