@@ -41,6 +41,7 @@ Field try_all(const Search& search, bool scanning, const std::vector<char>* only
 struct Option {
   std::vector<const Candidate*> parts;
   RankKey key;
+  bool gated = false;             ///< whether it is known what fails
   std::vector<Finding> failures;  ///< of the gates on the whole station
 };
 
@@ -65,7 +66,11 @@ class Stations {
   Stations(Stations&&) = delete;
   Stations& operator=(Stations&&) = delete;
   /// Of several groups on a carriage, arrays too short for all together are made longer first.
+  Option price(std::vector<const Candidate*> parts) const;
+  /// The same, gated where the search is to tell reasons.
   Option make(std::vector<const Candidate*> parts) const;
+  /// Gates a station unless that is done; whether it passes.
+  bool passes(Option& option) const;
   /// The arrangements of a station's parts; those of a carriage ride together.
   std::vector<Arrangement> arrangements(const std::vector<const Candidate*>& parts) const;
   /// Tells the groups where their pinning stands.
@@ -76,12 +81,14 @@ class Stations {
                             std::vector<Finding>* conditions) const;
 
  private:
+  Option size_up(std::vector<const Candidate*> parts, Sized& size) const;
   const Candidate* longer(std::size_t group, const Candidate& shorter) const;
   /// The arrangements of the parts, of which those on a carriage are made long enough first.
   std::vector<Arrangement> lengthen(std::vector<const Candidate*>& parts) const;
 
   const Search* search_;
   std::unique_ptr<Sizing> scratch_;  ///< overwritten by every sized()
+  mutable std::vector<Group> groups_;  ///< of the station sized last
   // Only a store of what was worked out before: const calls give the same whatever it holds.
   mutable Advances own_advances_;
   Advances* advances_ = &own_advances_;
@@ -97,8 +104,8 @@ std::vector<Group> groups_of(const std::vector<const Candidate*>& parts,
 /// group's best by itself in every criterion, combined. All of one way of motion.
 std::vector<Option> combine(const Search& search, const Stations& stations, const Field& field);
 
-/// The passing option that comes first; null if none passes.
-const Option* best_of(const std::vector<Option>& options);
+/// The passing option that comes first; null if none passes. Gates only what might be it.
+const Option* best_of(const Stations& stations, std::vector<Option>& options);
 
 /// Conditions of the groups together that no gate gives (selection_notes.cpp).
 void station_conditions(const Job& job, const std::vector<Group>& groups,

@@ -48,12 +48,18 @@ void keep_once(std::vector<const Candidate*>& kept, const Candidate* c) {
   if (std::find(kept.begin(), kept.end(), c) == kept.end()) kept.push_back(c);
 }
 
+/// The candidates of one group, each priced by itself, in order of their heads.
+std::vector<Option> alone(const Stations& stations, const std::vector<HeadTry>& tries) {
+  std::vector<Option> own;
+  for (const Candidate* c : all_accepted(tries)) own.push_back(stations.price({c}));
+  return own;
+}
+
+bool ranks_before(const Option& a, const Option& b) { return before(a.key, b.key); }
+
 /// A group's best by its own rank, and the ones with the fewest heads and the least footprint,
 /// which may alone fit the limits of the whole station.
-std::vector<const Candidate*> shortlist(const Stations& stations,
-                                        const std::vector<HeadTry>& tries) {
-  std::vector<Option> own;
-  for (const Candidate* c : all_accepted(tries)) own.push_back(stations.make({c}));
+std::vector<const Candidate*> shortlist(const std::vector<Option>& own) {
   std::vector<const Candidate*> kept;
   if (own.empty()) return kept;
   const auto by = [&](auto less) {
@@ -66,24 +72,24 @@ std::vector<const Candidate*> shortlist(const Stations& stations,
   });
   const Candidate* cheapest =
       by([](const Option& a, const Option& b) { return a.key.ownership < b.key.ownership; });
-  std::sort(own.begin(), own.end(),
-            [](const Option& a, const Option& b) { return before(a.key, b.key); });
-  for (std::size_t i = 0; i < std::min(own.size(), most_kept - 3); ++i) {
-    keep_once(kept, own[i].parts.front());
-  }
+  std::vector<Option> best(std::min(own.size(), most_kept - 3));
+  std::partial_sort_copy(own.begin(), own.end(), best.begin(), best.end(), ranks_before);
+  for (const Option& o : best) keep_once(kept, o.parts.front());
   for (const Candidate* c : {fewest, shortest, cheapest}) keep_once(kept, c);
   return kept;
 }
 
-/// The candidate that ranks first by itself; null for none.
-const Candidate* first_of(const Stations& stations, const std::vector<Candidate>& accepted) {
-  std::vector<Option> own;
-  own.reserve(accepted.size());
-  for (const Candidate& c : accepted) own.push_back(stations.make({&c}));
-  const auto best = std::min_element(own.begin(), own.end(), [](const Option& a, const Option& b) {
-    return before(a.key, b.key);
-  });
-  return best == own.end() ? nullptr : best->parts.front();
+/// By head: the candidate that ranks first by itself; null for none.
+std::vector<const Candidate*> first_by_head(const std::vector<Option>& own, std::size_t heads) {
+  std::vector<const Option*> first(heads, nullptr);
+  for (const Option& o : own) {
+    const Option*& best = first[o.parts.front()->arrangement.shape.head];
+    if (best == nullptr || ranks_before(o, *best)) best = &o;
+  }
+  std::vector<const Candidate*> list;
+  list.reserve(heads);
+  for (const Option* o : first) list.push_back(o == nullptr ? nullptr : o->parts.front());
+  return list;
 }
 
 /// All combinations of one candidate per list, the first lists' first entries first, capped.
@@ -105,15 +111,17 @@ std::vector<std::vector<const Candidate*>> product(
 }
 
 /// Each head by itself for every group: what shares one carriage without regard to others.
-std::vector<std::vector<const Candidate*>> alike(const Stations& stations, const Field& field) {
-  std::vector<std::vector<const Candidate*>> out;
-  for (std::size_t head = 0; head < field.front().size(); ++head) {
-    std::vector<const Candidate*> parts;
-    for (const auto& tries : field) {
-      const Candidate* best = first_of(stations, tries[head].accepted);
-      if (best != nullptr) parts.push_back(best);
+std::vector<std::vector<const Candidate*>> alike(const std::vector<std::vector<Option>>& own,
+                                                 std::size_t heads) {
+  std::vector<std::vector<const Candidate*>> of_heads(heads), out;
+  for (const auto& options : own) {
+    const std::vector<const Candidate*> first = first_by_head(options, heads);
+    for (std::size_t h = 0; h < heads; ++h) {
+      if (first[h] != nullptr) of_heads[h].push_back(first[h]);
     }
-    if (parts.size() == field.size()) out.push_back(std::move(parts));
+  }
+  for (auto& parts : of_heads) {
+    if (parts.size() == own.size()) out.push_back(std::move(parts));
   }
   return out;
 }
@@ -186,6 +194,15 @@ bool on_carriage(const std::vector<Group>& groups) {
   return !groups.empty() && groups.front().family == Family::scanning;
 }
 
+/// groups_of() into a list that was used before, whose store is used again.
+void write_groups(const std::vector<const Candidate*>& parts,
+                  const std::vector<Arrangement>& arrangements, std::vector<Group>& groups) {
+  groups.resize(parts.size());
+  for (std::size_t i = 0; i < parts.size(); ++i) groups[i] = parts[i]->group;
+  if (parts.size() < 2 || !on_carriage(groups)) return;
+  for (std::size_t i = 0; i < groups.size(); ++i) refresh(arrangements[i], groups[i]);
+}
+
 /// A limit of the substrate that cannot be checked for want of its mass.
 void web_condition(const Job& job, std::vector<Finding>& conditions) {
   const Substrate& s = job.request->substrate;
@@ -229,10 +246,7 @@ void carriage_gate(const Search& s, const std::vector<Group>& groups,
 std::vector<Group> groups_of(const std::vector<const Candidate*>& parts,
                              const std::vector<Arrangement>& arrangements) {
   std::vector<Group> groups;
-  groups.reserve(parts.size());
-  for (const Candidate* part : parts) groups.push_back(part->group);
-  if (parts.size() < 2 || !on_carriage(groups)) return groups;
-  for (std::size_t i = 0; i < groups.size(); ++i) refresh(arrangements[i], groups[i]);
+  write_groups(parts, arrangements, groups);
   return groups;
 }
 
@@ -316,15 +330,38 @@ std::vector<Finding> Stations::gate(const std::vector<Group>& groups, const Size
   return failures;
 }
 
-Option Stations::make(std::vector<const Candidate*> parts) const {
+/// Leaves the groups in `groups_`.
+Option Stations::size_up(std::vector<const Candidate*> parts, Sized& size) const {
   const std::vector<Arrangement> arrangements = lengthen(parts);
-  std::vector<Group> groups = groups_of(parts, arrangements);
-  const Sized size = sized(groups);
+  write_groups(parts, arrangements, groups_);
+  size = sized(groups_);
   Option option;
   option.key = key_of(*search_, arrangements, size.quote);
-  option.failures = gate(groups, size, nullptr);
   option.parts = std::move(parts);
   return option;
+}
+
+Option Stations::price(std::vector<const Candidate*> parts) const {
+  Sized size;
+  return size_up(std::move(parts), size);
+}
+
+Option Stations::make(std::vector<const Candidate*> parts) const {
+  Sized size;
+  Option option = size_up(std::move(parts), size);
+  option.gated = search_->reasons;
+  if (option.gated) option.failures = gate(groups_, size, nullptr);
+  return option;
+}
+
+bool Stations::passes(Option& option) const {
+  if (!option.gated) {
+    Sized size;
+    size_up(option.parts, size);
+    option.failures = gate(groups_, size, nullptr);
+    option.gated = true;
+  }
+  return option.failures.empty();
 }
 
 std::vector<Option> combine(const Search& search, const Stations& stations, const Field& field) {
@@ -333,21 +370,35 @@ std::vector<Option> combine(const Search& search, const Stations& stations, cons
     for (const Candidate* c : all_accepted(field.front())) options.push_back(stations.make({c}));
     return options;
   }
+  std::vector<std::vector<Option>> own;
   std::vector<std::vector<const Candidate*>> lists;
-  lists.reserve(search.groups.size());
-  for (const auto& tries : field) lists.push_back(shortlist(stations, tries));
+  for (const auto& tries : field) {
+    own.push_back(alone(stations, tries));
+    lists.push_back(shortlist(own.back()));
+  }
   for (auto& parts : product(lists)) options.push_back(stations.make(std::move(parts)));
-  for (auto& parts : alike(stations, field)) options.push_back(stations.make(std::move(parts)));
+  const std::size_t heads = search.catalogue->heads.size();
+  for (auto& parts : alike(own, heads)) options.push_back(stations.make(std::move(parts)));
   return options;
 }
 
-const Option* best_of(const std::vector<Option>& options) {
-  const Option* best = nullptr;
-  for (const Option& o : options) {
-    if (!o.failures.empty()) continue;
-    if (best == nullptr || before(o.key, best->key)) best = &o;
+const Option* best_of(const Stations& stations, std::vector<Option>& options) {
+  const auto later = [](const Option* a, const Option* b) {
+    if (before(b->key, a->key)) return true;
+    return !before(a->key, b->key) && b < a;
+  };
+  std::vector<Option*> queue;
+  queue.reserve(options.size());
+  for (Option& o : options) {
+    if (!o.gated || o.failures.empty()) queue.push_back(&o);
   }
-  return best;
+  std::make_heap(queue.begin(), queue.end(), later);
+  while (!queue.empty()) {
+    if (stations.passes(*queue.front())) return queue.front();
+    std::pop_heap(queue.begin(), queue.end(), later);
+    queue.pop_back();
+  }
+  return nullptr;
 }
 
 }  // namespace calc

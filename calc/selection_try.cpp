@@ -21,35 +21,38 @@ bool same(const Arrangement& a, const Arrangement& b) {
          at_most(b.shape.tilt, a.shape.tilt);
 }
 
-/// Whether a is nowhere worse than b and somewhere better, in heads, speed, ink and closed solids.
-bool beats(const Arrangement& a, const Arrangement& b) {
-  if (a.shape.mode != b.shape.mode) return false;
-  const bool no_worse = a.heads <= b.heads && at_least(pace_of(a), pace_of(b)) &&
-                        at_most(a.laydown, b.laydown) && a.open <= b.open;
-  const bool better = a.heads < b.heads || !at_most(pace_of(a), pace_of(b)) ||
-                      !at_least(a.laydown, b.laydown) || a.open < b.open;
-  return no_worse && better;
-}
-
 /// An accepted arrangement before it is written out as a group.
 struct Accepted {
   Arrangement arrangement;
   std::size_t facts;
+  Speed pace;
+  bool beaten = false;
 };
+
+/// Whether a is nowhere worse than b and somewhere better, in heads, speed, ink and closed solids.
+bool beats(const Accepted& one, const Accepted& other) {
+  const Arrangement& a = one.arrangement;
+  const Arrangement& b = other.arrangement;
+  if (a.shape.mode != b.shape.mode || a.heads > b.heads || a.open > b.open) return false;
+  if (!at_least(one.pace, other.pace) || !at_most(a.laydown, b.laydown)) return false;
+  return a.heads < b.heads || a.open < b.open || !at_most(one.pace, other.pace) ||
+         !at_least(a.laydown, b.laydown);
+}
 
 /// How the drops of a level of a mode fly.
 struct Flown {
   std::size_t facts, level;
-  std::optional<DropFlight> flight;
+  const DropFlight* flight;
 };
 
+/// What is beaten beats others all the same.
 void drop_beaten(std::vector<Accepted>& all) {
-  const std::vector<Accepted> before = all;
-  const auto beaten = [&](const Accepted& b) {
-    return std::any_of(before.begin(), before.end(),
-                       [&](const Accepted& a) { return beats(a.arrangement, b.arrangement); });
-  };
-  all.erase(std::remove_if(all.begin(), all.end(), beaten), all.end());
+  for (Accepted& b : all) {
+    b.beaten =
+        std::any_of(all.begin(), all.end(), [&](const Accepted& a) { return beats(a, b); });
+  }
+  all.erase(std::remove_if(all.begin(), all.end(), [](const Accepted& a) { return a.beaten; }),
+            all.end());
 }
 
 /// Keeps the failures of the attempt that fails the fewest gates, the first of equals.
@@ -80,6 +83,7 @@ class Attempts {
     HeadTry result;
     Findings own;
     check_head(search_, need_, head, own);
+    if (!search_.reasons && !own.failures.empty()) return result;
     if (head.modes.empty()) fewest_.offer({refused("head_data", "mode")});
     one_is_enough_ = !own.failures.empty();
     for (std::size_t m = 0; m < head.modes.size() && !done(); ++m) try_mode(head, m);
@@ -129,7 +133,8 @@ class Attempts {
 
   void try_shape(const Shape& shape) {
     scratch_.clear();
-    const std::size_t bound = accepted_.empty() ? fewest_.bound() : 1;
+    const bool counted = search_.reasons && accepted_.empty();
+    const std::size_t bound = counted ? fewest_.bound() : 1;
     Arrangement a = arrange(search_, need_, facts_.back(), shape, scratch_, bound);
     if (!scratch_.failures.empty()) {
       // Of so many heads in line that lay too little, the most heads speak: shapes of the least.
@@ -140,12 +145,13 @@ class Attempts {
     }
     const bool known = std::any_of(accepted_.begin(), accepted_.end(),
                                    [&](const Accepted& one) { return same(one.arrangement, a); });
-    if (!known) accepted_.push_back({a, facts_.size() - 1});
+    if (!known) accepted_.push_back({a, facts_.size() - 1, pace_of(a)});
   }
 
   void keep(HeadTry& result) {
     drop_beaten(accepted_);
     const Jetting jetting = jetting_of(search_, need_, search_.catalogue->heads[index_]);
+    result.accepted.reserve(accepted_.size());
     for (Accepted& one : accepted_) {
       one.arrangement.jetting = jetting;
       one.arrangement.flight = flight(one.facts, one.arrangement.level);
@@ -155,7 +161,7 @@ class Attempts {
   }
 
   /// Worked out once for each level of each mode: it is the dearest figure of an arrangement.
-  const std::optional<DropFlight>& flight(std::size_t facts, std::size_t level) {
+  const DropFlight* flight(std::size_t facts, std::size_t level) {
     for (const Flown& f : flown_) {
       if (f.facts == facts && f.level == level) return f.flight;
     }
