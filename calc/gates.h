@@ -66,7 +66,7 @@ struct Search {
   Length width;            ///< to print, margins included
   Speed slowest, fastest;  ///< of the line
   DotEvidence evidence;
-  SpreadRange spread;          ///< of the substrate's class; a value moved off its default is exact
+  SpreadRange spread;  ///< of the substrate's class; a value moved off its default is exact
   std::shared_ptr<Flights> flights;  ///< where flights already known are kept; never null
   /// Whether it is to be told why a head fails; else one that does is left at its first failure.
   bool reasons = true;

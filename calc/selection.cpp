@@ -84,6 +84,9 @@ class Run {
   void run(const std::vector<char>* only) {
     if (search_.job->single_pass) fields_.push_back(try_all(search_, false, only));
     if (search_.job->scanning) fields_.push_back(try_all(search_, true, only));
+    if (!search_.reasons) chosen_ = winner_of(search_, stations_, fields_);
+    // Of several groups, one that combines with none that passes may still be found beside others.
+    if (chosen_ || (!search_.reasons && search_.groups.size() == 1)) return;
     for (const Field& field : fields_) {
       std::vector<Option> made = combine(search_, stations_, field);
       std::move(made.begin(), made.end(), std::back_inserter(options_));

@@ -9,7 +9,6 @@
 namespace calc {
 namespace {
 
-constexpr std::size_t most_kept = 8;        ///< candidates of a group that enter combinations
 constexpr std::size_t most_combined = 512;  ///< stations looked at for several groups
 
 RankOrder order_of(const Shape& s) {
@@ -33,19 +32,6 @@ RankKey key_of(const Search& search, const std::vector<Arrangement>& parts, cons
   key.margin = rank_margin(margin);
   key.ownership = quote.ownership.minor;
   return key;
-}
-
-/// Every accepted candidate of one group.
-std::vector<const Candidate*> all_accepted(const std::vector<HeadTry>& tries) {
-  std::vector<const Candidate*> all;
-  for (const HeadTry& t : tries) {
-    for (const Candidate& c : t.accepted) all.push_back(&c);
-  }
-  return all;
-}
-
-void keep_once(std::vector<const Candidate*>& kept, const Candidate* c) {
-  if (std::find(kept.begin(), kept.end(), c) == kept.end()) kept.push_back(c);
 }
 
 /// The candidates of one group, each priced by itself, in order of their heads.
@@ -90,24 +76,6 @@ std::vector<const Candidate*> first_by_head(const std::vector<Option>& own, std:
   list.reserve(heads);
   for (const Option* o : first) list.push_back(o == nullptr ? nullptr : o->parts.front());
   return list;
-}
-
-/// All combinations of one candidate per list, the first lists' first entries first, capped.
-std::vector<std::vector<const Candidate*>> product(
-    const std::vector<std::vector<const Candidate*>>& lists) {
-  std::vector<std::vector<const Candidate*>> out{{}};
-  for (const auto& list : lists) {
-    std::vector<std::vector<const Candidate*>> next;
-    for (const auto& head : out) {
-      for (const Candidate* c : list) {
-        if (next.size() >= most_combined) break;
-        next.push_back(head);
-        next.back().push_back(c);
-      }
-    }
-    out = std::move(next);
-  }
-  return out;
 }
 
 /// Each head by itself for every group: what shares one carriage without regard to others.
@@ -332,6 +300,7 @@ std::vector<Finding> Stations::gate(const std::vector<Group>& groups, const Size
 
 /// Leaves the groups in `groups_`.
 Option Stations::size_up(std::vector<const Candidate*> parts, Sized& size) const {
+  for (const Candidate* part : parts) write(*search_, *part);
   const std::vector<Arrangement> arrangements = lengthen(parts);
   write_groups(parts, arrangements, groups_);
   size = sized(groups_);
@@ -362,6 +331,35 @@ bool Stations::passes(Option& option) const {
     option.gated = true;
   }
   return option.failures.empty();
+}
+
+std::vector<const Candidate*> all_accepted(const std::vector<HeadTry>& tries) {
+  std::vector<const Candidate*> all;
+  for (const HeadTry& t : tries) {
+    for (const Candidate& c : t.accepted) all.push_back(&c);
+  }
+  return all;
+}
+
+void keep_once(std::vector<const Candidate*>& kept, const Candidate* c) {
+  if (std::find(kept.begin(), kept.end(), c) == kept.end()) kept.push_back(c);
+}
+
+std::vector<std::vector<const Candidate*>> product(
+    const std::vector<std::vector<const Candidate*>>& lists) {
+  std::vector<std::vector<const Candidate*>> out{{}};
+  for (const auto& list : lists) {
+    std::vector<std::vector<const Candidate*>> next;
+    for (const auto& head : out) {
+      for (const Candidate* c : list) {
+        if (next.size() >= most_combined) break;
+        next.push_back(head);
+        next.back().push_back(c);
+      }
+    }
+    out = std::move(next);
+  }
+  return out;
 }
 
 std::vector<Option> combine(const Search& search, const Stations& stations, const Field& field) {

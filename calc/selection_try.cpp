@@ -48,8 +48,7 @@ struct Flown {
 /// What is beaten beats others all the same.
 void drop_beaten(std::vector<Accepted>& all) {
   for (Accepted& b : all) {
-    b.beaten =
-        std::any_of(all.begin(), all.end(), [&](const Accepted& a) { return beats(a, b); });
+    b.beaten = std::any_of(all.begin(), all.end(), [&](const Accepted& a) { return beats(a, b); });
   }
   all.erase(std::remove_if(all.begin(), all.end(), [](const Accepted& a) { return a.beaten; }),
             all.end());
@@ -152,11 +151,20 @@ class Attempts {
     drop_beaten(accepted_);
     const Jetting jetting = jetting_of(search_, need_, search_.catalogue->heads[index_]);
     result.accepted.reserve(accepted_.size());
+    if (!search_.reasons) return keep_floors(jetting, result);
     for (Accepted& one : accepted_) {
       one.arrangement.jetting = jetting;
       one.arrangement.flight = flight(one.facts, one.arrangement.level);
       Group group = to_group(search_, need_, facts_[one.facts], one.arrangement, false);
       result.accepted.push_back({one.arrangement, std::move(group)});
+    }
+  }
+
+  void keep_floors(const Jetting& jetting, HeadTry& result) {
+    const HeadFloor floor(search_, need_, index_, jetting);
+    for (Accepted& one : accepted_) {
+      one.arrangement.jetting = jetting;
+      result.accepted.push_back({one.arrangement, {}, floor.of(one.arrangement), &need_});
     }
   }
 
@@ -182,6 +190,17 @@ class Attempts {
 };
 
 }  // namespace
+
+void write(const Search& search, const Candidate& candidate) {
+  if (candidate.unwritten == nullptr) return;
+  const GroupNeed& need = *candidate.unwritten;
+  Arrangement& a = candidate.arrangement;
+  Findings unused;  // it was accepted
+  const auto facts = facts_of(search, a.shape, unused);
+  a.flight = flight_of(search, need, *facts, a.level);
+  candidate.group = to_group(search, need, *facts, a, false);
+  candidate.unwritten = nullptr;
+}
 
 HeadTry try_head(const Search& search, const GroupNeed& need, std::size_t head, bool scanning) {
   return Attempts(search, need, head, scanning).run();
