@@ -80,11 +80,21 @@ void HeadFloor::add_lines(const Jetting& jetting) {
   if (prints(InkFamily::aqueous) && none_priced(book.dryers())) ++base_.unpriced;
 }
 
+/// Boards by the share of one that each head takes, for groups may fill one together.
+void HeadFloor::add_boards(const Arrangement& a, Floor& floor) const {
+  const Priced<Board>* board = search_.book->board_of(head_);
+  if (board == nullptr || !board->row.price) return;
+  const Given<int>& most = board->item->heads;
+  const int heads = most ? std::max(1, most->value) : 1;
+  floor.capital = floor.capital + Money{board->row.price->minor * a.heads / heads};
+}
+
 /// The heads themselves, and those that wear out where the catalogue says when.
 void HeadFloor::add_heads(const Arrangement& a, Floor& floor) const {
   const Job& job = *search_.job;
   const Priced<Head>& head = search_.book->head(head_);
   if (head.row.price) floor.capital = floor.capital + *head.row.price * a.heads;
+  add_boards(a, floor);
   if (!head.item->life) return;
   const double yearly = replacements_per_year(a.heads, running_time(job), head.item->life->value);
   floor.yearly =

@@ -37,6 +37,7 @@ class HeadFloor {
 
  private:
   void add_lines(const Jetting& jetting);
+  void add_boards(const Arrangement& a, Floor& floor) const;
   void add_heads(const Arrangement& a, Floor& floor) const;
   void add_ink(const Arrangement& a, Floor& floor) const;
 
