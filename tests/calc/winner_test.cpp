@@ -54,7 +54,8 @@ TEST_CASE("no station costs less than it is told to cost at least") {
     Search search = prepare(job, catalogue, book);
     search.reasons = false;
     const Stations stations(search);
-    for (const HeadTry& t : try_all(search, !job.single_pass).front()) {
+    const Field field = try_all(search, !job.single_pass);
+    for (const HeadTry& t : field.front()) {
       for (const Candidate& c : t.accepted) {
         const FloorKey floor = floor_of(job, {&c.floor});
         const RankKey key = stations.price({&c}).key;
