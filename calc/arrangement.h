@@ -93,7 +93,7 @@ struct Arrangement {
   bool open = false;  ///< solids are asked for and do not close at the likely dot
   Length laydown;     ///< wet film of a solid
   Jetting jetting;
-  std::optional<DropFlight> flight;  ///< of the accepted; see flight_of
+  const DropFlight* flight = nullptr;  ///< of the accepted, kept by the search; see flight_of
   std::optional<Scan> scan;
   std::optional<Round> round;
 };
@@ -114,10 +114,11 @@ void choose_drop(const Search& search, const GroupNeed& need, const ModeFacts& f
 /// Rating of the highest level used less the reserve [1/s] (arrangement_dots.cpp).
 Frequency usable_rating(const Search& search, const ModeFacts& facts, Arrangement& a);
 
-/// Flight of the smallest drop and of the solid one (`level`) over the throws of the head; none
-/// where the catalogue gives no speed of the drops (arrangement_flight.cpp).
-std::optional<DropFlight> flight_of(const Search& search, const GroupNeed& need,
-                                    const ModeFacts& facts, std::size_t level);
+/// Flight of the smallest drop and of the solid one (`level`) over the throws of the head; null
+/// where the catalogue gives no speed of the drops (arrangement_flight.cpp). Holds as long as the
+/// flights of the search.
+const DropFlight* flight_of(const Search& search, const GroupNeed& need, const ModeFacts& facts,
+                            std::size_t level);
 
 /// Staggered rows of heads [1] that so many across need; two where the body's width is not known.
 int rows_of(const Search& search, const ModeFacts& facts, int across);

@@ -12,18 +12,17 @@ namespace {
 
 /// The smallest level whose dot closes solids, of a guessed spread at its upper end: a bigger drop
 /// is never picked on a guess alone. None if no level does.
-std::optional<std::size_t> closing_level(const ModeFacts& f, Length pn, Length pm) {
+std::optional<std::size_t> closing_level(const ModeFacts& f, Length needed) {
   for (std::size_t i = 0; i < f.levels; ++i) {
-    if (closes(f.dots.at(i).high, pn, pm)) return i;
+    if (at_least(f.dots.at(i).high, needed)) return i;
   }
   return std::nullopt;
 }
 
-void cover_gate(const Search& s, const DotEstimate& dot, Length pn, Length pm, Findings& out) {
-  const Length needed = closing_dot(pn, pm);
-  if (!closes(dot.high, pn, pm)) {
+void cover_gate(const Search& s, const DotEstimate& dot, Length needed, Findings& out) {
+  if (!at_least(dot.high, needed)) {
     out.failures.push_back({"cover", {}, in_um(dot.high), in_um(needed), "um", true, {}, {}, {}});
-  } else if (!closes(dot.diameter, pn, pm)) {
+  } else if (!at_least(dot.diameter, needed)) {
     const bool known = s.job->request->substrate.absorbency.has_value();
     out.conditions.push_back({"measure_dot",
                               "cover",
@@ -99,20 +98,19 @@ void levels_gate(const Search& s, const ModeFacts& f, Findings& out) {
 void choose_drop(const Search& search, const GroupNeed& need, const ModeFacts& facts,
                  Arrangement& a, Findings& findings) {
   levels_gate(search, facts, findings);
-  const Length pn = pitch(a.nozzle_axis);
-  const Length pm = pitch(a.shape.motion_axis);
+  const Length needed = closing_dot(pitch(a.nozzle_axis), pitch(a.shape.motion_axis));
   const auto asked = static_cast<std::size_t>(std::max(search.job->levels - 2, 0));
   a.level = std::min(asked, facts.levels - 1);
   if (search.job->solids) {
-    const std::size_t solid = closing_level(facts, pn, pm).value_or(facts.levels - 1);
+    const std::size_t solid = closing_level(facts, needed).value_or(facts.levels - 1);
     a.level = std::max(a.level, solid);
   }
   reach_film(need, facts, a);
   if (a.shape.film_heads == 0) a.shape.film_heads = 1;
   a.dot = facts.dots.at(a.level);
   a.laydown = film_of(facts, a, a.level, a.shape.film_heads);
-  a.open = search.job->solids && !closes(a.dot.diameter, pn, pm);
-  if (search.job->solids) cover_gate(search, a.dot, pn, pm, findings);
+  a.open = search.job->solids && !at_least(a.dot.diameter, needed);
+  if (search.job->solids) cover_gate(search, a.dot, needed, findings);
   feature_gate(search, facts, findings);
   film_gate(need, a, findings);
   limit_gate(search, need, a, findings);

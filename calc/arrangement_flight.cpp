@@ -48,8 +48,10 @@ void fill_delays(const FlightInputs& in, DropFlight& flight) {
   const LevelFlight& small = flight.levels.front();
   const LevelFlight& large = flight.levels.at(flight.levels_used - 1);
   const Length way = flight.budget_throw;
-  const std::optional<Landing> first = land(small.law, small.start, way);
-  const std::optional<Landing> last = land(large.law, large.start, way);
+  // Without sagitta the nominal throw is the budget's: that landing is known.
+  const bool known = way == flight.throw_nominal;
+  const std::optional<Landing> first = known ? small.nominal : land(small.law, small.start, way);
+  const std::optional<Landing> last = known ? large.nominal : land(large.law, large.start, way);
   if (!first || !last) return;
   flight.gap_delay = delay(small, small.start, way + in.flutter, first->time);
   if (in.uneven > Length{}) {
@@ -127,11 +129,10 @@ const DropFlight& Flights::of(const FlightInputs& inputs) {
   return known != known_.end() ? known->second : known_.emplace(inputs, fly(inputs)).first->second;
 }
 
-std::optional<DropFlight> flight_of(const Search& search, const GroupNeed& need,
-                                    const ModeFacts& facts, std::size_t level) {
+const DropFlight* flight_of(const Search& search, const GroupNeed& need, const ModeFacts& facts,
+                            std::size_t level) {
   const std::optional<FlightInputs> inputs = flight_inputs(search, need, facts, level);
-  if (!inputs) return std::nullopt;
-  return search.flights != nullptr ? search.flights->of(*inputs) : fly(*inputs);
+  return inputs ? &search.flights->of(*inputs) : nullptr;
 }
 
 }  // namespace calc

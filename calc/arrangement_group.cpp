@@ -49,7 +49,7 @@ void fill_bead(const Job& job, const InkNeed& ink, const Arrangement& a, Channel
   d.scalloped = !at_most(pm, *d.straight_pitch);
   if (!*d.scalloped) d.bead_width = bead_width(d.drop_diameter, pm, angle);
   const Ink* given = ink.channel->ink;
-  if (!a.flight || given == nullptr || !given->surface_tension || !given->density) return;
+  if (a.flight == nullptr || given == nullptr || !given->surface_tension || !given->density) return;
   const LevelFlight& solid = a.flight->levels.at(a.flight->levels_used - 1);
   if (!solid.nominal) return;
   const Fluid fluid{given->density->value, {}, given->surface_tension->value};
@@ -183,7 +183,7 @@ void fill_counts(const Arrangement& a, Group& g) {
   g.joints = a.joints;
   g.idle_nozzle_share = a.idle;
   g.footprint = a.footprint;
-  g.flight = a.flight;
+  if (a.flight != nullptr) g.flight = *a.flight;
 }
 
 void fill_rates(const Arrangement& a, Group& g) {

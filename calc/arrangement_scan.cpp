@@ -1,5 +1,6 @@
 /// A carriage that scans across the substrate while it is fed step by step.
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numeric>
 #include <utility>
@@ -13,6 +14,12 @@
 
 namespace calc {
 namespace {
+
+/// Speeds of a carriage at high use of the rating and at the whole of it.
+using Speeds = std::array<Speed, 2>;
+Speeds speeds_of(const Parameters& p, const std::vector<Rider>& riders) {
+  return {shared_speed(p, riders, p[P::high_use]), shared_speed(p, riders, 1.0)};
+}
 
 /// The figures all riders of a carriage share, and the feed of the line it reaches.
 struct Carriage {
@@ -70,7 +77,8 @@ void add_inks(const Search& s, const GroupNeed& need, const Arrangement& a, Carr
 /// The carriage of these riders, with its lamps where `inks` is not null; at high use of the rating
 /// only where the line asks for it.
 std::optional<Carriage> carriage_of(const Search& s, const std::vector<Rider>& riders,
-                                    std::optional<Length> advance, const CarriageInks* inks) {
+                                    const Speeds& speeds, std::optional<Length> advance,
+                                    const CarriageInks* inks) {
   const Parameters& p = s.job->parameters;
   if (!advance) return std::nullopt;
   Carriage c;
@@ -79,8 +87,8 @@ std::optional<Carriage> carriage_of(const Search& s, const std::vector<Rider>& r
   c.scan.interlace_steps = riders.front().steps;
   Length rows;
   for (const Rider& r : riders) rows += r.depth;
-  for (const double share : {p[P::high_use], 1.0}) {
-    c.scan.carriage_speed = shared_speed(p, riders, share);
+  for (const Speed speed : speeds) {
+    c.scan.carriage_speed = speed;
     c.scan.array_length = rows;
     // Speed and advance decide the lamps and are not decided by them: nothing has to be iterated.
     if (inks != nullptr) c.scan.array_length += carriage_lamps(*s.job, *s.book, *inks, c.scan);
@@ -125,11 +133,11 @@ void take(const Search& s, const Carriage& c, const Rider& r, int heads, Arrange
 
 /// The carriage of one rider: its lamps matter only where it would feed fast enough without them.
 std::optional<Carriage> lone_carriage(const Search& s, const std::vector<Rider>& alone,
-                                      const CarriageInks* inks, bool last) {
+                                      const Speeds& speeds, const CarriageInks* inks, bool last) {
   const std::optional<Length> advance = shared_advance(alone);
-  std::optional<Carriage> c = carriage_of(s, alone, advance, nullptr);
+  std::optional<Carriage> c = carriage_of(s, alone, speeds, advance, nullptr);
   const bool counts = c && (last || at_least(c->feed, s.fastest));
-  return inks != nullptr && counts ? carriage_of(s, alone, advance, inks) : c;
+  return inks != nullptr && counts ? carriage_of(s, alone, speeds, advance, inks) : c;
 }
 
 /// The least heads end to end that feed fast enough, or what the most reach.
@@ -137,12 +145,14 @@ void least_carriage(const Search& s, const ModeFacts& f, const CarriageInks* ink
   const int from = a.shape.carriage_heads > 0 ? a.shape.carriage_heads : 1;
   const int to = a.shape.carriage_heads > 0 ? from : most_carriage_heads;
   std::vector<Rider> alone(1);
+  std::optional<Speeds> speeds;  // the same whatever the number of heads
   for (int heads = from; heads <= to; ++heads) {
     a.across = heads;
     const std::optional<Rider> rider = rider_of(s, f, a, heads);
     if (!rider) continue;
     alone.front() = *rider;
-    const std::optional<Carriage> c = lone_carriage(s, alone, inks, heads == to);
+    if (!speeds) speeds = speeds_of(s.job->parameters, alone);
+    const std::optional<Carriage> c = lone_carriage(s, alone, *speeds, inks, heads == to);
     if (!c) continue;
     take(s, *c, *rider, heads, a);
     if (at_least(a.speed_limit, s.fastest)) break;
@@ -266,7 +276,8 @@ void ride_together(const Search& search, std::vector<Arrangement>& riders, Advan
     all.push_back(rider_from(search, riders[i]));
     add_inks(search, search.groups[i], riders[i], inks);
   }
-  const std::optional<Carriage> c = carriage_of(search, all, advances.of(all), &inks);
+  const Speeds speeds = speeds_of(search.job->parameters, all);
+  const std::optional<Carriage> c = carriage_of(search, all, speeds, advances.of(all), &inks);
   for (std::size_t i = 0; i < riders.size(); ++i) {
     if (c) {
       take(search, *c, all[i], riders[i].scan->heads_per_colour, riders[i]);

@@ -13,11 +13,13 @@ std::optional<Money> extended_price(const Need& need) {
 
 void Needs::add(PartCode code, const PricedRow& item, double quantity, bool once) {
   if (quantity <= 0) return;
-  for (Need& need : list_) {
-    if (need.code != code || need.item.row != item.row) continue;
-    if (!once) need.quantity += quantity;
+  bool& asked = asked_.at(static_cast<std::size_t>(code));
+  for (std::size_t i = 0; asked && i < list_.size(); ++i) {
+    if (list_[i].code != code || list_[i].item.row != item.row) continue;
+    if (!once) list_[i].quantity += quantity;
     return;
   }
+  asked = true;
   list_.push_back({code, item, quantity, NeedUnit::piece, std::nullopt, 0});
 }
 

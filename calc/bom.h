@@ -1,6 +1,7 @@
 /// The bill of materials as needs: what is needed, how many, from which row, at which price.
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <optional>
 #include <vector>
@@ -65,12 +66,19 @@ class Needs {
   Needs() { list_.reserve(32); }
   /// Adds a quantity of a part; `once`: a station has only one whoever asks.
   void add(PartCode code, const PricedRow& item, double quantity, bool once = false);
-  void add(const Need& need) { list_.push_back(need); }
-  void clear() { list_.clear(); }
+  void add(const Need& need) {
+    asked_.at(static_cast<std::size_t>(need.code)) = true;
+    list_.push_back(need);
+  }
+  void clear() {
+    list_.clear();
+    asked_.fill(false);
+  }
   const std::vector<Need>& list() const { return list_; }
 
  private:
   std::vector<Need> list_;
+  std::array<bool, static_cast<std::size_t>(PartCode::count)> asked_{};  ///< kinds in the list
 };
 
 struct BillTotal {

@@ -7,9 +7,8 @@ namespace {
 
 constexpr double n = schiller_naumann_exponent;
 
-/// The integral of 1 / (1 + c v^n) from 0 to v, in v's unit.
-double slowed(double c, double v) {
-  const double z = c * std::pow(v, n);
+/// The integral of 1 / (1 + c v^n) from 0 to v, in v's unit; z = c v^n.
+double slowed_at(double z, double v) {
   const double y = z / (1 + z);
   double term = 1;
   double sum = 1;
@@ -20,12 +19,15 @@ double slowed(double c, double v) {
   return v / (1 + z) * sum;
 }
 
+double slowed(double c, double v) { return slowed_at(c * std::pow(v, n), v); }
+
 /// The v at which `slowed` is `target`. It is concave and never above v, so Newton's rule from the
 /// target climbs to the root and never passes it.
 double unslowed(double c, double target) {
   double v = target;
   for (int i = 0; i < 60; ++i) {
-    const double step = (target - slowed(c, v)) * (1 + c * std::pow(v, n));
+    const double z = c * std::pow(v, n);
+    const double step = (target - slowed_at(z, v)) * (1 + z);
     v += step;
     if (std::abs(step) <= 1e-14 * v) break;
   }

@@ -5,6 +5,7 @@
 #include "calc/across.h"
 #include "calc/compare.h"
 #include "calc/eye.h"
+#include "calc/flight_inputs.h"
 #include "calc/throw.h"
 
 namespace calc {
@@ -157,6 +158,7 @@ Search prepare(const Job& job, const Catalogue& catalogue, const PriceBook& book
   s.spread = spread_range(job, spread_parameter(job.absorbency));
   s.reserve = job.parameters[P::reserve];
   s.process_limit = process_limit(job);
+  s.flights = std::make_shared<Flights>();
   for (const ChannelGroup& group : job.groups) s.groups.push_back(group_need(job, group));
   return s;
 }

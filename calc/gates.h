@@ -2,6 +2,7 @@
 /// arrangement of it meets resolution, cover, rate. Every gate that fails is kept with its figures.
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -65,8 +66,10 @@ struct Search {
   Length width;            ///< to print, margins included
   Speed slowest, fastest;  ///< of the line
   DotEvidence evidence;
-  SpreadRange spread;          ///< of the substrate's class; a value moved off its default is exact
-  Flights* flights = nullptr;  ///< where flights already known are kept; may be null
+  SpreadRange spread;  ///< of the substrate's class; a value moved off its default is exact
+  std::shared_ptr<Flights> flights;  ///< where flights already known are kept; never null
+  /// Whether it is to be told why a head fails; else one that does is left at its first failure.
+  bool reasons = true;
   double reserve = 0;
   double process_limit = 0;  ///< of process colours, in solids
 };

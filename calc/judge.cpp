@@ -76,8 +76,7 @@ void Judge::regate(const Search& search, const GroupNeed& need, std::size_t part
   if (facts) {
     a = arrange(search, need, *facts, shape, findings);
     a.jetting = jetting_of(search, need, head);
-    const auto inputs = flight_inputs(search, need, *facts, a.level);
-    if (inputs) a.flight = flights_.of(*inputs);
+    a.flight = flight_of(search, need, *facts, a.level);
     if (a.scan || !shape.scanning) anew.push_back({a, to_group(search, need, *facts, a, false)});
   }
   if (conditions != nullptr) {
@@ -112,7 +111,8 @@ const Judged& Judge::of(const Job& job, Conditions conditions) {
   judged_.groups.clear();
   std::vector<Finding> found;
   std::vector<Finding>* const to = conditions == Conditions::gathered ? &found : nullptr;
-  const Search search = prepare(job, *catalogue_, book_);
+  Search search = prepare(job, *catalogue_, book_);
+  search.flights = flights_;
   std::vector<Candidate> anew;
   for (const GroupNeed& need : search.groups) {
     const auto same = std::find_if(parts_.begin(), parts_.end(), [&](const Part& part) {

@@ -2,6 +2,7 @@
 /// Internal to verdict*.cpp and selection*.cpp.
 #pragma once
 
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -54,7 +55,7 @@ class Judge {
   const Catalogue* catalogue_;
   PriceBook book_;
   std::vector<Part> parts_;
-  Flights flights_;
+  std::shared_ptr<Flights> flights_ = std::make_shared<Flights>();
   Judged judged_;
 };
 

@@ -37,7 +37,7 @@ class Easing {
     const Choice found = vary_.choose(m, far, all_);
     if (found.groups.empty()) return;
     const auto something = [&](double factor) {
-      const Choice c = vary_.choose(m, factor, found.candidates);
+      const Choice c = vary_.choose(m, factor, found.candidates, Chooser::Over::told);
       return Trial{!c.groups.empty(), c.over};
     };
     const Bracket turn = narrow(far, 1, something(1), something);

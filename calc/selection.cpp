@@ -15,7 +15,7 @@ namespace calc {
 struct SearchStore {
   PriceBook book;
   Advances advances;
-  Flights flights;
+  std::shared_ptr<Flights> flights = std::make_shared<Flights>();
 };
 
 namespace {
@@ -46,9 +46,11 @@ class Run {
         stations_(search_) {
     run(nullptr);
   }
-  Run(const Job& job, const Catalogue& catalogue, SearchStore& store, const std::vector<char>* only)
+  Run(const Job& job, const Catalogue& catalogue, SearchStore& store, const std::vector<char>* only,
+      bool reasons)
       : search_(prepare(job, catalogue, store.book)), stations_(search_, store.advances) {
-    search_.flights = &store.flights;
+    search_.flights = store.flights;
+    search_.reasons = reasons;
     run(only);
   }
 
@@ -56,7 +58,7 @@ class Run {
     Choice c;
     if (chosen_) c.groups = groups(*chosen_, false);
     c.candidates = marked([](const HeadTry& t) { return !t.accepted.empty(); });
-    if (!chosen_) c.over = least_miss();
+    if (!chosen_ && search_.reasons) c.over = least_miss();
     return c;
   }
 
@@ -82,6 +84,9 @@ class Run {
   void run(const std::vector<char>* only) {
     if (search_.job->single_pass) fields_.push_back(try_all(search_, false, only));
     if (search_.job->scanning) fields_.push_back(try_all(search_, true, only));
+    if (!search_.reasons) chosen_ = winner_of(search_, stations_, fields_);
+    // Of several groups, one that combines with none that passes may still be found beside others.
+    if (chosen_ || (!search_.reasons && search_.groups.size() == 1)) return;
     for (const Field& field : fields_) {
       std::vector<Option> made = combine(search_, stations_, field);
       std::move(made.begin(), made.end(), std::back_inserter(options_));
@@ -143,16 +148,17 @@ class Run {
   /// The best station, then all that differ from it in one group, once more: combinations of
   /// several groups are looked at only in part.
   void choose() {
-    const Option* best = best_of(options_);
+    const Option* best = best_of(stations_, options_);
     const Option* base = best != nullptr ? best : least_failing();
     if (base == nullptr) return;
     if (search_.groups.size() > 1) {
       substitute(*base);
-      best = best_of(options_);
+      best = best_of(stations_, options_);
     }
     if (best != nullptr) chosen_ = *best;
   }
 
+  /// Where none passes, so that all are gated.
   const Option* least_failing() const {
     const Option* least = nullptr;
     for (const Option& o : options_) {
@@ -318,12 +324,12 @@ Choice choose(const Job& job, const Catalogue& catalogue) {
 
 Chooser::Chooser(const Catalogue& catalogue, const std::string& currency)
     : catalogue_(&catalogue),
-      store_(std::make_unique<SearchStore>(SearchStore{{catalogue, currency}, {}, {}})) {}
+      store_(std::make_unique<SearchStore>(SearchStore{{catalogue, currency}, {}})) {}
 Chooser::~Chooser() = default;
 
-Choice Chooser::choose(const Job& job, const std::vector<char>* only) {
+Choice Chooser::choose(const Job& job, const std::vector<char>* only, Over over) {
   if (!job.missing.empty()) return {};
-  return Run(job, *catalogue_, *store_, only).choice();
+  return Run(job, *catalogue_, *store_, only, over == Over::told).choice();
 }
 
 }  // namespace calc

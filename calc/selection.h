@@ -46,6 +46,8 @@ struct SearchStore;
 /// is worked out once.
 class Chooser {
  public:
+  /// Whether it is told by how much a job fails that nothing passes, which takes longer.
+  enum class Over { left, told };
   /// The catalogue must outlive it.
   Chooser(const Catalogue& catalogue, const std::string& currency);
   ~Chooser();
@@ -54,7 +56,7 @@ class Chooser {
   Chooser(Chooser&&) = delete;
   Chooser& operator=(Chooser&&) = delete;
   /// `only`, where not null, marks the heads to be looked at.
-  Choice choose(const Job& job, const std::vector<char>* only = nullptr);
+  Choice choose(const Job& job, const std::vector<char>* only = nullptr, Over over = Over::told);
 
  private:
   const Catalogue* catalogue_;

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "calc/arrangement.h"
+#include "calc/floor.h"
 #include "calc/ranking.h"
 #include "calc/selection.h"
 #include "calc/station.h"
@@ -18,11 +19,16 @@ namespace calc {
 
 struct Sizing;
 
-/// One accepted arrangement for one group, complete enough to be priced.
+/// One accepted arrangement for one group. Where no reasons are asked for, what only its price
+/// needs (flight and group) is worked out when it is priced, which most of many never are.
 struct Candidate {
-  Arrangement arrangement;
-  Group group;
+  mutable Arrangement arrangement;
+  mutable Group group;
+  Floor floor{};                                 ///< only where no reasons are asked for
+  mutable const GroupNeed* unwritten = nullptr;  ///< what its group is still to be written for
 };
+/// Works out the flight and the group of a candidate unless that is done.
+void write(const Search& search, const Candidate& candidate);
 
 /// What one head can do for one group in one way of motion: its accepted arrangements, or the gates
 /// that its attempt with the fewest failures fails.
@@ -41,6 +47,7 @@ Field try_all(const Search& search, bool scanning, const std::vector<char>* only
 struct Option {
   std::vector<const Candidate*> parts;
   RankKey key;
+  bool gated = false;             ///< whether it is known what fails
   std::vector<Finding> failures;  ///< of the gates on the whole station
 };
 
@@ -65,7 +72,11 @@ class Stations {
   Stations(Stations&&) = delete;
   Stations& operator=(Stations&&) = delete;
   /// Of several groups on a carriage, arrays too short for all together are made longer first.
+  Option price(std::vector<const Candidate*> parts) const;
+  /// The same, gated where the search is to tell reasons.
   Option make(std::vector<const Candidate*> parts) const;
+  /// Gates a station unless that is done; whether it passes.
+  bool passes(Option& option) const;
   /// The arrangements of a station's parts; those of a carriage ride together.
   std::vector<Arrangement> arrangements(const std::vector<const Candidate*>& parts) const;
   /// Tells the groups where their pinning stands.
@@ -76,12 +87,14 @@ class Stations {
                             std::vector<Finding>* conditions) const;
 
  private:
+  Option size_up(std::vector<const Candidate*> parts, Sized& size) const;
   const Candidate* longer(std::size_t group, const Candidate& shorter) const;
   /// The arrangements of the parts, of which those on a carriage are made long enough first.
   std::vector<Arrangement> lengthen(std::vector<const Candidate*>& parts) const;
 
   const Search* search_;
-  std::unique_ptr<Sizing> scratch_;  ///< overwritten by every sized()
+  std::unique_ptr<Sizing> scratch_;    ///< overwritten by every sized()
+  mutable std::vector<Group> groups_;  ///< of the station sized last
   // Only a store of what was worked out before: const calls give the same whatever it holds.
   mutable Advances own_advances_;
   Advances* advances_ = &own_advances_;
@@ -97,8 +110,25 @@ std::vector<Group> groups_of(const std::vector<const Candidate*>& parts,
 /// group's best by itself in every criterion, combined. All of one way of motion.
 std::vector<Option> combine(const Search& search, const Stations& stations, const Field& field);
 
-/// The passing option that comes first; null if none passes.
-const Option* best_of(const std::vector<Option>& options);
+/// The passing option that comes first; null if none passes. Gates only what might be it.
+const Option* best_of(const Stations& stations, std::vector<Option>& options);
+
+/// The station that a search that tells reasons chooses, found by pricing only what might be it.
+/// None: nothing passes, or of several groups nothing among their combinations
+/// (selection_winner.cpp).
+std::optional<Option> winner_of(const Search& search, const Stations& stations,
+                                const std::vector<Field>& fields);
+
+/// All combinations of one candidate per list, the first lists' first entries first, capped.
+std::vector<std::vector<const Candidate*>> product(
+    const std::vector<std::vector<const Candidate*>>& lists);
+
+/// Candidates of a group by itself that enter combinations: the best few by its own rank, and the
+/// ones with the fewest heads, the least footprint and the least cost.
+inline constexpr std::size_t most_kept = 8;
+void keep_once(std::vector<const Candidate*>& kept, const Candidate* c);
+/// Every accepted candidate of one group.
+std::vector<const Candidate*> all_accepted(const std::vector<HeadTry>& tries);
 
 /// Conditions of the groups together that no gate gives (selection_notes.cpp).
 void station_conditions(const Job& job, const std::vector<Group>& groups,

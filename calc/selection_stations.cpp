@@ -1,4 +1,4 @@
-/// Stations made of one candidate per group: price, gates on the whole, combinations.
+/// Stations made of one candidate per group: price, gates on the whole.
 #include <algorithm>
 
 #include "calc/compare.h"
@@ -8,9 +8,6 @@
 
 namespace calc {
 namespace {
-
-constexpr std::size_t most_kept = 8;        ///< candidates of a group that enter combinations
-constexpr std::size_t most_combined = 512;  ///< stations looked at for several groups
 
 RankOrder order_of(const Shape& s) {
   return {s.head, s.mode, s.scanning ? 1 : 0, s.interleave, s.stack, s.motion_axis.si(), s.tilt};
@@ -33,89 +30,6 @@ RankKey key_of(const Search& search, const std::vector<Arrangement>& parts, cons
   key.margin = rank_margin(margin);
   key.ownership = quote.ownership.minor;
   return key;
-}
-
-/// Every accepted candidate of one group.
-std::vector<const Candidate*> all_accepted(const std::vector<HeadTry>& tries) {
-  std::vector<const Candidate*> all;
-  for (const HeadTry& t : tries) {
-    for (const Candidate& c : t.accepted) all.push_back(&c);
-  }
-  return all;
-}
-
-void keep_once(std::vector<const Candidate*>& kept, const Candidate* c) {
-  if (std::find(kept.begin(), kept.end(), c) == kept.end()) kept.push_back(c);
-}
-
-/// A group's best by its own rank, and the ones with the fewest heads and the least footprint,
-/// which may alone fit the limits of the whole station.
-std::vector<const Candidate*> shortlist(const Stations& stations,
-                                        const std::vector<HeadTry>& tries) {
-  std::vector<Option> own;
-  for (const Candidate* c : all_accepted(tries)) own.push_back(stations.make({c}));
-  std::vector<const Candidate*> kept;
-  if (own.empty()) return kept;
-  const auto by = [&](auto less) {
-    return std::min_element(own.begin(), own.end(), less)->parts.front();
-  };
-  const Candidate* fewest =
-      by([](const Option& a, const Option& b) { return a.key.heads < b.key.heads; });
-  const Candidate* shortest = by([](const Option& a, const Option& b) {
-    return a.parts.front()->arrangement.footprint < b.parts.front()->arrangement.footprint;
-  });
-  const Candidate* cheapest =
-      by([](const Option& a, const Option& b) { return a.key.ownership < b.key.ownership; });
-  std::sort(own.begin(), own.end(),
-            [](const Option& a, const Option& b) { return before(a.key, b.key); });
-  for (std::size_t i = 0; i < std::min(own.size(), most_kept - 3); ++i) {
-    keep_once(kept, own[i].parts.front());
-  }
-  for (const Candidate* c : {fewest, shortest, cheapest}) keep_once(kept, c);
-  return kept;
-}
-
-/// The candidate that ranks first by itself; null for none.
-const Candidate* first_of(const Stations& stations, const std::vector<Candidate>& accepted) {
-  std::vector<Option> own;
-  own.reserve(accepted.size());
-  for (const Candidate& c : accepted) own.push_back(stations.make({&c}));
-  const auto best = std::min_element(own.begin(), own.end(), [](const Option& a, const Option& b) {
-    return before(a.key, b.key);
-  });
-  return best == own.end() ? nullptr : best->parts.front();
-}
-
-/// All combinations of one candidate per list, the first lists' first entries first, capped.
-std::vector<std::vector<const Candidate*>> product(
-    const std::vector<std::vector<const Candidate*>>& lists) {
-  std::vector<std::vector<const Candidate*>> out{{}};
-  for (const auto& list : lists) {
-    std::vector<std::vector<const Candidate*>> next;
-    for (const auto& head : out) {
-      for (const Candidate* c : list) {
-        if (next.size() >= most_combined) break;
-        next.push_back(head);
-        next.back().push_back(c);
-      }
-    }
-    out = std::move(next);
-  }
-  return out;
-}
-
-/// Each head by itself for every group: what shares one carriage without regard to others.
-std::vector<std::vector<const Candidate*>> alike(const Stations& stations, const Field& field) {
-  std::vector<std::vector<const Candidate*>> out;
-  for (std::size_t head = 0; head < field.front().size(); ++head) {
-    std::vector<const Candidate*> parts;
-    for (const auto& tries : field) {
-      const Candidate* best = first_of(stations, tries[head].accepted);
-      if (best != nullptr) parts.push_back(best);
-    }
-    if (parts.size() == field.size()) out.push_back(std::move(parts));
-  }
-  return out;
 }
 
 void heads_gate(const Limits& limits, const std::vector<Group>& groups,
@@ -186,6 +100,15 @@ bool on_carriage(const std::vector<Group>& groups) {
   return !groups.empty() && groups.front().family == Family::scanning;
 }
 
+/// groups_of() into a list that was used before, whose store is used again.
+void write_groups(const std::vector<const Candidate*>& parts,
+                  const std::vector<Arrangement>& arrangements, std::vector<Group>& groups) {
+  groups.resize(parts.size());
+  for (std::size_t i = 0; i < parts.size(); ++i) groups[i] = parts[i]->group;
+  if (parts.size() < 2 || !on_carriage(groups)) return;
+  for (std::size_t i = 0; i < groups.size(); ++i) refresh(arrangements[i], groups[i]);
+}
+
 /// A limit of the substrate that cannot be checked for want of its mass.
 void web_condition(const Job& job, std::vector<Finding>& conditions) {
   const Substrate& s = job.request->substrate;
@@ -229,10 +152,7 @@ void carriage_gate(const Search& s, const std::vector<Group>& groups,
 std::vector<Group> groups_of(const std::vector<const Candidate*>& parts,
                              const std::vector<Arrangement>& arrangements) {
   std::vector<Group> groups;
-  groups.reserve(parts.size());
-  for (const Candidate* part : parts) groups.push_back(part->group);
-  if (parts.size() < 2 || !on_carriage(groups)) return groups;
-  for (std::size_t i = 0; i < groups.size(); ++i) refresh(arrangements[i], groups[i]);
+  write_groups(parts, arrangements, groups);
   return groups;
 }
 
@@ -316,38 +236,39 @@ std::vector<Finding> Stations::gate(const std::vector<Group>& groups, const Size
   return failures;
 }
 
-Option Stations::make(std::vector<const Candidate*> parts) const {
+/// Leaves the groups in `groups_`.
+Option Stations::size_up(std::vector<const Candidate*> parts, Sized& size) const {
+  for (const Candidate* part : parts) write(*search_, *part);
   const std::vector<Arrangement> arrangements = lengthen(parts);
-  std::vector<Group> groups = groups_of(parts, arrangements);
-  const Sized size = sized(groups);
+  write_groups(parts, arrangements, groups_);
+  size = sized(groups_);
   Option option;
   option.key = key_of(*search_, arrangements, size.quote);
-  option.failures = gate(groups, size, nullptr);
   option.parts = std::move(parts);
   return option;
 }
 
-std::vector<Option> combine(const Search& search, const Stations& stations, const Field& field) {
-  std::vector<Option> options;
-  if (field.size() == 1) {
-    for (const Candidate* c : all_accepted(field.front())) options.push_back(stations.make({c}));
-    return options;
-  }
-  std::vector<std::vector<const Candidate*>> lists;
-  lists.reserve(search.groups.size());
-  for (const auto& tries : field) lists.push_back(shortlist(stations, tries));
-  for (auto& parts : product(lists)) options.push_back(stations.make(std::move(parts)));
-  for (auto& parts : alike(stations, field)) options.push_back(stations.make(std::move(parts)));
-  return options;
+Option Stations::price(std::vector<const Candidate*> parts) const {
+  Sized size;
+  return size_up(std::move(parts), size);
 }
 
-const Option* best_of(const std::vector<Option>& options) {
-  const Option* best = nullptr;
-  for (const Option& o : options) {
-    if (!o.failures.empty()) continue;
-    if (best == nullptr || before(o.key, best->key)) best = &o;
+Option Stations::make(std::vector<const Candidate*> parts) const {
+  Sized size;
+  Option option = size_up(std::move(parts), size);
+  option.gated = search_->reasons;
+  if (option.gated) option.failures = gate(groups_, size, nullptr);
+  return option;
+}
+
+bool Stations::passes(Option& option) const {
+  if (!option.gated) {
+    Sized size;
+    size_up(option.parts, size);
+    option.failures = gate(groups_, size, nullptr);
+    option.gated = true;
   }
-  return best;
+  return option.failures.empty();
 }
 
 }  // namespace calc

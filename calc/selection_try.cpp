@@ -13,44 +13,50 @@ Speed pace_of(const Arrangement& a) {
   return a.allowed * static_cast<double>(std::max(1, a.shape.stack)) / a.shape.motion_axis;
 }
 
+/// What tells whether an arrangement is one already accepted, or beaten by one.
+struct Mark {
+  std::size_t mode, level;
+  int interleave, film_heads, heads;
+  bool open;
+  Resolution motion_axis;
+  double tilt;
+  Length laydown;
+  Speed pace;
+  bool beaten;
+};
+
+Mark mark_of(const Arrangement& a) {
+  const Shape& s = a.shape;
+  return {s.mode,        a.level, s.interleave, s.film_heads, a.heads, a.open,
+          s.motion_axis, s.tilt,  a.laydown,    pace_of(a),   false};
+}
+
 /// Whether two shapes of one mode came out as the same arrangement.
-bool same(const Arrangement& a, const Arrangement& b) {
-  return a.shape.mode == b.shape.mode && a.shape.interleave == b.shape.interleave &&
-         a.shape.film_heads == b.shape.film_heads && a.level == b.level &&
-         a.shape.motion_axis == b.shape.motion_axis && at_most(a.shape.tilt, b.shape.tilt) &&
-         at_most(b.shape.tilt, a.shape.tilt);
+bool same(const Mark& a, const Mark& b) {
+  return a.mode == b.mode && a.interleave == b.interleave && a.film_heads == b.film_heads &&
+         a.level == b.level && a.motion_axis == b.motion_axis && at_most(a.tilt, b.tilt) &&
+         at_most(b.tilt, a.tilt);
 }
 
 /// Whether a is nowhere worse than b and somewhere better, in heads, speed, ink and closed solids.
-bool beats(const Arrangement& a, const Arrangement& b) {
-  if (a.shape.mode != b.shape.mode) return false;
-  const bool no_worse = a.heads <= b.heads && at_least(pace_of(a), pace_of(b)) &&
-                        at_most(a.laydown, b.laydown) && a.open <= b.open;
-  const bool better = a.heads < b.heads || !at_most(pace_of(a), pace_of(b)) ||
-                      !at_least(a.laydown, b.laydown) || a.open < b.open;
-  return no_worse && better;
+bool beats(const Mark& a, const Mark& b) {
+  if (a.mode != b.mode || a.heads > b.heads || a.open > b.open) return false;
+  if (!at_least(a.pace, b.pace) || !at_most(a.laydown, b.laydown)) return false;
+  return a.heads < b.heads || a.open < b.open || !at_most(a.pace, b.pace) ||
+         !at_least(a.laydown, b.laydown);
 }
 
 /// An accepted arrangement before it is written out as a group.
 struct Accepted {
   Arrangement arrangement;
-  std::size_t facts;
+  std::size_t facts, mark;
 };
 
 /// How the drops of a level of a mode fly.
 struct Flown {
   std::size_t facts, level;
-  std::optional<DropFlight> flight;
+  const DropFlight* flight;
 };
-
-void drop_beaten(std::vector<Accepted>& all) {
-  const std::vector<Accepted> before = all;
-  const auto beaten = [&](const Accepted& b) {
-    return std::any_of(before.begin(), before.end(),
-                       [&](const Accepted& a) { return beats(a.arrangement, b.arrangement); });
-  };
-  all.erase(std::remove_if(all.begin(), all.end(), beaten), all.end());
-}
 
 /// Keeps the failures of the attempt that fails the fewest gates, the first of equals.
 class Fewest {
@@ -80,15 +86,16 @@ class Attempts {
     HeadTry result;
     Findings own;
     check_head(search_, need_, head, own);
+    if (!search_.reasons && !own.failures.empty()) return result;
     if (head.modes.empty()) fewest_.offer({refused("head_data", "mode")});
     one_is_enough_ = !own.failures.empty();
     for (std::size_t m = 0; m < head.modes.size() && !done(); ++m) try_mode(head, m);
-    if (own.failures.empty() && !accepted_.empty()) {
+    if (own.failures.empty() && !marks_.empty()) {
       keep(result);
       return result;
     }
     result.failures = std::move(own.failures);
-    if (accepted_.empty()) {
+    if (marks_.empty()) {
       const std::vector<Finding>& rest = fewest_.failures();
       result.failures.insert(result.failures.end(), rest.begin(), rest.end());
     }
@@ -97,7 +104,7 @@ class Attempts {
 
  private:
   /// Of a head that fails by itself it only matters whether any attempt passes.
-  bool done() const { return one_is_enough_ && !accepted_.empty(); }
+  bool done() const { return one_is_enough_ && !marks_.empty(); }
 
   void try_mode(const Head& head, std::size_t mode) {
     scratch_.clear();
@@ -129,7 +136,8 @@ class Attempts {
 
   void try_shape(const Shape& shape) {
     scratch_.clear();
-    const std::size_t bound = accepted_.empty() ? fewest_.bound() : 1;
+    const bool counted = search_.reasons && marks_.empty();
+    const std::size_t bound = counted ? fewest_.bound() : 1;
     Arrangement a = arrange(search_, need_, facts_.back(), shape, scratch_, bound);
     if (!scratch_.failures.empty()) {
       // Of so many heads in line that lay too little, the most heads speak: shapes of the least.
@@ -138,14 +146,31 @@ class Attempts {
       }
       return;
     }
-    const bool known = std::any_of(accepted_.begin(), accepted_.end(),
-                                   [&](const Accepted& one) { return same(one.arrangement, a); });
-    if (!known) accepted_.push_back({a, facts_.size() - 1});
+    accept(a);
+  }
+
+  /// What is beaten beats others all the same.
+  void accept(const Arrangement& a) {
+    Mark mark = mark_of(a);
+    for (const Mark& m : marks_) {
+      if (same(m, mark)) return;
+      mark.beaten = mark.beaten || beats(m, mark);
+    }
+    for (Mark& m : marks_) m.beaten = m.beaten || beats(mark, m);
+    if (!mark.beaten) accepted_.push_back({a, facts_.size() - 1, marks_.size()});
+    marks_.push_back(mark);
+  }
+
+  void drop_beaten() {
+    const auto beaten = [&](const Accepted& a) { return marks_[a.mark].beaten; };
+    accepted_.erase(std::remove_if(accepted_.begin(), accepted_.end(), beaten), accepted_.end());
   }
 
   void keep(HeadTry& result) {
-    drop_beaten(accepted_);
+    drop_beaten();
     const Jetting jetting = jetting_of(search_, need_, search_.catalogue->heads[index_]);
+    result.accepted.reserve(accepted_.size());
+    if (!search_.reasons) return keep_floors(jetting, result);
     for (Accepted& one : accepted_) {
       one.arrangement.jetting = jetting;
       one.arrangement.flight = flight(one.facts, one.arrangement.level);
@@ -154,8 +179,16 @@ class Attempts {
     }
   }
 
+  void keep_floors(const Jetting& jetting, HeadTry& result) {
+    const HeadFloor floor(search_, need_, index_, jetting);
+    for (Accepted& one : accepted_) {
+      one.arrangement.jetting = jetting;
+      result.accepted.push_back({one.arrangement, {}, floor.of(one.arrangement), &need_});
+    }
+  }
+
   /// Worked out once for each level of each mode: it is the dearest figure of an arrangement.
-  const std::optional<DropFlight>& flight(std::size_t facts, std::size_t level) {
+  const DropFlight* flight(std::size_t facts, std::size_t level) {
     for (const Flown& f : flown_) {
       if (f.facts == facts && f.level == level) return f.flight;
     }
@@ -172,10 +205,22 @@ class Attempts {
   Findings scratch_;
   Fewest fewest_;
   std::vector<ModeFacts> facts_;
+  std::vector<Mark> marks_;  ///< of all that were accepted
   std::vector<Accepted> accepted_;
 };
 
 }  // namespace
+
+void write(const Search& search, const Candidate& candidate) {
+  if (candidate.unwritten == nullptr) return;
+  const GroupNeed& need = *candidate.unwritten;
+  Arrangement& a = candidate.arrangement;
+  Findings unused;  // it was accepted
+  const auto facts = facts_of(search, a.shape, unused);
+  a.flight = flight_of(search, need, *facts, a.level);
+  candidate.group = to_group(search, need, *facts, a, false);
+  candidate.unwritten = nullptr;
+}
 
 HeadTry try_head(const Search& search, const GroupNeed& need, std::size_t head, bool scanning) {
   return Attempts(search, need, head, scanning).run();

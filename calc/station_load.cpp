@@ -83,7 +83,11 @@ bool wants_vapour_exhaust(const Job& job, const Group& group) {
 }
 
 AreaRates area_rates(const Job& job, const std::vector<Group>& groups) {
-  if (scans(groups)) {
+  return area_rates(job, scans(groups));
+}
+
+AreaRates area_rates(const Job& job, bool scanning) {
+  if (scanning) {
     if (!job.throughput) return {};
     return {job.throughput->value, job.throughput->high};
   }

@@ -27,6 +27,7 @@ struct AreaRates {
   AreaRate nominal, highest;
 };
 AreaRates area_rates(const Job& job, const std::vector<Group>& groups);
+AreaRates area_rates(const Job& job, bool scanning);
 
 /// Width printed [m]: image and margins. Zero where the width is missing.
 Length printed_width(const Job& job);

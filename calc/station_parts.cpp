@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <iterator>
 
+#include "calc/blend.h"
 #include "calc/compare.h"
 #include "calc/named.h"
 #include "calc/station_sizing.h"
@@ -107,11 +108,23 @@ std::vector<GroupParts> group_parts(const Job& job, const PriceBook& book,
   return list;
 }
 
+/// Whether heads are flushed at all, so that flushing fluid evaporates.
+bool flushes(const Job& job) {
+  return job.parameters[P::purges_per_day] * job.parameters[P::flush_ml] > 0 &&
+         job.hours_per_day.value * job.parameters[P::uptime] > Time();
+}
+
+bool wants_heater(const Job& job, const std::optional<Temperature>& jetting) {
+  return jetting && *jetting > job.room.low;
+}
+bool wants_chiller(const Job& job, const std::optional<Temperature>& jetting) {
+  return jetting && *jetting < job.room.high + heater_span;
+}
+
 void add_conditioning(const Job& job, const PriceBook& book, const GroupParts& g, Needs& needs) {
-  if (!g.group->jetting_temperature) return;
-  const Temperature jetting = *g.group->jetting_temperature;
-  if (jetting > job.room.low) add_kind(book, g, heater, needs);
-  if (jetting < job.room.high + heater_span) add_kind(book, g, chiller, needs);
+  const std::optional<Temperature>& jetting = g.group->jetting_temperature;
+  if (wants_heater(job, jetting)) add_kind(book, g, heater, needs);
+  if (wants_chiller(job, jetting)) add_kind(book, g, chiller, needs);
 }
 
 bool wants_pretreatment(const Job& job, const Group& group) {
@@ -227,6 +240,42 @@ void add_parts(const Job& job, const PriceBook& book, const std::vector<Group>& 
   }
   add_timing(book, list, product_sensor, stations, sizing.needs);
   for (const KindRow& kind : of_the_station) add_for_all(book, list, kind, sizing.needs);
+}
+
+UnpricedParts unpriced_parts(const Job& job, const PriceBook& book, std::size_t head,
+                             const std::vector<std::size_t>& channels,
+                             const std::optional<Temperature>& jetting) {
+  std::optional<InkFamily> family;
+  bool treated = false, exhausted = false, flushed = false;
+  for (const std::size_t channel : channels) {
+    if (!family) family = job.channels[channel].family;
+    treated = treated || wants_pretreatment(job, job.channels[channel]);
+    exhausted = exhausted || wants_vapour_exhaust(job, channel);
+    flushed = flushed || (flushes(job) && gives_vapour(job.channels[channel]));
+  }
+  const auto unpriced = [&](const KindRow& kind) {
+    const Priced<Part>* part = book.part(kind.kind, head, family);
+    return part == nullptr || !part->row.price;
+  };
+  UnpricedParts found;
+  const auto count = [&](bool wanted, const KindRow& kind) {
+    if (wanted && unpriced(kind)) ++found.own;
+  };
+  for (const KindRow& kind : of_every_group) count(true, kind);
+  count(wants_heater(job, jetting), heater);
+  count(wants_chiller(job, jetting), chiller);
+  count(treated, pretreatment);
+  count(exhausted, exhaust);
+  unsigned bit = 1;
+  const auto mark = [&](bool wanted, const KindRow& kind) {
+    if (wanted && unpriced(kind)) found.shared |= bit;
+    bit <<= 1U;
+  };
+  mark(!job.request->line.encoder, encoder);
+  mark(true, product_sensor);
+  mark(flushed, ventilation);
+  for (const KindRow& kind : of_the_station) mark(true, kind);
+  return found;
 }
 
 }  // namespace calc

@@ -61,6 +61,16 @@ Length station_footprint(const Job& job, const std::vector<Group>& groups, const
 ChannelSupply choose_supply(const Job& job, const PriceBook& book, const ChannelLoad& load,
                             const ChannelFlow& flow, const Head* head);
 
+/// Lines of parts without a price that a station has at least, as far as one of its groups tells.
+struct UnpricedParts {
+  int own = 0;          ///< lines that a group has whatever the others are
+  unsigned shared = 0;  ///< a bit for each kind of the station that it has no priced part for
+};
+/// Of a group of those channels on one head, by its index in the book, that jets at a temperature.
+UnpricedParts unpriced_parts(const Job& job, const PriceBook& book, std::size_t head,
+                             const std::vector<std::size_t>& channels,
+                             const std::optional<Temperature>& jetting);
+
 /// Adds the parts of the catalogue's kinds: those of each group and those of the station.
 void add_parts(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
                Sizing& sizing);

@@ -18,8 +18,9 @@ class Vary {
   const Job& at(const Movable& what, double factor);
 
   /// What these heads, marked as Choice marks its candidates, come to at a factor.
-  Choice choose(const Movable& what, double factor, const std::vector<char>& heads) {
-    return chooser_.choose(at(what, factor), &heads);
+  Choice choose(const Movable& what, double factor, const std::vector<char>& heads,
+                Chooser::Over over = Chooser::Over::left) {
+    return chooser_.choose(at(what, factor), &heads, over);
   }
 
  private:
