@@ -43,6 +43,10 @@ double idle_nozzle_share(Length width, int heads, Length swath, Length head_pitc
   return 1 - width / (heads * head_pitch + (swath - head_pitch));
 }
 
+double idle_counted(Length width, int heads, int nozzles, Length pitch) {
+  return 1 - floor_tolerant(width / pitch) / (static_cast<double>(heads) * nozzles);
+}
+
 Length head_start(int index, Length width, int heads, Length swath, Length head_pitch) {
   return (width - printed_width(heads, swath, head_pitch)) / 2 + index * head_pitch;
 }

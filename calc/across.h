@@ -36,6 +36,10 @@ int rows_in_group(int heads, int rows);
 /// Share of nozzles that print nothing [1]: 1 - W / (n P + (S - P)).
 double idle_nozzle_share(Length width, int heads, Length swath, Length head_pitch);
 
+/// The same of heads whose nozzles print less than their swath [1], counted nozzle by nozzle:
+/// 1 - floor(W/p) / (n N). Overlaps and what a tilt cuts off the swath are idle too.
+double idle_counted(Length width, int heads, int nozzles, Length pitch);
+
 /// Position of head i (0-based) along the nozzle axis [m]: its swath's start, with the group
 /// centred on the width: (W - printed)/2 + i P.
 Length head_start(int index, Length width, int heads, Length swath, Length head_pitch);

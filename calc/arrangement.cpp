@@ -143,7 +143,8 @@ void run_line(const Search& s, const ModeFacts& f, Arrangement& a, Findings& out
   a.speed_limit = speed_limit(a.shape.stack, a.allowed, a.shape.motion_axis);
   frequency_gates(s, *f.head, a, out);
   a.across = heads_across(s.width, f.swath, f.head_pitch);
-  a.idle = idle_nozzle_share(s.width, a.across, f.swath, f.head_pitch);
+  a.idle = f.is_tilted() ? idle_counted(s.width, a.across, f.nozzles, f.pitch)
+                         : idle_nozzle_share(s.width, a.across, f.swath, f.head_pitch);
 }
 
 void count_heads(const Search& s, const ModeFacts& f, Arrangement& a, Findings& out) {
@@ -215,7 +216,7 @@ std::vector<Resolution> motion_axes(const Search& search, const GroupNeed& need,
   std::vector<Resolution> all{required};
   for (std::size_t i = 0; i < facts.levels; ++i) {
     if (search.job->solids) {
-      add_closing(facts.dots.at(i), pitch(delivered), required, most, all);
+      add_closing(facts.dots.at(i), pitch(delivered) + facts.wider, required, most, all);
     }
     if (need.film > Length{}) {
       add_filming(need.film, facts.mode->drops->value[i], delivered, required, most, all);

@@ -26,6 +26,7 @@ struct ModeFacts {
   Length pitch, swath, overlap, head_pitch;
   Length field;   ///< depth of the rows that cuts the swath of a tilted head
   Length uneven;  ///< by which neighbouring nozzles of a tilted head are off the pitch
+  Length wider;   ///< by which the widest gap between them exceeds it
   int colours = 1;
   std::size_t levels = 0;  ///< drop sizes
   std::array<DotEstimate, most_levels> dots{};
@@ -64,6 +65,9 @@ ModeFacts tilted(const Search& search, const ModeFacts& untilted, double tilt);
 /// None on a carriage, over a round product, or where the catalogue does not say that the head may
 /// be tilted, where its rows stand and how large its body is.
 std::vector<Shape> tilts_of(const Search& search, const ModeFacts& facts, const Shape& first);
+
+/// Fills how the rows of a tilted head follow each other along the motion.
+void fill_rows_along(const Search& search, const ModeFacts& facts, Group& group);
 
 /// Resolution along the motion [1/m] from a wanted one on that a head as it stands can print.
 Resolution lines_on(const ModeFacts& facts, Resolution wanted);

@@ -98,7 +98,8 @@ void levels_gate(const Search& s, const ModeFacts& f, Findings& out) {
 void choose_drop(const Search& search, const GroupNeed& need, const ModeFacts& facts,
                  Arrangement& a, Findings& findings) {
   levels_gate(search, facts, findings);
-  const Length needed = closing_dot(pitch(a.nozzle_axis), pitch(a.shape.motion_axis));
+  const Length across = pitch(a.nozzle_axis) + facts.wider;
+  const Length needed = closing_dot(across, pitch(a.shape.motion_axis));
   const auto asked = static_cast<std::size_t>(std::max(search.job->levels - 2, 0));
   a.level = std::min(asked, facts.levels - 1);
   if (search.job->solids) {

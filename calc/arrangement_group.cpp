@@ -61,8 +61,9 @@ void fill_levels(const ModeFacts& f, const Arrangement& a, ChannelDots& d) {
   for (std::size_t i = 0; i <= a.level; ++i) {
     const Volume drop = f.mode->drops->value[i];
     const Length dot = f.dots.at(i).diameter;
-    d.levels.push_back({drop, drop_diameter(drop), dot,
-                        covered_fraction(dot, pitch(a.nozzle_axis), pitch(a.shape.motion_axis))});
+    d.levels.push_back(
+        {drop, drop_diameter(drop), dot,
+         covered_fraction(dot, pitch(a.nozzle_axis) + f.wider, pitch(a.shape.motion_axis))});
   }
 }
 
@@ -74,7 +75,7 @@ ChannelDots dots_of(const Job& job, const ModeFacts& f, const Arrangement& a, co
   d.drop_diameter = drop_diameter(d.drop);
   d.dot_diameter = a.dot.diameter;
   d.cover_fraction =
-      covered_fraction(a.dot.diameter, pitch(a.nozzle_axis), pitch(a.shape.motion_axis));
+      covered_fraction(a.dot.diameter, pitch(a.nozzle_axis) + f.wider, pitch(a.shape.motion_axis));
   d.laydown = a.laydown.si();
   d.spread_from = spread_word(a.dot.rule);
   fill_effects(pitch(a.nozzle_axis), pitch(a.shape.motion_axis), d);
@@ -118,7 +119,8 @@ void place_bank(const Search& s, const ModeFacts& f, const Arrangement& a, const
   const Length width = a.shape.scanning ? printed_width(a.across, f.swath, f.head_pitch) : s.width;
   for (int i = 0; i < a.across; ++i) {
     HeadPlace place;
-    place.row = i % a.rows;
+    // The row whose nozzles meet the next head's closer along the motion comes first.
+    place.row = f.tilt < 0 ? a.rows - 1 - i % a.rows : i % a.rows;
     place.rotation_deg = f.tilt * 180 / pi;
     place.position = bank.position;
     place.channel = bank.channel;
@@ -153,6 +155,7 @@ void fill_lattice(const ModeFacts& f, const Arrangement& a, Group& g) {
   g.tilt = f.tilt;
   g.field = f.field;
   g.uneven = f.uneven;
+  g.wider = f.wider;
   g.resolution_across = scanning ? a.shape.motion_axis : a.nozzle_axis;
   g.resolution_along = scanning ? a.nozzle_axis : a.shape.motion_axis;
   g.swath = f.swath;
@@ -219,6 +222,7 @@ Group to_group(const Search& search, const GroupNeed& need, const ModeFacts& fac
     g.dots.push_back(dots_of(*search.job, facts, a, ink));
   }
   if (with_places) {
+    fill_rows_along(search, facts, g);
     for (ChannelDots& d : g.dots) fill_levels(facts, a, d);
     g.barcodes = fit_barcode(*search.job, g.resolution_across, g.resolution_along);
     g.places = places_of(search, need, facts, a);

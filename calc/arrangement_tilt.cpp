@@ -88,6 +88,8 @@ ModeFacts tilted(const Search& search, const ModeFacts& untilted, double tilt) {
   f.pitch = pitch(f.native);
   f.swath = tilted_swath(untilted.swath, f.field, tilt);
   f.uneven = f.pitch * unevenness_of(f, tilt);
+  f.wider = f.pitch * widening(f.mode->row_pitch->value, f.untilted, offsets_of(*f.mode),
+                               places_of(*f.mode), tilt);
   fill_overlap(search, f);
   return f;
 }
@@ -105,6 +107,20 @@ std::optional<ModeFacts> facts_of(const Search& search, const Shape& shape, Find
 Resolution lines_on(const ModeFacts& facts, Resolution wanted) {
   if (!facts.is_tilted() || !fires_at_once(*facts.head)) return wanted;
   return whole_lines(wanted, pitch(facts.untilted), facts.tilt);
+}
+
+void fill_rows_along(const Search& search, const ModeFacts& facts, Group& g) {
+  if (!facts.is_tilted()) return;
+  const HeadMode& mode = *facts.mode;
+  const std::vector<double> offsets = offsets_of(mode);
+  const double of_row = std::floor(mode.nozzles->value / static_cast<double>(offsets.size()));
+  g.slant = (of_row - 1) / mode.row_pitch->value * std::sin(std::abs(facts.tilt));
+  g.one_clock = fires_at_once(*facts.head);
+  if (offsets.size() < 2) return;
+  for (const Length along :
+       rows_along(mode.row_pitch->value, offsets, places_of(mode), facts.tilt)) {
+    g.row_delays.push_back({along, along * g.resolution_along, along / search.fastest});
+  }
 }
 
 Length depth_along(const ModeFacts& facts) {

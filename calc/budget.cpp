@@ -37,11 +37,10 @@ std::string_view kind_word(TermKind kind) {
 Length standard_uncertainty(const BudgetTerm& term) {
   switch (term.kind) {
     case TermKind::rectangular:
+    case TermKind::resolution:
       return term.shift / std::sqrt(3.0);
     case TermKind::normal:
       return term.shift / term.coverage;
-    case TermKind::resolution:
-      return term.shift / std::sqrt(12.0);
     case TermKind::sinusoid:
       return term.shift / std::sqrt(2.0);
     case TermKind::systematic:
@@ -51,8 +50,7 @@ Length standard_uncertainty(const BudgetTerm& term) {
 }
 
 Length worst_shift(const BudgetTerm& term) {
-  if (term.kind == TermKind::normal) return most_deviations * standard_uncertainty(term);
-  return term.kind == TermKind::resolution ? term.shift / 2 : term.shift;
+  return term.kind == TermKind::normal ? most_deviations * standard_uncertainty(term) : term.shift;
 }
 
 void add_up(Budget& budget) {

@@ -12,7 +12,7 @@
 namespace calc {
 
 /// How an error lies within its half width a: rectangular a/sqrt 3; normal a/c with a stated to
-/// hold c standard deviations; resolution of a whole step q, q/sqrt 12; sinusoid a/sqrt 2;
+/// hold c standard deviations; resolution of a whole step 2 a, a/sqrt 3; sinusoid a/sqrt 2;
 /// systematic the same at every dot, added linearly and never rooted.
 enum class TermKind { rectangular, normal, resolution, sinusoid, systematic };
 
@@ -28,7 +28,7 @@ struct BudgetTerm {
   Length over{};           ///< distance between the rows concerned; zero where none matters
   Speed at{};              ///< of the dots over the surface; zero where it does not matter
   Time late{};             ///< by which a drop of the half width is late
-  double ways = 1;         ///< 2 where strokes to and fro are late in opposite ways
+  double ways = 1;         ///< 2 where it parts strokes to and fro, all late in opposite ways
 };
 
 /// Word of a kind: "rectangular", ...
@@ -37,8 +37,7 @@ std::string_view kind_word(TermKind kind);
 /// Standard uncertainty [m] of a term; 0 for a systematic one.
 Length standard_uncertainty(const BudgetTerm& term);
 
-/// Most a term displaces [m]: its shift; three standard deviations of a normal one; half a step of
-/// a resolution.
+/// Most a term displaces [m]: its shift; three standard deviations of a normal one.
 Length worst_shift(const BudgetTerm& term);
 
 /// A budget on one axis: U = 2 sqrt(sum u^2) + sum of the systematic terms, but no more than the

@@ -68,7 +68,8 @@ void of_cover(Writer& w, const ChannelDots& dots) {
 /// which may be too small, nor more than is needed.
 Length least_dot(const Job& job, const Group& group, const ChannelDots& dots) {
   if (!job.solids) return dots.dot_diameter;
-  return closing_dot(1.0 / group.resolution_across, 1.0 / group.resolution_along);
+  // A tilted head's columns stand up to `wider` more than their pitch apart.
+  return closing_dot(1.0 / group.resolution_across + group.wider, 1.0 / group.resolution_along);
 }
 
 void of_dots(Writer& w, const Group& group) {
@@ -77,7 +78,9 @@ void of_dots(Writer& w, const Group& group) {
     w.add("drop_watching", in_pl(dots.drop), "pL", dots.channel);
     w.add("dot_diameter", in_um(least_dot(w.job, group, dots)), "um", dots.channel);
     of_cover(w, dots);
-    if (channel != nullptr && channel->film) w.add("film", dots.laydown * 1e6, "um", dots.channel);
+    if (channel != nullptr && channel->film) {
+      w.add("film", in_um(channel->film->high), "um", dots.channel);
+    }
   }
 }
 
@@ -90,16 +93,19 @@ void of_heads(Writer& w, const Group& group) {
   if (group.family == Family::tilted) {
     w.add("tilt", in_um(joint_limit(w.job, 1.0 / group.resolution_across)), "um", group.head);
   }
-  if (group.joints <= 0) return;
-  w.add("stitch", in_um(joint_limit(w.job, 1.0 / group.resolution_across)), "um", group.name,
-        "across");
-  w.add("stitch", in_um(joint_limit(w.job, 1.0 / group.resolution_along)), "um", group.name,
-        "along");
+  if (group.row_delays.size() > 1) {
+    w.add("row_delays", in_um(1.0 / group.resolution_along) / 2, "um", group.head);
+  }
+  if (group.joints <= 0 && !group.scan) return;
+  const char* const code = group.scan ? "strokes" : "stitch";
+  w.add(code, in_um(joint_limit(w.job, 1.0 / group.resolution_across)), "um", group.name, "across");
+  w.add(code, in_um(joint_limit(w.job, 1.0 / group.resolution_along)), "um", group.name, "along");
 }
 
-/// Greatest gap [m] the outermost row must bridge.
+/// Greatest gap [m] the outermost row must bridge, over the whole range stated.
 Length greatest_gap(const Job& job, const Head& head) {
-  const Length nominal = job.throw_distance ? job.throw_distance->high : nominal_throw(job, head);
+  const Given<Length>& stated = job.request->line.throw_distance;
+  const Length nominal = stated ? stated->high : nominal_throw(job, head);
   const Length gap = nominal + job.throw_variation.high + job.thickness_variation;
   const Throw bend = throw_of(job, head);
   return gap + bend.along + bend.across;
@@ -121,20 +127,8 @@ void of_bar_codes(Writer& w, const Group& group) {
 }
 
 void of_registration(Writer& w, const std::vector<Group>& groups) {
-  const Given<Length>& asked = w.job.request->image.registration;
-  if (!asked && w.job.channels.size() < 2) return;
-  if (asked) {
-    w.add("registration", in_um(asked->low), "um");
-    return;
-  }
-  Length across = 1.0 / groups.front().resolution_across;
-  Length along = 1.0 / groups.front().resolution_along;
-  for (const Group& group : groups) {
-    across = std::min(across, 1.0 / group.resolution_across);
-    along = std::min(along, 1.0 / group.resolution_along);
-  }
-  w.add("registration", in_um(across), "um", {}, "across");
-  w.add("registration", in_um(along), "um", {}, "along");
+  if (!w.job.request->image.registration && w.job.channels.size() < 2) return;
+  w.add("registration", in_um(registration_limit(w.job, groups)), "um");
 }
 
 void of_substrate(Writer& w) {

@@ -221,8 +221,15 @@ Finding unknown(std::string_view code, std::string_view section, std::string_vie
 }
 
 Reason to_reason(const Finding& f, const std::string& group) {
-  return {std::string(f.code), group,      std::string(f.subject), f.value,  f.limit,
-          std::string(f.unit), f.at_least, f.known_to_degc,        key_of(f)};
+  return {std::string(f.code),
+          f.group.empty() ? group : std::string(f.group),
+          std::string(f.subject),
+          f.value,
+          f.limit,
+          std::string(f.unit),
+          f.at_least,
+          f.known_to_degc,
+          key_of(f)};
 }
 
 Notice to_notice(const Finding& f) {
@@ -234,6 +241,7 @@ Notice to_notice(const Finding& f) {
     notice.args.push_back({"limit", f.limit, std::string(f.unit)});
   }
   if (!f.group.empty()) notice.args.push_back({"group", std::string(f.group), ""});
+  if (!f.axis.empty()) notice.args.push_back({"axis", std::string(f.axis), ""});
   notice.field = key_of(f);
   if (f.where != nullptr) notice.where.push_back(*f.where);
   return notice;

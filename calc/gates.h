@@ -29,6 +29,7 @@ struct Finding {
   const Origin* where = nullptr;
   std::string_view group{};                  ///< of a condition that is about one of several
   std::optional<double> known_to_degc = {};  ///< as of Reason
+  std::string_view axis{};                   ///< of a condition of one axis: motion, nozzle
 };
 
 /// What the gates found out about one head or arrangement.
@@ -106,7 +107,7 @@ void check_inks(const Search& search, const GroupNeed& need, const Head& head, F
 /// Wishes that are only preferred and not met by a head [1].
 int unmet_prefers(const Service& service, const Head& head);
 
-/// A finding as it stands in the specification.
+/// A finding as it stands in the specification; `group` where it names none itself.
 Reason to_reason(const Finding& finding, const std::string& group);
 Notice to_notice(const Finding& finding);
 

@@ -29,12 +29,12 @@ class Writer {
 
   void joints(const Group& g) {
     if (!has_joints(g)) return;
-    const Length apart = row_step(g) * (rows_of_colour(g) - 1) + slant(g);
+    const Length apart = joint_apart(g);
     std::vector<BudgetTerm> motion{terms_.mount(), terms_.straightness(g), terms_.drop_speed(g),
                                    terms_.count()};
     std::vector<BudgetTerm> nozzle{terms_.mount(), terms_.straightness(g)};
-    if (apart > Length{} || g.scan) motion.push_back(terms_.gap(g));
-    if (g.scan) add_thickness(g, motion);
+    if (apart > Length{} || g.scan) motion.push_back(terms_.gap(g, to_and_fro(g)));
+    if (g.scan) add_thickness(g, to_and_fro(g), motion);
     if (apart > Length{}) {
       motion.push_back(terms_.thermal(apart));
       if (!g.scan) motion.push_back(terms_.wheel(apart));
@@ -56,14 +56,15 @@ class Writer {
     if (positions < 2) return;
     apart -= row_step(groups.back());
     const Group& g = slowest_arrival(groups);
-    std::vector<BudgetTerm> motion{terms_.mount(), terms_.gap(g), terms_.drop_speed(g),
-                                   terms_.count(), terms_.thermal(apart)};
+    std::vector<BudgetTerm> motion{terms_.mount(), terms_.gap(g, to_and_fro(g)),
+                                   terms_.drop_speed(g), terms_.count(), terms_.thermal(apart)};
     std::vector<BudgetTerm> nozzle{terms_.mount()};
-    if (g.scan) add_thickness(g, motion);
+    if (g.scan) add_thickness(g, to_and_fro(g), motion);
     if (!g.scan) motion.push_back(terms_.wheel(apart));
     if (!g.scan) nozzle.push_back(terms_.weave(apart));
-    add("colour", true, {}, registration(groups), std::move(motion));
-    add("colour", false, {}, registration(groups), std::move(nozzle));
+    const Length limit = registration_limit(job_, groups);
+    add("colour", true, {}, limit, std::move(motion));
+    add("colour", false, {}, limit, std::move(nozzle));
   }
 
   void image(const std::vector<Group>& groups) {
@@ -73,8 +74,8 @@ class Writer {
     for (const Group& g : groups) reach += way_under(g) + pinned_length(g);
     const Group& g = slowest_arrival(groups);
     const Length limit = served_low(*asked);
-    std::vector<BudgetTerm> motion{terms_.sensor(), terms_.gap(g)};
-    add_thickness(g, motion);
+    std::vector<BudgetTerm> motion{terms_.sensor(), terms_.gap(g, 1)};
+    add_thickness(g, 1, motion);
     motion.insert(motion.end(), {terms_.drop_speed(g), terms_.count(), terms_.wheel(reach),
                                  terms_.thermal(reach)});
     add("image", true, {}, limit, std::move(motion));
@@ -96,24 +97,15 @@ class Writer {
     budgets_.push_back(std::move(budget));
   }
 
-  void add_thickness(const Group& g, std::vector<BudgetTerm>& terms) const {
-    if (PlacementTerms::is_uneven(g)) terms.push_back(terms_.thickness(g));
+  void add_thickness(const Group& g, double ways, std::vector<BudgetTerm>& terms) const {
+    if (PlacementTerms::is_uneven(g)) terms.push_back(terms_.thickness(g, ways));
   }
 
   /// The group whose drops answer most to a changed gap.
   const Group& slowest_arrival(const std::vector<Group>& groups) const {
     return *std::max_element(groups.begin(), groups.end(), [&](const Group& a, const Group& b) {
-      return terms_.gap(a).shift < terms_.gap(b).shift;
+      return terms_.gap(a, 1).shift < terms_.gap(b, 1).shift;
     });
-  }
-
-  Length registration(const std::vector<Group>& groups) const {
-    const Given<Length>& asked = job_.request->image.registration;
-    if (asked) return served_low(*asked);
-    Length least = std::max(nozzle_pitch(groups.front()), motion_pitch(groups.front()));
-    for (const Group& g : groups)
-      least = std::min(least, std::max(nozzle_pitch(g), motion_pitch(g)));
-    return least;
   }
 
   const Job& job_;
@@ -125,16 +117,20 @@ bool arrives(const Group& g) {
   return g.flight && g.flight->gap_delay + g.flight->speed_delay > Time{};
 }
 
-/// "joint" of two axes is one finding, the one further beyond its limit.
+double over(const Budget& b) { return b.expanded / b.limit; }
+
+/// The budgets that fail; "joint" of one group is one of them, by the axis further beyond its
+/// limit.
 std::vector<const Budget*> failed(const std::vector<Budget>& budgets) {
   std::vector<const Budget*> list;
   for (const Budget& b : budgets) {
     if (b.pass) continue;
-    const auto known = std::find_if(list.begin(), list.end(),
-                                    [&](const Budget* other) { return other->name == b.name; });
+    const auto known = std::find_if(list.begin(), list.end(), [&](const Budget* other) {
+      return other->name == b.name && other->group == b.group;
+    });
     if (known == list.end()) {
       list.push_back(&b);
-    } else if (b.expanded / b.limit > (*known)->expanded / (*known)->limit) {
+    } else if (over(b) > over(**known)) {
       *known = &b;
     }
   }
@@ -164,6 +160,43 @@ Finding finding_of(const Job& job, const Budget& b) {
           name_in(job, b.group)};
 }
 
+/// The same as a condition: of an axis, and with the joints of a carriage, which are its strokes'.
+Finding condition_of(const Job& job, const std::vector<Group>& groups, const Budget& b) {
+  Finding f = finding_of(job, b);
+  f.axis = b.motion ? "motion" : "nozzle";
+  if (b.name == "joint" && groups.front().scan) f.subject = "stroke";
+  return f;
+}
+
+bool has(const std::vector<Finding>& failures, const Job& job, const Budget& b) {
+  return std::any_of(failures.begin(), failures.end(), [&](const Finding& f) {
+    return f.code == "placement" && f.subject == b.name && f.group == name_in(job, b.group);
+  });
+}
+
+/// That the throw be set to every product, where strokes to and fro over the thickness stated part
+/// too far at the kindest tolerances.
+void throw_anew(const Job& job, const std::vector<Group>& groups, std::vector<Finding>& to) {
+  if (groups.empty() || !groups.front().scan || job.thickness_variation <= Length{}) return;
+  const std::vector<Budget> all = placement_budgets(job, groups, Assumed::kind_but_throw);
+  const Budget* worst = nullptr;
+  for (const Budget& b : all) {
+    const bool by_thickness = std::any_of(
+        b.terms.begin(), b.terms.end(), [](const auto& term) { return term.name == "thickness"; });
+    if (b.pass || !by_thickness || b.name == "image") continue;
+    if (worst == nullptr || over(b) > over(*worst)) worst = &b;
+  }
+  if (worst == nullptr) return;
+  Finding f = finding_of(job, *worst);
+  f.code = "throw_anew";
+  f.subject = {};
+  f.group = {};
+  f.axis = "motion";  // a lag of the drops, of whichever group and budget
+  f.section = "product";
+  f.field = "thickness_variation";
+  to.push_back(f);
+}
+
 void stopping_gate(const std::vector<Group>& groups, std::vector<Finding>& failures) {
   for (const Group& g : groups) {
     if (!g.flight || g.flight->levels.front().most) continue;
@@ -180,6 +213,15 @@ void stopping_gate(const std::vector<Group>& groups, std::vector<Finding>& failu
 }
 
 }  // namespace
+
+Length registration_limit(const Job& job, const std::vector<Group>& groups) {
+  const Given<Length>& asked = job.request->image.registration;
+  if (asked) return served_low(*asked);
+  const auto coarser = [](const Group& g) { return std::max(nozzle_pitch(g), motion_pitch(g)); };
+  Length least = coarser(groups.front());
+  for (const Group& g : groups) least = std::min(least, coarser(g));
+  return least;
+}
 
 Length joint_limit(const Job& job, Length pitch) {
   const Given<Length>& distance = job.request->image.viewing_distance;
@@ -208,12 +250,10 @@ void placement_gate(const Job& job, const std::vector<Group>& groups,
   }
   if (conditions == nullptr) return;
   const std::vector<Budget> likely = placement_budgets(job, groups, Assumed::likely);
-  for (const Budget* b : failed(likely)) {
-    const bool known = std::any_of(failures.begin(), failures.end(), [&](const Finding& f) {
-      return f.code == "placement" && f.subject == b->name;
-    });
-    if (!known) conditions->push_back(finding_of(job, *b));
+  for (const Budget& b : likely) {
+    if (!b.pass && !has(failures, job, b)) conditions->push_back(condition_of(job, groups, b));
   }
+  throw_anew(job, groups, *conditions);
 }
 
 }  // namespace calc

@@ -30,9 +30,6 @@ BudgetTerm over(Length distance, BudgetTerm term) {
   return term;
 }
 
-/// A carriage prints to and fro: what is late one way is early the other.
-double ways(const Group& g) { return g.scan ? 2 : 1; }
-
 }  // namespace
 
 Length nozzle_pitch(const Group& g) {
@@ -52,9 +49,19 @@ Length way_under(const Group& g) {
   return g.round ? g.round->step * (rows_of_colour(g) * g.positions) : g.footprint;
 }
 
-Length slant(const Group& g) {
-  return static_cast<double>(g.nozzles) / g.native * std::abs(std::sin(g.tilt));
+Length joint_apart(const Group& g) {
+  const Length step = row_step(g);
+  const Length banks = step * (rows_of_colour(g) - g.rows_staggered);
+  if (g.heads_across < 2) return banks;
+  const Length lean = g.head_pitch * std::tan(std::abs(g.tilt));
+  if (g.rows_staggered < 2) return banks + lean;
+  const Length next = metres(std::abs((step - lean).si()));
+  if (g.heads_across <= g.rows_staggered) return banks + next;
+  return banks +
+         std::max(next, step * (g.rows_staggered - 1) + lean);  // and from last to first row
 }
+
+double to_and_fro(const Group& g) { return g.scan ? 2 : 1; }
 
 bool has_joints(const Group& g) {
   return g.scan || g.heads_across * g.interleave * g.stack * g.film_heads > 1;
@@ -76,13 +83,13 @@ Speed PlacementTerms::speed(const Group& g) const {
 
 /// A term of drops that come `share` of `delay` late.
 BudgetTerm PlacementTerms::late(std::string_view name, const Tolerance& tolerance,
-                                std::string_view unit, Time delay, double share,
-                                const Group& g) const {
-  const Length shift = speed(g) * delay * (share * ways(g));
+                                std::string_view unit, Time delay, double share, const Group& g,
+                                double ways) const {
+  const Length shift = speed(g) * delay * (share * ways);
   BudgetTerm term = made(name, TermKind::rectangular, tolerance, unit, shift);
   term.at = speed(g);
   term.late = delay;
-  term.ways = ways(g);
+  term.ways = ways;
   return term;
 }
 
@@ -106,26 +113,26 @@ BudgetTerm PlacementTerms::drop_speed(const Group& g) const {
   return term;
 }
 
-BudgetTerm PlacementTerms::gap(const Group& g) const {
+BudgetTerm PlacementTerms::gap(const Group& g, double ways) const {
   const double likely = in_mm(served_high(job_.throw_variation));
   const bool stands_in = job_.throw_variation.origin.kind == OriginKind::assumed;
   const double value = stands_in ? of(P::throw_variation_mm) : likely;
   return late("gap", {value, "line.throw_variation"}, "mm", g.flight->gap_delay,
-              likely > 0 ? value / likely : 0, g);
+              likely > 0 ? value / likely : 0, g, ways);
 }
 
-BudgetTerm PlacementTerms::thickness(const Group& g) const {
-  const double share = assumed_ == Assumed::likely ? 1 : 0;
+BudgetTerm PlacementTerms::thickness(const Group& g, double ways) const {
+  const double share = assumed_ == Assumed::kind ? 0 : 1;
   return late("thickness", {in_mm(job_.thickness_variation) * share, "product.thickness_variation"},
-              "mm", g.flight->thickness_delay, share, g);
+              "mm", g.flight->thickness_delay, share, g, ways);
 }
 
 bool PlacementTerms::is_uneven(const Group& g) { return g.flight->thickness_delay > Time{}; }
 
 BudgetTerm PlacementTerms::count() const {
-  const double um = of(P::encoder_count_um);
-  return made("count", TermKind::resolution, {um, parameter(P::encoder_count_um).key}, "um",
-              micrometres(um));
+  const double half_um = of(P::encoder_count_um) / 2;
+  return made("count", TermKind::resolution, {half_um, parameter(P::encoder_count_um).key}, "um",
+              micrometres(half_um));
 }
 
 BudgetTerm PlacementTerms::levels(const Group& g) const {

@@ -16,8 +16,14 @@ int rows_of_colour(const Group& group);
 Length row_step(const Group& group);
 /// Under all rows of a group [m], measured like row_step().
 Length way_under(const Group& group);
-/// From the first to the last nozzle of a head along the motion, by its tilt [m].
-Length slant(const Group& group);
+/// From nozzle to nozzle along the motion [m] where heads of one colour meet, the worst of its
+/// joints: the rows they stand in, less or more what the tilt puts the two ends of a joint apart.
+/// With P from head to head and nozzles that print at one place of the line that is P tan t,
+/// wherever in the overlap they meet.
+Length joint_apart(const Group& group);
+/// What a lag that all drops share counts between strokes: twice to and fro, for what is late one
+/// way is early the other.
+double to_and_fro(const Group& group);
 /// Whether heads join in one colour; on a carriage its strokes do.
 bool has_joints(const Group& group);
 
@@ -33,16 +39,20 @@ class PlacementTerms {
   PlacementTerms(const Job& job, Assumed assumed) : job_(job), assumed_(assumed) {}
 
   BudgetTerm straightness(const Group& group) const;
+  /// A drop's own deviation: going to and fro turns its sign, and so never doubles it.
   BudgetTerm drop_speed(const Group& group) const;
-  BudgetTerm gap(const Group& group) const;
+  /// `ways` as of to_and_fro() between strokes, 1 against the product, off which a stroke is once.
+  BudgetTerm gap(const Group& group, double ways) const;
   /// The product's own variation of thickness. It is one and the same to all heads that pass a
   /// place, so it parts only what is printed to and fro, and the image from the product. At the
-  /// kind end it is none: what differs from product to product is set off by the throw.
-  BudgetTerm thickness(const Group& group) const;
+  /// kind end it is none, for the throw may be set anew for every product; that this be done is a
+  /// condition of its own (`throw_anew`).
+  BudgetTerm thickness(const Group& group, double ways) const;
   /// Whether the thickness is known to vary.
   static bool is_uneven(const Group& group);
   BudgetTerm count() const;
-  /// The trigger is timed to the middle of smallest and largest drop: each is off by half.
+  /// The trigger is timed to the middle of smallest and largest drop, to and fro: each is off by
+  /// half either way.
   BudgetTerm levels(const Group& group) const;
   static BudgetTerm sag(const Group& group);
   /// Nozzles of a tilted head that its rows' places put off the pitch.
@@ -62,8 +72,8 @@ class PlacementTerms {
   double of(P id) const;
   Tolerance amplitude() const;
   Speed speed(const Group& group) const;
-  BudgetTerm late(std::string_view name, const Tolerance& tolerance, std::string_view unit,
-                  Time delay, double share, const Group& group) const;
+  BudgetTerm late(std::string_view name, const Tolerance& by, std::string_view unit, Time delay,
+                  double share, const Group& group, double ways = 1) const;
 
   const Job& job_;
   Assumed assumed_;

@@ -39,12 +39,13 @@ void motion_notes(const SafetyCase& c, std::vector<Notice>& to) {
   }
 }
 
-/// Least gap [mm] between head and product: nominal throw less its variation.
+/// Least gap [mm] between head and product: the least throw stated less its variation.
 double least_gap(const SafetyCase& c, const Group& group) {
   const Head* const head = named(c.catalogue.heads, group.head);
   Length nominal = millimetres(c.job.parameters[P::throw_mm]);
   if (head != nullptr) nominal = nominal_throw(c.job, *head);
-  if (c.job.throw_distance) nominal = c.job.throw_distance->low;
+  const Given<Length>& stated = c.job.request->line.throw_distance;
+  if (stated) nominal = stated->low;
   return in_mm(nominal - c.job.throw_variation.high - c.job.thickness_variation);
 }
 

@@ -100,6 +100,13 @@ struct LevelFlight {
   std::optional<Landing> least, nominal, most;  ///< none where it stops short
 };
 
+/// Where a row of nozzles of a tilted head prints along the motion, against its first row.
+struct RowDelay {
+  Length along;      ///< its first nozzle behind that of the first row; negative: ahead of it
+  double lines = 0;  ///< the same in lines
+  Time late{};       ///< the same at the highest speed of the line
+};
+
 /// How the drops of a group fly, and how their times of flight scatter.
 struct DropFlight {
   Length throw_least, throw_nominal, throw_most;
@@ -138,6 +145,11 @@ struct Group {
       overlap;    ///< of one head; nozzle pitch; from head to head; of swaths; all as it stands
   Length field;   ///< depth of the rows of a tilted head, which cuts its swath; else zero
   Length uneven;  ///< by which two neighbouring nozzles of a tilted head are off its pitch
+  Length wider;   ///< by which the widest of those gaps exceeds the pitch
+  Length
+      slant;  ///< from the first to the last nozzle of one row of a tilted head, along the motion
+  bool one_clock = false;            ///< a tilted head whose nozzles all fire at once
+  std::vector<RowDelay> row_delays;  ///< one per row of a tilted head, where it has several
   double tilt_tolerance = 0;  ///< by which a tilted head's angle may be off before it shows [rad]
   int nozzles = 0;            ///< per colour and head
   int bits = 1;

@@ -28,9 +28,11 @@ constexpr std::array checks{
     std::string_view("solids_close"),     // 100 [%]; channels
     std::string_view("film"),             // wet film [um]; channel
     std::string_view("dead_nozzles"),     // most after 8 h [of N nozzles]; head
-    std::string_view("registration"),     // most [um]; axis where it is not asked for
+    std::string_view("registration"),     // most [um]
     std::string_view("stitch"),           // most at a joint [um]; group, axis
+    std::string_view("strokes"),          // most between strokes of a carriage [um]; group, axis
     std::string_view("tilt"),             // most off over a row of nozzles, across [um]; head
+    std::string_view("row_delays"),       // most between rows of a tilted head, along [um]; head
     std::string_view("adhesion"),         // cross-cut class of ISO 2409, at most; material
     std::string_view("wetting"),          // surface energy after pre-treatment [mN/m]; material
     std::string_view("cure_at_speed"),    // dose [mJ/cm2] at the highest speed

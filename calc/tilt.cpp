@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "calc/compare.h"
 
@@ -12,6 +13,19 @@ namespace {
 bool in_reach(Resolution native, int interleave, Resolution wanted) {
   const Resolution straight = native * static_cast<double>(interleave);
   return !at_least(straight, wanted) && at_least(straight, wanted * std::cos(most_tilt));
+}
+
+/// By how much the narrowest and the widest gap round a row's pitch exceed the even one, in even
+/// ones.
+std::pair<double, double> gaps_over(double even, const std::vector<double>& phases) {
+  const double round = phases.front() + 1 - phases.back();
+  double least = round;
+  double most = round;
+  for (std::size_t i = 1; i < phases.size(); ++i) {
+    least = std::min(least, phases[i] - phases[i - 1]);
+    most = std::max(most, phases[i] - phases[i - 1]);
+  }
+  return {least / even - 1, most / even - 1};
 }
 
 }  // namespace
@@ -50,13 +64,27 @@ std::vector<double> row_phases(Resolution row_pitch, const std::vector<double>& 
 
 double unevenness(Resolution row_pitch, Resolution native, const std::vector<double>& offsets,
                   const std::vector<Length>& places, double tilt) {
-  const std::vector<double> phases = row_phases(row_pitch, offsets, places, tilt);
-  const double even = row_pitch / native;
-  double most = std::abs(phases.front() + 1 - phases.back() - even);
-  for (std::size_t i = 1; i < phases.size(); ++i) {
-    most = std::max(most, std::abs(phases[i] - phases[i - 1] - even));
+  const auto [least, most] =
+      gaps_over(row_pitch / native, row_phases(row_pitch, offsets, places, tilt));
+  return std::max(std::abs(least), std::abs(most));
+}
+
+double widening(Resolution row_pitch, Resolution native, const std::vector<double>& offsets,
+                const std::vector<Length>& places, double tilt) {
+  const double most =
+      gaps_over(row_pitch / native, row_phases(row_pitch, offsets, places, tilt)).second;
+  return std::max(0.0, most);
+}
+
+std::vector<Length> rows_along(Resolution row_pitch, const std::vector<double>& offsets,
+                               const std::vector<Length>& places, double tilt) {
+  std::vector<Length> along;
+  along.reserve(offsets.size());
+  for (std::size_t i = 0; i < offsets.size(); ++i) {
+    const Length x = (offsets[i] - offsets.front()) / row_pitch;
+    along.push_back(x * std::sin(tilt) + (places[i] - places.front()) * std::cos(tilt));
   }
-  return most / even;
+  return along;
 }
 
 Resolution whole_lines(Resolution wanted, Length pitch, double tilt) {

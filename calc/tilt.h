@@ -36,6 +36,15 @@ Length tilted_swath(Length swath, Length field, double tilt);
 double unevenness(Resolution row_pitch, Resolution native, const std::vector<double>& offsets,
                   const std::vector<Length>& places, double tilt);
 
+/// By how much of the tilted pitch the widest of those gaps exceeds it [1], at least 0. As before.
+double widening(Resolution row_pitch, Resolution native, const std::vector<double>& offsets,
+                const std::vector<Length>& places, double tilt);
+
+/// Where the first nozzle of each row prints along the motion [m], against that of the first row:
+/// x sin t + y cos t. Lists of one length, not empty.
+std::vector<Length> rows_along(Resolution row_pitch, const std::vector<double>& offsets,
+                               const std::vector<Length>& places, double tilt);
+
 /// Where each row prints within the pitch of a row, from 0 to 1 and ascending.
 std::vector<double> row_phases(Resolution row_pitch, const std::vector<double>& offsets,
                                const std::vector<Length>& places, double tilt);

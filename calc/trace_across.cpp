@@ -50,6 +50,7 @@ void heads(TraceWriter& w, const Group& group, const std::string& g) {
   w.formula(g + ".heads_across", "n", "1+max(0,ceil((W-S)/P))",
             {w.step("W", g + ".width"), w.step("S", g + ".swath"), w.step("P", g + ".head_pitch")},
             heads_across(width, group.swath, group.head_pitch), "", width_rule);
+  if (is_tilted(group)) return trace_tilted_idle(w, group, g);
   w.formula(g + ".idle", "i", "1-W/(n*P+S-P)",
             {w.step("W", g + ".width"), w.step("n", g + ".heads_across"),
              w.step("P", g + ".head_pitch"), w.step("S", g + ".swath")},

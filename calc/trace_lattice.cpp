@@ -66,6 +66,11 @@ void native(TraceWriter& w, const Group& group, const std::string& g) {
   }
 }
 
+/// The step with the widest gap between neighbouring columns: of tilted heads not the pitch.
+std::string closing_pitch(const TraceWriter& w, const std::string& g) {
+  return g + (w.has(g + ".widest_n") ? ".widest_n" : ".pitch_n");
+}
+
 void pitches(TraceWriter& w, const Group& group, const std::string& g) {
   const Length p_n = pitch(nozzle_axis(group));
   const Length p_m = pitch(motion_axis(group));
@@ -84,9 +89,14 @@ void pitches(TraceWriter& w, const Group& group, const std::string& g) {
             geometry);
   w.formula(g + ".pitch_m", "p_m", "25400/R_m", {chosen("R_m", in_dpi(motion_axis(group)), "dpi")},
             in_um(p_m), "um", geometry);
+  if (w.has(g + ".tilt_widest")) {
+    w.formula(g + ".widest_n", "p_w", "p_n+max(0,x_w-k*p_n)",
+              {w.step("p_n", g + ".pitch_n"), w.step("x_w", g + ".tilt_widest"), step},
+              in_um(p_n + group.wider), "um", geometry);
+  }
   w.formula(g + ".diagonal", "p_d", "sqrt(p_n^2+p_m^2)",
-            {w.step("p_n", g + ".pitch_n"), w.step("p_m", g + ".pitch_m")},
-            in_um(closing_dot(p_n, p_m)), "um", geometry);
+            {w.step("p_n", closing_pitch(w, g)), w.step("p_m", g + ".pitch_m")},
+            in_um(closing_dot(p_n + group.wider, p_m)), "um", geometry);
 }
 
 void measured_dot(TraceWriter& w, const ChannelDots& dots, const std::string& c) {
@@ -150,16 +160,16 @@ double beyond(double dot, double pitch) {
 }
 
 void beyond_step(TraceWriter& w, const std::string& axis, Length dot, Length pitch_along,
-                 const std::string& g, const std::string& c) {
+                 const std::string& pitch_step, const std::string& c) {
   w.formula(c + ".beyond_" + axis, "A_" + axis,
             "D^2/4*acos(min(1,p/D))-p/2*sqrt(max(0,D^2/4-p^2/4))",
-            {w.step("D", c + ".dot"), w.step("p", g + ".pitch_" + axis)},
+            {w.step("D", c + ".dot"), w.step("p", pitch_step)},
             beyond(in_um(dot), in_um(pitch_along)), "um2", geometry);
 }
 
 void cover(TraceWriter& w, const Group& group, const ChannelDots& dots, const std::string& g,
            const std::string& c) {
-  const Length p_n = pitch(nozzle_axis(group));
+  const Length p_n = pitch(nozzle_axis(group)) + group.wider;
   const Length p_m = pitch(motion_axis(group));
   if (closes(dots.dot_diameter, p_n, p_m)) {
     w.formula(c + ".cover", "F", "min(1,D/p_d)",
@@ -167,11 +177,11 @@ void cover(TraceWriter& w, const Group& group, const ChannelDots& dots, const st
               {"plane geometry", SourceTag::computed, "dot not below the diagonal: solids close"});
     return;
   }
-  beyond_step(w, "n", dots.dot_diameter, p_n, g, c);
-  beyond_step(w, "m", dots.dot_diameter, p_m, g, c);
+  beyond_step(w, "n", dots.dot_diameter, p_n, closing_pitch(w, g), c);
+  beyond_step(w, "m", dots.dot_diameter, p_m, g + ".pitch_m", c);
   w.formula(c + ".cover", "F", "(pi*D^2/4-2*A_n-2*A_m)/(p_n*p_m)",
             {constant("pi", pi, ""), w.step("D", c + ".dot"), w.step("A_n", c + ".beyond_n"),
-             w.step("A_m", c + ".beyond_m"), w.step("p_n", g + ".pitch_n"),
+             w.step("A_m", c + ".beyond_m"), w.step("p_n", closing_pitch(w, g)),
              w.step("p_m", g + ".pitch_m")},
             dots.cover_fraction, "", geometry);
 }

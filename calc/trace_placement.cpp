@@ -5,6 +5,7 @@
 #include "calc/eye.h"
 #include "calc/placement.h"
 #include "calc/trace.h"
+#include "calc/trace_apart.h"
 #include "calc/trace_writer.h"
 
 namespace calc {
@@ -17,6 +18,7 @@ const Basis guide{
 const Basis geometry{"plane geometry", SourceTag::computed, "small angles and ways"};
 const Basis lateness{"speed over the surface times delay", SourceTag::computed,
                      "twice where strokes to and fro are late in opposite ways"};
+const Basis counting{"a count off by half its way at most", SourceTag::computed, "no limit"};
 const Basis steel{"expansion of steel 11.5e-6 a kelvin", SourceTag::printed, "frame of steel"};
 const Basis wander{"a product wanders A sin: between two rows 2 A sin(pi L / wavelength)",
                    SourceTag::computed, "beyond half a wavelength the whole 2 A"};
@@ -24,11 +26,10 @@ const Basis wander{"a product wanders A sin: between two rows 2 A sin(pi L / wav
 std::string divisor(const BudgetTerm& term) {
   switch (term.kind) {
     case TermKind::rectangular:
+    case TermKind::resolution:
       return "3";
     case TermKind::normal:
       return term.coverage > 2 ? "9" : "4";
-    case TermKind::resolution:
-      return "12";
     case TermKind::sinusoid:
       return "2";
     case TermKind::systematic:
@@ -39,7 +40,6 @@ std::string divisor(const BudgetTerm& term) {
 
 /// What makes the worst of a term's shift.
 std::string most(const BudgetTerm& term) {
-  if (term.kind == TermKind::resolution) return "/2";
   return term.kind == TermKind::normal && term.coverage < 3 ? "*3/2" : "";
 }
 
@@ -87,7 +87,7 @@ class Terms {
     const std::string id = id_ + "." + std::string(term.name);
     const double um = in_um(term.shift);
     if (term.late > Time{} || term.name == "levels") return late(term, id, um);
-    const StepInput over = chosen("L", in_mm(term.over), "mm");
+    const StepInput over = apart_input(w_, budget_, term);
     if (term.name == "straightness") {
       const Group& g = group();
       w_.formula(id, "a", "1000*H*tan(b/1000)",
@@ -104,6 +104,9 @@ class Terms {
                  um, "um", steel);
     } else if (term.name == "weave" && budget_.name != "image") {
       weave(term, id, um);
+    } else if (term.name == "count") {
+      w_.formula(id, "a", "q/2", {half_width("q", term, 2 * term.half_width, "um")}, um, "um",
+                 counting);
     } else if (term.name == "tilt") {
       w_.formula(id, "a", "max(x_w-p,p-x_n)", gaps_of_tilt(), um, "um", geometry);
     } else if (term.name == "sag") {
@@ -125,10 +128,13 @@ class Terms {
   StepInput late(const BudgetTerm& term, const std::string& id, double um) {
     const bool levels = term.name == "levels";
     const std::string delay = std::string(levels ? "level" : term.name) + "_delay";
-    w_.formula(
-        id, "a", levels ? "U*t*w/2" : "U*t*w",
-        {chosen("U", term.at.si(), "m/s"), delay_step(delay, term), chosen("w", term.ways, "")}, um,
-        "um", lateness);
+    std::string formula = levels ? "U*t/2" : "U*t";
+    std::vector<StepInput> inputs{chosen("U", term.at.si(), "m/s"), delay_step(delay, term)};
+    if (term.ways > 1) {
+      formula += "*w";
+      inputs.push_back(chosen("w", term.ways, ""));
+    }
+    w_.formula(id, "a", formula, std::move(inputs), um, "um", lateness);
     return w_.step("a", id);
   }
 
@@ -151,7 +157,7 @@ class Terms {
                                          P::weave_wavelength_m);
     w_.formula(id, "a", "2000*A*sin(min(pi*L/(1000*l),pi/2))",
                {half_width("A", term, term.half_width, "mm"), constant("pi", pi, ""),
-                chosen("L", in_mm(term.over), "mm"), wave},
+                apart_input(w_, budget_, term), wave},
                um, "um", wander);
   }
 
@@ -170,14 +176,12 @@ class Terms {
 }  // namespace
 
 std::string budget_step(const Specification& spec, const Budget& budget) {
-  std::string id = "placement";
-  for (std::size_t i = 0; i < spec.chosen.size(); ++i) {
-    if (spec.chosen[i].name == budget.group) id = "g" + std::to_string(i + 1);
-  }
-  return id + "." + std::string(budget.name) + (budget.motion ? ".motion" : ".nozzle");
+  return budget_prefix(spec, budget) + "." + std::string(budget.name) +
+         (budget.motion ? ".motion" : ".nozzle");
 }
 
 void trace_placement(TraceWriter& writer) {
+  if (!writer.spec.placement.empty()) trace_apart(writer);
   for (const Budget& budget : writer.spec.placement) {
     Terms(writer, budget, budget_step(writer.spec, budget)).all();
   }

@@ -21,6 +21,10 @@ const Basis clocked{
     SourceTag::computed, "up to 60 degrees"};
 const Basis steady{"plane geometry: d(L cos t) = -L sin t dt", SourceTag::computed,
                    "small errors of the angle"};
+const Basis along_motion{
+    "plane geometry: a nozzle at (x, y) prints x sin t + y cos t along the motion",
+    SourceTag::computed, "up to 60 degrees"};
+const Basis nozzle_count{"count of nozzles that print", SourceTag::computed, "whole nozzles"};
 const Basis bodies{"plane geometry: slanted bodies clear each other behind or beside",
                    SourceTag::computed, "bodies of one size and angle"};
 
@@ -152,6 +156,40 @@ void overlap_step(TraceWriter& w, const Group& group, const std::string& g) {
             in_mm(group.overlap), "mm", turned);
 }
 
+/// How far the first nozzle of each row prints behind that of the first row.
+void delay_steps(TraceWriter& w, const Group& group, const std::string& g) {
+  const HeadMode& mode = trace_mode(w.catalogue, group);
+  const std::vector<double> offsets = trace_offsets(mode);
+  const std::vector<Length> places = places_of(mode);
+  const std::string ref = mode_ref(group);
+  const StepInput pitch_of_row =
+      from_catalogue("R_row", in_dpi(mode.row_pitch->value), "dpi", ref + ".row_pitch");
+  const auto rows = static_cast<double>(offsets.size());
+  w.formula(g + ".slant", "l_s", "(floor(N/r)-1)*25.4/R_row*sin(abs(t)*pi/180)",
+            {from_catalogue("N", mode.nozzles->value, "", ref + ".nozzles"), chosen("r", rows, ""),
+             pitch_of_row, angle(w, g), circle()},
+            in_mm(group.slant), "mm", turned);
+  const Value<Speed>& speed = *w.job.speed;
+  for (std::size_t i = 1; i < group.row_delays.size(); ++i) {
+    const RowDelay& delay = group.row_delays[i];
+    const std::string row = g + ".row" + std::to_string(i + 1);
+    w.formula(row + ".along", "l", "(o-o_1)*25.4/R_row*sin(t*pi/180)+(y-y_1)*cos(t*pi/180)",
+              {from_catalogue("o", offsets[i], "", ref + ".row_offsets"),
+               from_catalogue("o_1", offsets.front(), "", ref + ".row_offsets"), pitch_of_row,
+               from_catalogue("y", in_mm(places[i]), "mm", ref + ".row_places"),
+               from_catalogue("y_1", in_mm(places.front()), "mm", ref + ".row_places"), angle(w, g),
+               circle()},
+              in_mm(delay.along), "mm", along_motion);
+    const StepInput along = w.step("l", row + ".along");
+    w.formula(row + ".lines", "n_l", "l*R_m/25.4",
+              {along, chosen("R_m", in_dpi(group.resolution_along), "dpi")}, delay.lines, "",
+              along_motion);
+    w.formula(row + ".late", "t_l", "l/v",
+              {along, from_value("v", speed, served_high(speed).si(), "m/s", "line.speed")},
+              delay.late.si() * 1e3, "ms", along_motion);
+  }
+}
+
 }  // namespace
 
 bool is_tilted(const Group& group) { return group.family == Family::tilted; }
@@ -160,6 +198,15 @@ void trace_tilt(TraceWriter& w, const Group& group, const std::string& g) {
   angle_step(w, group, g);
   lines_step(w, group, g);
   gap_steps(w, group, g);
+  delay_steps(w, group, g);
+}
+
+void trace_tilted_idle(TraceWriter& w, const Group& group, const std::string& g) {
+  w.formula(g + ".idle", "i", "1-floor(W/p_0)/(n*N)",
+            {w.step("W", g + ".width"), w.step("p_0", g + ".nozzle_pitch"),
+             w.step("n", g + ".heads_across"),
+             from_catalogue("N", group.nozzles, "", mode_ref(group) + ".nozzles")},
+            group.idle_nozzle_share, "", nozzle_count);
 }
 
 void trace_tilted_swath(TraceWriter& w, const Group& group, const std::string& g) {

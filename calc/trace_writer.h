@@ -89,6 +89,8 @@ void trace_frequency(TraceWriter& writer, const Group& group, const std::string&
 void trace_tilt(TraceWriter& writer, const Group& group, const std::string& g);
 void trace_tilted_swath(TraceWriter& writer, const Group& group, const std::string& g);
 void trace_tilted_rows(TraceWriter& writer, const Group& group, const std::string& g);
+/// Nozzles of tilted heads that print nothing; after heads across.
+void trace_tilted_idle(TraceWriter& writer, const Group& group, const std::string& g);
 bool is_tilted(const Group& group);
 /// Width to print, image and margins.
 void trace_width(TraceWriter& writer, const std::string& g);

@@ -44,12 +44,14 @@ Notice arising(std::string field, double to, std::string unit, const Notice& con
                   std::move(said));
 }
 
-/// What a condition is about, whatever its figures.
+/// What a condition is about, whatever its figures and its axis: a budget that stands beyond its
+/// limit on one axis is not told again for each value that brings the other one there.
 bool same_condition(const Notice& a, const Notice& b) {
   const auto about = [](const Notice& n) {
     std::vector<std::string> texts;
     for (const Arg& arg : n.args) {
-      if (const auto* text = std::get_if<std::string>(&arg.value)) texts.push_back(*text);
+      const auto* text = std::get_if<std::string>(&arg.value);
+      if (text != nullptr && arg.name != "axis") texts.push_back(*text);
     }
     return texts;
   };

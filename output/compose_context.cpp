@@ -251,6 +251,7 @@ std::string Context::notice(std::string_view kind, const calc::Notice& notice) c
     return templates.words(language_, std::string(kind) + "." + notice.code, values);
   }
   std::string subject;
+  bool of_placement = false;
   std::vector<double> numbers;
   for (const calc::Arg& arg : notice.args) {
     if (const auto* const value = std::get_if<double>(&arg.value)) numbers.push_back(*value);
@@ -262,13 +263,14 @@ std::string Context::notice(std::string_view kind, const calc::Notice& notice) c
       values.set_markup(capitals(arg.name), arg.name == "group" ? escaped(group_name(*text))
                                                                 : words_or("name." + *text, *text));
       if (arg.name == "subject") subject = *text;
+      of_placement = of_placement || (arg.name == "gate" && *text == "placement");
     } else {
       const double value = std::get<double>(arg.value);
       const Rounding way = kind == "safety" ? safe_way(arg.name) : Rounding::nearest;
       values.set(capitals(arg.name), way == Rounding::nearest
                                          ? argument_text(*this, value, arg.unit, digits)
                                          : bound(value, arg.unit, way, digits));
-      if (arg.name == "holds") subject = arg.name;
+      if (arg.name == "holds") subject = of_placement ? "holds_kind" : arg.name;
     }
   }
   values.set_markup("FIELD", field(notice.field));

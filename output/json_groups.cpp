@@ -111,6 +111,21 @@ Json barcode_json(const calc::BarcodeFit& fit) {
           {"pass", fit.pass}};
 }
 
+Json row_delay_json(const calc::RowDelay& row) {
+  return {{"along_mm", json_number(in_mm(row.along))},
+          {"lines", json_number(row.lines)},
+          {"late_ms", json_number(row.late.si() * 1e3)}};
+}
+
+void set_tilt(Json& object, const calc::Group& group) {
+  object["tilt_deg"] = json_number(group.tilt * 180 / std::numbers::pi);
+  object["tilt_tolerance_deg"] = json_number(group.tilt_tolerance * 180 / std::numbers::pi);
+  object["slant_mm"] = json_number(in_mm(group.slant));
+  object["one_clock"] = group.one_clock;
+  object["gap_over_pitch_um"] = json_number(in_um(group.wider));
+  if (!group.row_delays.empty()) object["rows"] = json_list(group.row_delays, row_delay_json);
+}
+
 void set_arrangement(Json& object, const calc::Group& group) {
   object["name"] = group.name;
   object["channels"] = group.channels;
@@ -122,10 +137,7 @@ void set_arrangement(Json& object, const calc::Group& group) {
   object["stack"] = group.stack;
   object["positions"] = group.positions;
   object["rows_staggered"] = group.rows_staggered;
-  if (group.family == calc::Family::tilted) {
-    object["tilt_deg"] = json_number(group.tilt * 180 / std::numbers::pi);
-    object["tilt_tolerance_deg"] = json_number(group.tilt_tolerance * 180 / std::numbers::pi);
-  }
+  if (group.family == calc::Family::tilted) set_tilt(object, group);
   object["film_heads"] = group.film_heads;
   if (group.scan) object["scan"] = scan_json(*group.scan);
   if (group.round) object["round"] = round_json(*group.round);

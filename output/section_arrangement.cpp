@@ -224,7 +224,34 @@ std::string tilting(const Context& c, const calc::Group& group) {
                                      {"PITCH", c.measure(in_um(group.pitch), "um", 4)},
                                      {"PLATE", length_text(c, plate, 4)},
                                      {"SWATH", length_text(c, group.swath, 4)},
-                                     {"SLANT", length_text(c, plate * std::sin(angle), 4)}});
+                                     {"SLANT", length_text(c, group.slant, 4)}});
+}
+
+/// How the rows of a tilted head follow each other, and what a drive that delays whole lines only
+/// leaves of it.
+std::string row_delays(const Context& c, const calc::Group& group) {
+  if (group.row_delays.size() < 2) return {};
+  std::string all;
+  double left = 0;
+  for (std::size_t i = 1; i < group.row_delays.size(); ++i) {
+    const calc::RowDelay& row = group.row_delays[i];
+    const std::string key = row.along < calc::Length() ? "rows.ahead" : "rows.behind";
+    all += c.words(key, {{"ROW", std::to_string(i + 1)},
+                         {"WAY", length_text(c, calc::metres(std::abs(row.along.si())), 4)},
+                         {"LINES", number(std::abs(row.lines), 5)},
+                         {"TIME", with_unit(std::abs(row.late.si()) * 1e3, "ms", 4)}}) +
+           " ";
+    left = std::max(left, std::abs(row.lines - std::round(row.lines)));
+  }
+  if (!group.one_clock) return all + c.words("rows.own_delays");
+  const double um = left * in_um(1.0 / group.resolution_along);
+  return all + c.words("rows.one_clock", {{"LEFT", c.measure(um, "um", 3)}});
+}
+
+void add_text(Values& values, const std::string& key, std::string text) {
+  Values& paragraph = values.add("STACKING");
+  paragraph.set("KEY", key);
+  paragraph.set_markup("TEXT", std::move(text));
 }
 
 bool has_places(const Context& c) {
@@ -249,9 +276,13 @@ std::string arrangement_section(const Context& c) {
     add_table(c, values, {first, std::min(groups_per_table, groups - first)});
   }
   for (const calc::Group& group : c.spec.chosen) {
-    values.add("STACKING").set_markup("TEXT", stacking(c, group));
+    add_text(values, "", stacking(c, group));
     if (group.family != calc::Family::tilted) continue;
-    values.add("STACKING").set_markup("TEXT", tilting(c, group));
+    const auto g = static_cast<std::size_t>(&group - c.spec.chosen.data());
+    const std::string at = group_prefix(g);
+    add_text(values, c.step_keys({at + ".slant"}), tilting(c, group));
+    std::string rows = row_delays(c, group);
+    if (!rows.empty()) add_text(values, c.step_keys({at + ".row2.lines"}), std::move(rows));
   }
   if (has_places(c)) {
     Values& plan = values.add("PLAN");

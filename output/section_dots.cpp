@@ -1,7 +1,9 @@
 /// Drops, dots and the cover of a solid on the delivered lattice.
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 
+#include "calc/compare.h"
 #include "calc/lattice.h"
 #include "output/compose_text.h"
 #include "output/format.h"
@@ -88,6 +90,38 @@ std::string edges_of_lines(const Context& c, const Alike& alike) {
   return all;
 }
 
+bool same_number(double a, double b) { return std::abs(a / b - 1) < 1e-6; }
+
+/// Why the lattice is finer than the resolution needed, where solids are: lines along the motion at
+/// which the likely dot just closes, and heads interleaved for it.
+std::string finer_for_solids(const Context& c, const Alike& alike) {
+  const calc::Group& group = c.spec.chosen[alike.group];
+  if (!c.spec.required || alike.dots->cover_fraction < 1) return {};
+  const calc::Required& needed = *c.spec.required;
+  const bool scan = group.scan.has_value();
+  const calc::Resolution lines = scan ? group.resolution_across : group.resolution_along;
+  const calc::Resolution asked = scan ? needed.across : needed.along;
+  const calc::Length dot = alike.dots->dot_diameter;
+  const calc::Length closing =
+      calc::closing_dot(1.0 / group.resolution_across + group.wider, 1.0 / group.resolution_along);
+  std::string all;
+  if (lines > asked * 1.001 && same_number(closing / dot, 1)) {
+    all += " " + c.words("dots.just", {{"LINES", dpi_text(lines)},
+                                       {"AXIS", c.words("name.motion")},
+                                       {"ASKED", dpi_text(asked)}});
+  }
+  const auto least =
+      static_cast<int>(calc::ceil_tolerant(needed.across / (group.native / std::cos(group.tilt))));
+  const calc::Length takes = calc::closing_dot(1.0 / needed.across, 1.0 / needed.along);
+  if (scan || group.interleave <= least || dot >= takes) return all;
+  return all + " " +
+         c.words("dots.finer", {{"NEEDED", lattice_text(needed.across, needed.along)},
+                                {"TAKES", c.measure(in_um(takes), "um", 3)},
+                                {"DOT", c.measure(in_um(dot), "um", 3)},
+                                {"INTERLEAVE", std::to_string(group.interleave)},
+                                {"LEAST", std::to_string(least)}});
+}
+
 std::string sentence(const Context& c, const Alike& alike) {
   const calc::ChannelDots& dots = *alike.dots;
   Values values;
@@ -101,6 +135,7 @@ std::string sentence(const Context& c, const Alike& alike) {
   const std::string key = dots.cover_fraction >= 1 ? "dots.closed" : "dots.open";
   std::string all = c.templates.words(c.language(), key, values);
   all += " " + c.words("spread." + dots.spread_from);
+  all += finer_for_solids(c, alike);
   all += edges_of_lines(c, alike);
   if (dots.dead_nozzle_gap > calc::Length()) all += text("dots.dead_nozzle");
   return all;

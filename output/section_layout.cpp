@@ -1,4 +1,6 @@
 /// How the station stands: section through a head and the product, and the line-up to scale.
+#include <algorithm>
+
 #include "output/section_list.h"
 #include "output/sketch_list.h"
 
@@ -13,6 +15,13 @@ bool turns_at_several(const Context& c) {
   return stations > 1;
 }
 
+/// Whether the body bends away under the heads.
+bool is_curved(const Context& c) {
+  return std::any_of(c.spec.chosen.begin(), c.spec.chosen.end(), [](const calc::Group& group) {
+    return group.flight && group.flight->slope > 0;
+  });
+}
+
 }  // namespace
 
 std::string layout_section(const Context& c) {
@@ -25,7 +34,10 @@ std::string layout_section(const Context& c) {
     Values& part = values.add("SECTION");
     part.set_markup("DRAWING", std::move(section));
     const calc::Input* const gap = c.input("line.throw_distance");
-    if (gap != nullptr && gap->spread != calc::Spread::none) part.add("RANGE");
+    if (gap != nullptr && gap->spread != calc::Spread::none) {
+      Values& range = part.add("RANGE");
+      if (is_curved(c)) range.add("BEND");
+    }
   }
   if (!round.empty()) values.add("ROUND").set_markup("DRAWING", std::move(round));
   if (!line.empty()) {

@@ -78,6 +78,16 @@ void add_flight_text(const Context& c, Values& values, const calc::Group& group,
                {"STRETCH", with_unit((1 / std::cos(flight.slope) - 1) * 100, "%", 2)}}));
 }
 
+/// Of a throw given as uncertain: the table is of the nominal one, each end was tried alone.
+void add_range_text(const Context& c, Values& values) {
+  const calc::Input* const stated = c.input("line.throw_distance");
+  if (stated == nullptr || stated->spread != calc::Spread::uncertain) return;
+  add_text(values, "",
+           c.words("flight.range", {{"LEAST", c.measure(stated->low, stated->unit, 3)},
+                                    {"NOMINAL", c.measure(stated->value, stated->unit, 3)},
+                                    {"MOST", c.measure(stated->high, stated->unit, 3)}}));
+}
+
 std::string budget_name(const Context& c, const calc::Budget& budget) {
   std::string name = c.words("budget." + std::string(budget.name));
   if (!budget.group.empty() && c.spec.chosen.size() > 1)
@@ -137,6 +147,7 @@ std::string placement_section(const Context& c) {
     add_flight_text(c, values, group, group_prefix(i));
   }
   if (!flown) return {};
+  add_range_text(c, values);
   if (!c.spec.placement.empty()) {
     Values& budgets = values.add("BUDGETS");
     for (const calc::Budget& budget : c.spec.placement) {

@@ -145,7 +145,7 @@ constexpr std::array<Band, 6> bands{{
     {"nozzles", draw_combs, {"dead_nozzles", "frequency", "", ""}},
     {"solids", draw_solids, {"solid_cover", "solids_close", "film", ""}},
     {"crosses", draw_crosses, {"registration", "", "", ""}},
-    {"joints", draw_joints, {"stitch", "", "", ""}},
+    {"joints", draw_joints, {"stitch", "strokes", "", ""}},
     {"finest", draw_finest, {"barcode_grade", "barcode_module", "throw_trial", ""}},
     {"field", draw_field, {"adhesion", "cure_at_speed", "drying_at_speed", ""}},
 }};

@@ -9,7 +9,7 @@
 {{/ROW}}
 </table>
 {{/TABLE}}
-{{#STACKING}}<p>{{TEXT:none}}</p>{{/STACKING}}
+{{#STACKING}}<p key="{{KEY}}">{{TEXT:none}}</p>{{/STACKING}}
 {{#PLAN}}
 <section title="Draufsicht der Köpfe" id="s-plan" wide="yes">
 {{#ROUND}}<p>Köpfe um den Körper sind von oben gesehen, sodass ihre Düsenplatten schmaler aussehen, als sie sind; der Schnitt in „Aufbau der Station“ zeigt sie vom Ende des Körpers her.</p>{{/ROUND}}

@@ -9,7 +9,7 @@
 {{/ROW}}
 </table>
 {{/TABLE}}
-{{#STACKING}}<p>{{TEXT:none}}</p>{{/STACKING}}
+{{#STACKING}}<p key="{{KEY}}">{{TEXT:none}}</p>{{/STACKING}}
 {{#PLAN}}
 <section title="Plan of the heads" id="s-plan" wide="yes">
 {{#ROUND}}<p>Heads round the body are seen from above, so that their plates look narrower than they are; the section in “Layout of the station” shows them from the end of the body.</p>{{/ROUND}}

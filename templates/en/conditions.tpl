@@ -1,7 +1,7 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Conditions and warnings" id="s-conditions">
 {{#CONDITIONS}}
-<p>The design stands on these conditions. Each shall be met, or the specification reissued. A value at which the design fails was moved alone; for placement the other tolerances stood at the better end of their range.</p>
+<p>The design stands on these conditions. Each shall be met, or the specification reissued. A value at which the design fails was moved alone; for placement the other assumed tolerances stood at the kind end of their range.</p>
 <list ordered="yes">{{#ROW}}<item key="{{KEY}}">{{TEXT:none}}</item>{{/ROW}}</list>
 {{/CONDITIONS}}
 {{#WARNINGS}}

@@ -41,7 +41,7 @@ TEST_CASE("standard uncertainty by kind of term") {
       {"rectangular", u_um(TermKind::rectangular, 10), 5.77350, six_digits, terms},
       {"normal, c 2", u_um(TermKind::normal, 10, 2), 5, 1e-12, guide},
       {"normal, c 3", u_um(TermKind::normal, 10, 3), 10.0 / 3, 1e-12, guide},
-      {"resolution", u_um(TermKind::resolution, 5), 1.44338, six_digits, terms},
+      {"resolution", u_um(TermKind::resolution, 2.5), 1.44338, six_digits, terms},
       {"sinusoid", u_um(TermKind::sinusoid, 10), 10 / std::sqrt(2), 1e-12, guide},
       {"systematic", u_um(TermKind::systematic, 10), 0, 0, guide},
   });
@@ -49,7 +49,7 @@ TEST_CASE("standard uncertainty by kind of term") {
 
 TEST_CASE("a micrometer as printed, in mm") {
   Budget b;
-  b.terms = {term(TermKind::rectangular, 0.58), term(TermKind::resolution, 1),
+  b.terms = {term(TermKind::rectangular, 0.58), term(TermKind::resolution, 0.5),
              term(TermKind::normal, 0.5, 2)};
   add_up(b);
   check_all({

@@ -3,8 +3,10 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "calc/codes.h"
+#include "calc/placement.h"
 #include "calc/station.h"
 #include "tests/calc/support/station_case.h"
 
@@ -64,7 +66,7 @@ TEST_CASE("acceptance figures come from the calculation") {
   // The dot that closes a solid at 360 per inch, sqrt(2) pitches: the likely one of 90 um does not.
   CHECK(*find(list, "dot_diameter").acceptance == doctest::Approx(99.7798));
   CHECK(find(list, "solids_close").subject == "black, cyan");
-  CHECK(*find(list, "film").acceptance == doctest::Approx(10));
+  CHECK(*find(list, "film").acceptance == doctest::Approx(8));  // as asked, not the 10 laid
   CHECK(*find(list, "dead_nozzles").acceptance == 1);
   CHECK(find(list, "dead_nozzles").unit == "of 1000 nozzles");
   CHECK(*find(list, "registration").acceptance == doctest::Approx(25400.0 / 360));
@@ -173,6 +175,9 @@ TEST_CASE("a joint seen from close by must be finer than half a pitch") {
   CHECK(*find(checks_of(c), "stitch").acceptance == doctest::Approx(19.3925).epsilon(1e-5));
   c.groups.front().joints = 0;
   CHECK(find(checks_of(c), "stitch").code.empty());
+  c.groups.front().scan.emplace();  // a carriage joins its strokes, be it of one head
+  CHECK(find(checks_of(c), "stitch").code.empty());
+  CHECK(*find(checks_of(c), "strokes").acceptance == doctest::Approx(19.3925).epsilon(1e-5));
 }
 
 TEST_CASE("an asked registration is the one checked") {
@@ -190,6 +195,29 @@ TEST_CASE("the angle of tilted heads is measured to half a pitch, that of straig
   c.groups.front().family = Family::tilted;
   CHECK(*find(checks_of(c), "tilt").acceptance == doctest::Approx(12700.0 / 360));
   CHECK(find(checks_of(c), "tilt").subject == "H-1");
+  CHECK(find(checks_of(c), "row_delays").code.empty());
+  c.groups.front().row_delays.resize(2);
+  CHECK(*find(checks_of(c), "row_delays").acceptance == doctest::Approx(12700.0 / 360));
+}
+
+TEST_CASE(
+    "where columns of tilted heads stand apart farther than their pitch the dot closes that") {
+  StationCase c;
+  c.job.solids = true;
+  c.groups.front().wider = micrometres(5);
+  const double pitch = 25400.0 / 360;
+  CHECK(*find(checks_of(c), "dot_diameter").acceptance ==
+        doctest::Approx(std::hypot(pitch + 5, pitch)));
+}
+
+TEST_CASE("the registration checked is the limit the budget is judged by") {
+  StationCase c;
+  fill_everything(c);
+  c.groups.front().resolution_along = dpi(720);
+  const Check check = find(checks_of(c), "registration");
+  CHECK(check.axis.empty());
+  CHECK(*check.acceptance == doctest::Approx(in_um(registration_limit(c.job, c.groups))));
+  CHECK(*check.acceptance == doctest::Approx(25400.0 / 360));
 }
 
 TEST_CASE("every check code is produced, in the order of the list") {
@@ -203,6 +231,9 @@ TEST_CASE("every check code is produced, in the order of the list") {
   }));
   c.job.solids = false;
   c.groups.front().family = Family::tilted;
+  c.groups.front().row_delays.resize(2);
+  for (const Check& check : checks_of(c)) seen.push_back(check);
+  c.groups.front().scan.emplace();
   for (const InkFamily family : {InkFamily::aqueous, InkFamily::solvent, InkFamily::oil}) {
     c.set_family(family);
     for (const Check& check : checks_of(c)) seen.push_back(check);

@@ -99,7 +99,7 @@ TEST_CASE("terms of dots and joints of one colour") {
       {"speed", shift_um(spec, "dot", true, "speed"), 0.5 * (arrive(5.7, 1) - on_time), 1e-9, air},
       {"levels, half of it", shift_um(spec, "dot", true, "levels"), 0.5 * (on_time - last) / 2,
        1e-9, air},
-      {"count", shift_um(spec, "dot", true, "count"), 5, 1e-12, method},
+      {"count, half of it", shift_um(spec, "dot", true, "count"), 2.5, 1e-12, method},
       {"gap", shift_um(spec, "joint", true, "gap"), 0.5 * (arrive(6, 1.05) - on_time), 1e-9, air},
       {"mount", shift_um(spec, "joint", true, "mount"), 10, 1e-12, method},
       {"wheel", shift_um(spec, "joint", true, "wheel"), step * 0.2, 1e-9, method},
@@ -230,20 +230,30 @@ TEST_CASE("jets that lie level: the small drop falls farther than the large one"
               1e-9, "g t^2 / 2"}});
 }
 
-TEST_CASE("a carriage that prints to and fro doubles what is late") {
+TEST_CASE("to and fro a drop's own deviation turns its sign and counts once, a shared gap twice") {
   Made made;
   made.request.line.mode = given(Mode::scanning);
   made.request.line.indexing = given(true);
   made.request.line.speed = given(metres_per_second(0.005));
-  made.request.line.throw_variation = given(Length{});
+  made.request.line.throw_variation = given(millimetres(0.005));
+  made.request.image.placement = given(micrometres(5000));
   const Specification spec = made.specify();
   REQUIRE(!spec.chosen.empty());
   const Group& g = spec.chosen.front();
   const double u = g.scan->carriage_speed.si();
-  check_all({{"speed", shift_um(spec, "dot", true, "speed"),
-              2 * u * g.flight->speed_delay.si() * 1e6, 1e-9, method},
-             {"feed", shift_um(spec, "joint", false, "wheel"), in_mm(g.scan->advance) * 0.2, 1e-9,
-              method}});
+  const double by_gap = u * g.flight->gap_delay.si() * 1e6;
+  check_all(
+      {{"speed", shift_um(spec, "dot", true, "speed"), u * g.flight->speed_delay.si() * 1e6, 1e-9,
+        "[C] a signed deviation about the lattice"},
+       {"speed at a joint", shift_um(spec, "joint", true, "speed"),
+        u * g.flight->speed_delay.si() * 1e6, 1e-9, "[C] a signed deviation"},
+       {"levels, half either way", shift_um(spec, "dot", true, "levels"),
+        u * g.flight->level_delay.si() * 1e6 / 2, 1e-9, "[C] timed to the middle each way"},
+       {"gap between strokes", shift_um(spec, "joint", true, "gap"), 2 * by_gap, 1e-9, method},
+       {"gap against the product", shift_um(spec, "image", true, "gap"), by_gap, 1e-9,
+        "[C] every stroke is off once"},
+       {"feed", shift_um(spec, "joint", false, "wheel"), in_mm(g.scan->advance) * 0.2, 1e-9,
+        method}});
 }
 
 TEST_CASE(
@@ -291,11 +301,15 @@ TEST_CASE(
   made.request.product.thickness_variation = given(millimetres(0.4));
   const Specification uneven = made.specify();
   REQUIRE(!uneven.chosen.empty());
-  CHECK(std::any_of(uneven.conditions.begin(), uneven.conditions.end(), [](const Notice& n) {
-    return n.code == "placement" && n.field == "product.thickness_variation";
-  }));
+  for (const char* code : {"placement", "throw_anew"}) {
+    CAPTURE(code);
+    CHECK(std::any_of(uneven.conditions.begin(), uneven.conditions.end(), [&](const Notice& n) {
+      return n.code == code && n.field == "product.thickness_variation";
+    }));
+  }
   made.request.product.thickness_variation.reset();
   CHECK_FALSE(has(made.specify(), "colour"));
+  CHECK_FALSE(says(made.specify().conditions, "throw_anew"));
 }
 
 TEST_CASE("a condition on joints names its group, and one on colours is of the whole station") {
@@ -319,8 +333,37 @@ TEST_CASE("a condition on joints names its group, and one on colours is of the w
     ++joints;
     const auto& group = std::get<std::string>(at("group")->value);
     CHECK((group == spec.chosen[0].name || group == spec.chosen[1].name));
+    CHECK((std::get<std::string>(at("axis")->value) == "motion" ||
+           std::get<std::string>(at("axis")->value) == "nozzle"));
   }
-  CHECK(joints == 1);
+  // Every budget of joints that fails, of whichever group and axis, is one condition.
+  const auto beyond = std::count_if(spec.placement.begin(), spec.placement.end(),
+                                    [](const auto& b) { return b.name == "joint" && !b.pass; });
+  CHECK(joints == beyond);
+  for (const Group& g : spec.chosen) {
+    CHECK(std::any_of(spec.placement.begin(), spec.placement.end(), [&](const Budget& b) {
+      return b.name == "joint" && b.group == g.name && !b.pass;
+    }));
+  }
+}
+
+TEST_CASE("joints of two groups that fail are both refused") {
+  Made made;
+  made.second_colour();
+  made.request.colours.back().kind = given(ColourKind::white);
+  made.request.line.mount_tolerance = given(micrometres(60));
+  made.request.image.registration = given(micrometres(500));
+  CHECK(made.specify().chosen.empty());
+  const Request loose = made.request;
+  const Job job = resolve(loose, made.catalogue, "2026-11-25");
+  made.request.line.mount_tolerance = given(micrometres(15));
+  const Specification stands = made.specify();
+  REQUIRE(stands.chosen.size() == 2);
+  std::vector<Finding> failures;
+  placement_gate(job, stands.chosen, failures, nullptr);
+  CHECK(std::count_if(failures.begin(), failures.end(), [](const Finding& f) {
+          return f.code == "placement" && f.subject == "joint";
+        }) == 2);
 }
 
 TEST_CASE("where nobody states a registration the question says by which it was judged") {

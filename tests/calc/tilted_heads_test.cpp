@@ -11,6 +11,7 @@
 #include "calc/compare.h"
 #include "calc/eye.h"
 #include "calc/judge.h"
+#include "calc/placement_terms.h"
 #include "calc/selection_parts.h"
 #include "calc/tilt.h"
 #include "support/catalogue_maker.h"
@@ -67,6 +68,26 @@ struct Bench {
   }
   bool stays_straight(bool scanning = false) { return all_tilted(scanning).empty(); }
 };
+
+/// The worst way [mm] along the motion between nozzles of neighbouring heads that print at one
+/// place of the line, each projected by itself.
+double apart_by_nozzles(const Group& g) {
+  std::vector<HeadPlace> heads = g.places;
+  std::sort(heads.begin(), heads.end(),
+            [](const HeadPlace& a, const HeadPlace& b) { return a.x < b.x; });
+  const double half = in_mm(static_cast<double>(g.nozzles) / g.native) / 2;
+  double worst = 0;
+  for (std::size_t i = 0; i + 1 < heads.size(); ++i) {
+    const double turn = heads[i].rotation_deg * pi / 180;
+    for (double u = -half; u <= half; u += 0.05) {
+      const double v = u - in_mm(heads[i + 1].x - heads[i].x) / std::cos(turn);
+      if (v < -half) continue;
+      const double way = in_mm(heads[i + 1].y - heads[i].y) + (v - u) * std::sin(turn);
+      worst = std::max(worst, std::abs(way));
+    }
+  }
+  return worst;
+}
 
 }  // namespace
 
@@ -173,7 +194,77 @@ TEST_CASE("the sense of the tilt follows the rows") {
     CHECK(g.tilt * sense < 0);
     CHECK(std::abs(g.tilt) == doctest::Approx(std::acos(0.6)));
     CHECK(g.uneven < micrometres(1e-6));
+    // 42.333 um x 0.8 of the offset less 31.75 um x 0.6 of the place, at 600 lines and 0.5 m/s.
+    REQUIRE(g.row_delays.size() == 3);
+    support::check_all({
+        {"behind the first [um]", in_um(g.row_delays[1].along), -sense * 44.45 / 3, 1e-9, triangle},
+        {"in lines", g.row_delays[1].lines, -sense * 0.35, 1e-9, triangle},
+        {"late [us]", g.row_delays[1].late.si() * 1e6, -sense * 44.45 / 3 / 0.5, 1e-9, triangle},
+        {"third row in lines", g.row_delays[2].lines, -sense * 0.7, 1e-9, triangle},
+        {"along one row [um]", in_um(g.slant), 426 * 127 * 0.8, 1e-9, triangle},
+    });
+    CHECK_FALSE(g.one_clock);
   }
+}
+
+TEST_CASE(
+    "nozzles that meet at a joint, along the motion: projected one by one, tilts of both senses") {
+  int checked = 0;
+  for (const double sense : {1.0, -1.0}) {
+    for (const double width : {40.0, 60.0, 180.0}) {
+      for (const double body : {40.0, 90.0}) {
+        Bench b;
+        b.mode().row_pitch = given(dpi(200));
+        b.mode().row_offsets = given(std::vector<double>{0, 1.0 / 3, 2.0 / 3});
+        b.mode().nozzles = given(1281);
+        const double third = sense * 25400.0 / 200 / 3 / (0.8 / 0.6);
+        b.mode().row_places =
+            given(std::vector<Length>{Length{}, micrometres(third), micrometres(2 * third)});
+        b.request.image.width = given(millimetres(width));
+        b.head().body_width = given(millimetres(90));
+        b.head().body_depth = given(millimetres(body));
+        const std::vector<Candidate> found = b.all_tilted();
+        if (found.empty()) continue;
+        Findings none;
+        const auto facts = facts_of(b.search, found.front().arrangement.shape, none);
+        const Group g =
+            to_group(b.search, b.search.groups.front(), *facts, found.front().arrangement, true);
+        if (g.heads_across < 2 || g.interleave * g.stack * g.film_heads > 1) continue;
+        CAPTURE(g.tilt);
+        CAPTURE(g.heads_across);
+        CAPTURE(g.rows_staggered);
+        CHECK(in_mm(joint_apart(g)) == doctest::Approx(apart_by_nozzles(g)).epsilon(1e-9));
+        ++checked;
+      }
+    }
+  }
+  CHECK(checked >= 6);
+}
+
+TEST_CASE("columns that stand farther apart than the pitch take lines that close their gap") {
+  Bench b;
+  b.request.substrate.dot_volume.reset();
+  b.request.substrate.dot_diameter = given(micrometres(50));  // 25.4 and 42.333 take 49.37
+  CHECK(in_dpi(b.one_tilted().resolution_along) == doctest::Approx(600));
+  const double row_pitch_um = 25400.0 / 150;
+  b.mode().row_places->value[1] = micrometres(0.099 * row_pitch_um / 4 / (0.8 / 0.6));
+  const double widest = 25.4 * 1.099;
+  bool finer = false;
+  for (const Candidate& c : b.all_tilted()) {
+    CHECK(in_um(c.group.wider) == doctest::Approx(widest - 25.4));
+    const double lines = 25400 / std::sqrt(2500 - widest * widest);
+    finer = finer || std::abs(in_dpi(c.group.resolution_along) / lines - 1) < 1e-9;
+    CHECK(in_dpi(c.group.resolution_along) > 600);  // where the gaps stay open
+  }
+  CHECK(finer);
+}
+
+TEST_CASE("idle nozzles of tilted heads are counted, overlap and lost corner with them") {
+  Bench b;
+  const Group g = b.one_tilted();
+  const double printing = std::floor(in_mm(b.search.width) / 0.0254 + 1e-6);
+  CHECK(g.idle_nozzle_share ==
+        doctest::Approx(1 - printing / (g.heads_across * 1280)).epsilon(identity));
 }
 
 TEST_CASE("what keeps a head straight") {

@@ -73,12 +73,12 @@ class Group:
             self.reasons.append(("feature", self.dots[0][0], job.feature))
         self.films = [channel["film"] or 0.0 for channel in group["channels"]]
 
-    def candidates(self, along_n, required):
+    def candidates(self, along_n, required, wider):
         """Resolutions along the motion: the required one, those that close solids with a drop, at
         the likely and at the widest dot, and those that reach a film."""
         most = max(2 * required, along_n)
         found = [required]
-        pitch = 1 / along_n
+        pitch = 1 / along_n + wider
         for likely, _, widest in self.dots if self.job.solids else ():
             for dot in (likely, widest):
                 if dot > pitch:
@@ -93,10 +93,10 @@ class Group:
                 kept.append(value)
         return kept
 
-    def levels(self, along_n, along_m, lines):
+    def levels(self, along_n, along_m, lines, wider):
         """(level of each channel, reasons, open): the least drop that closes solids, gives the
         levels and the film."""
-        diagonal = math.hypot(1 / along_n, 1 / along_m)
+        diagonal = math.hypot(1 / along_n + wider, 1 / along_m)
         last = len(self.mode["drops"])
         base, reasons, is_open = 1, [], False
         if self.job.solids:
@@ -125,23 +125,24 @@ class Group:
     def lattices(self, along_n, required, axes, reasons, angle=0.0):
         """Every lattice and drop at that nozzle resolution; axes = which of (nozzle, motion) is
         across the line."""
-        resolutions = self.candidates(along_n, required)
+        wider = tilt.wider(self.mode, self.native, angle)
+        resolutions = self.candidates(along_n, required, wider)
         if angle:
             resolutions = tilt.printable(self.head, self.native, angle, resolutions,
                                          max(2 * required, along_n))
         for along_m in resolutions:
             codes = self.bar_code((along_n, along_m) if axes == 0 else (along_m, along_n))
-            for lines, (levels, more, is_open) in self.in_line(along_n, along_m):
+            for lines, (levels, more, is_open) in self.in_line(along_n, along_m, wider):
                 yield {"group": self, "along_n": along_n, "along_m": along_m, "lines": lines,
                        "levels": levels,
                        "open": is_open, "reasons": self.reasons + reasons + more + codes}
 
-    def in_line(self, along_n, along_m):
+    def in_line(self, along_n, along_m, wider):
         """(heads in line, drops) that reach the film, each with the least drops that do; six where
         nothing does."""
         tried, found = {}, []
         for lines in range(1, LINES + 1):
-            tried[lines] = self.levels(along_n, along_m, lines)
+            tried[lines] = self.levels(along_n, along_m, lines, wider)
             missed = any(code == "film" for code, _, _ in tried[lines][1])
             if not missed and not any(tried[n][0] == tried[lines][0] for n in found):
                 found.append(lines)
@@ -232,7 +233,17 @@ def stacked(job, head, item, k, across_n):
                       allowed=allowed, use=column / stack / allowed, per_nozzle=column / stack,
                       limit=stack * allowed / item["along_m"],
                       pace=stack * allowed / item["along_m"],
-                      idle=1 - job.width / (heads * step + swath - step)))
+                      idle=idle(job, item, k, across_n)))
+
+
+def idle(job, item, k, across_n):
+    """Share of nozzles that print nothing: of straight heads over what their swaths make, of tilted
+    ones counted nozzle by nozzle."""
+    heads, swath, step, _ = across_n
+    if not item["tilt"]:
+        return 1 - job.width / (heads * step + swath - step)
+    printing = math.floor(job.width * item["along_n"] / k + 1e-6)
+    return 1 - printing / (heads * nozzles(item["group"].mode))
 
 
 def in_band(job, along_m, stack, band):

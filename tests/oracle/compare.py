@@ -5,6 +5,7 @@ import math
 
 from ink import cover
 from quantity import INCH
+from tilt import wider
 
 
 def close(a, b, relative=1e-9):
@@ -128,10 +129,9 @@ class Comparison:
                         base.mode["drops"][level - 1] * 1e15)
             self.number("dot.dot_diameter", dot["dot_diameter_um"], likely * 1e6)
             self.number("dot.laydown", dot["laydown_ml_per_m2"], laydown * 1e6)
-            if not close(dot["cover_fraction"], cover(likely, 1 / item["along_n"], 1 / along),
-                         1e-8):
-                self.differ("dot.cover", dot["cover_fraction"],
-                            cover(likely, 1 / item["along_n"], 1 / along))
+            columns = 1 / item["along_n"] + wider(base.mode, base.native, item.get("tilt", 0.0))
+            if not close(dot["cover_fraction"], cover(likely, columns, 1 / along), 1e-8):
+                self.differ("dot.cover", dot["cover_fraction"], cover(likely, columns, 1 / along))
         if item["scan"]:
             scan = group["scan"]
             for key, value in (("interlace_steps", item["steps"]),

@@ -31,14 +31,25 @@ def may(job, head, mode):
     return int(mode.get("colours", 1)) == 1 or "field_depth" in head
 
 
+def gaps(mode, angle):
+    """Gaps [m] between neighbouring nozzles projected across the motion, over the pitch of a
+    row."""
+    period = math.cos(angle) / mode["row_pitch"]
+    seen = sorted((x * math.cos(angle) - y * math.sin(angle)) % period for x, y in rows_of(mode))
+    return [b - a for a, b in zip(seen, seen[1:] + [seen[0] + period])]
+
+
 def evenly(mode, native, angle):
     """Whether nozzles projected across the motion stand equally spaced within a tenth of the
     pitch."""
-    period = math.cos(angle) / mode["row_pitch"]
-    seen = sorted((x * math.cos(angle) - y * math.sin(angle)) % period for x, y in rows_of(mode))
     pitch = math.cos(angle) / native
-    gaps = [b - a for a, b in zip(seen, seen[1:] + [seen[0] + period])]
-    return all(not above(abs(gap - pitch), UNEVEN * pitch) for gap in gaps)
+    return all(not above(abs(gap - pitch), UNEVEN * pitch) for gap in gaps(mode, angle))
+
+
+def wider(mode, native, angle):
+    """By how much [m] the widest gap exceeds the pitch: so far apart columns may stand that solids
+    must close; 0 for heads that stand straight."""
+    return max(0.0, max(gaps(mode, angle)) - math.cos(angle) / native) if angle else 0.0
 
 
 def sense(mode, native, angle):

@@ -157,7 +157,8 @@ bool may_lack_unit(const RecordedStep& step) {
                                           "z",
                                           "z_sheared",
                                           "splash",
-                                          "flow_index"};
+                                          "flow_index",
+                                          "lines"};
   const std::string last = step.id.substr(step.id.rfind('.') + 1);
   return bare.count(last) == 1 || step.id.starts_with("station.boards.");
 }
@@ -220,6 +221,11 @@ std::vector<Path> paths() {
       {"-ink.black.density\n-ink.cyan.density\n", "g1.small.tau", "rho"},
       {tilted, "g1.tilt_widest", "max(u_1+100-u_2,u_2-u_1)*254/R_row*cos(t*pi/180)"},
       {tilted, "g1.tilt", "acos(k*R_0/R_q)"},
+      {tilted, "g1.widest_n", "p_n+max(0,x_w-k*p_n)"},
+      {tilted, "g1.row2.along", "(y-y_1)*cos(t*pi/180)"},
+      {tilted + "image.width = 160 mm\n", "g1.joint_apart", "l"},
+      {two_lattices, "placement.colours_apart", "L_2*n_2-L_2"},
+      {"image.placement = 5 mm\n", "placement.reach", "s+L_1*n_1"},
       {tilted, "g1.tilt_tolerance", "dx/(1000*S_0*sin(abs(t)*pi/180))"},
       {tilted, "g1.dot.nozzle.tilt", "max(x_w-p,p-x_n)"},
       {tilted_by_lines, "g1.tilt", "asin(j*R_0/R_m)"},

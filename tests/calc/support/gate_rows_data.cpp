@@ -282,6 +282,16 @@ const std::vector<CodeRow>& conditions() {
          turn_body(r, 200);
          r.image.length.reset();
        }},
+      {"throw_anew",
+       [](Request& r, Catalogue& c) {
+         // To and fro over 0.4 mm: a lag that no tolerance assumed makes up for.
+         c.heads.front().drop_speed = given(metres_per_second(6));
+         r.product.thickness_variation = given(millimetres(0.4));
+         r.line.throw_variation.reset();
+         r.line.mode = given(Mode::scanning);
+         r.line.indexing = given(true);
+         r.line.speed = given(metres_per_second(0.005));
+       }},
       {"assumption_edge",
        [](Request& r, Catalogue&) {
          r.line.throw_variation.reset();
