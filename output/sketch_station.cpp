@@ -21,17 +21,27 @@ constexpr double box_gap = 3;
 constexpr double carriage_room = 9;  ///< behind the carriage, for its arrow
 constexpr double rim = 1.2;          ///< of the carriage around its heads
 constexpr double lamp_depth = 2;     ///< of the lamps of a carriage, on either side of its heads
+constexpr double lamp_gap = 0.4;
+constexpr double least_label = 2.4;   ///< height that a group's name on the carriage takes
+constexpr double label_share = 0.45;  ///< of a carriage's width, left to the names of its groups
 constexpr const char* stage_fill = "F2F2F2";
 constexpr std::size_t most_bars = 12;    ///< rows drawn one by one; more are only counted
 constexpr double character_width = 1.5;  ///< of a bold title, at most [mm]
+
+/// The rows of a group on a carriage, one behind the other along its stroke.
+struct Stripe {
+  std::string name, note;
+  std::size_t rows = 1;
+  std::string fill;
+};
 
 /// One box of the strip: a name and, for heads, how many rows of them.
 struct Block {
   std::string title, note;
   std::size_t rows = 0;
   std::string fill;
-  bool on_carriage = false;
-  bool between_lamps = false;  ///< of the carriage
+  std::vector<Stripe> stripes = {};  ///< of a carriage
+  bool between_lamps = false;        ///< of a carriage
 };
 
 std::size_t rows_of(const calc::Group& group) {
@@ -83,16 +93,33 @@ bool lamps_ride(const Context& c) {
                      [](const calc::Stage& stage) { return stage.lamps_lit.has_value(); });
 }
 
-std::vector<Block> blocks(const Context& c) {
-  std::vector<Block> list;
-  list.push_back({c.words("strip.signal"), "", 0, "FFFFFF"});
+/// The carriage as one box: what it bears stands along the stroke, square to the feed.
+Block carriage_block(const Context& c) {
+  Block block{c.words("strip.carriage"), "", 0, "FFFFFF"};
+  block.between_lamps = lamps_ride(c);
   std::size_t index = 0;
   for (const calc::Group& group : c.spec.chosen) {
     const std::size_t rows = rows_of(group);
     const bool alone = group.channels.size() == 1;
+    block.rows += rows;
+    block.stripes.push_back({c.group_name(group.name), heads_note(c, group, rows), rows,
+                             fill_of(c, alone ? group.channels.front() : std::string(), index)});
+    ++index;
+  }
+  return block;
+}
+
+std::vector<Block> blocks(const Context& c) {
+  std::vector<Block> list;
+  list.push_back({c.words("strip.signal"), "", 0, "FFFFFF"});
+  if (c.spec.chosen.front().scan) list.push_back(carriage_block(c));
+  std::size_t index = 0;
+  for (const calc::Group& group : c.spec.chosen) {
+    if (group.scan) continue;
+    const std::size_t rows = rows_of(group);
+    const bool alone = group.channels.size() == 1;
     list.push_back({c.group_name(group.name), heads_note(c, group, rows), rows,
-                    fill_of(c, alone ? group.channels.front() : std::string(), index),
-                    group.scan.has_value(), lamps_ride(c)});
+                    fill_of(c, alone ? group.channels.front() : std::string(), index)});
     ++index;
     add_pinning(c, group, list);
   }
@@ -111,7 +138,7 @@ std::vector<Block> blocks(const Context& c) {
 /// One bar a row of heads.
 void draw_bars(const Context& c, Sketch& sketch, const Block& block, double x, double width) {
   if (block.rows > most_bars) return;
-  const double edge = block.between_lamps ? lamp_depth + 1 : 2;
+  const double edge = 2;
   const double step = width / (static_cast<double>(block.rows) + 1);
   for (std::size_t i = 0; i < block.rows; ++i) {
     sketch.rect({x + step * static_cast<double>(i + 1) - step * 0.3, box_top + edge}, step * 0.6,
@@ -120,11 +147,34 @@ void draw_bars(const Context& c, Sketch& sketch, const Block& block, double x, d
   }
 }
 
+/// The groups of a carriage, each with its rows of nozzles along the feed and its name beside them.
+void draw_stripes(const Context& c, Sketch& sketch, const Block& block, double x, double width) {
+  if (block.stripes.empty()) return;
+  const double edge = block.between_lamps ? lamp_depth + lamp_gap : lamp_gap;
+  const double step = (box_height - 2 * edge) / static_cast<double>(block.rows);
+  const double length = width * (1 - label_share);
+  double y = box_top + edge;
+  for (const Stripe& stripe : block.stripes) {
+    for (std::size_t i = 0; i < stripe.rows; ++i) {
+      const double top = y + step * (static_cast<double>(i) + 0.15);
+      sketch.rect({x + 2, top}, length - 4, step * 0.7,
+                  {c.templates.setting("drawing.outline"), 0.3, ""}, stripe.fill);
+    }
+    const double height = step * static_cast<double>(stripe.rows);
+    if (height >= least_label) {
+      sketch.label({x + length, y + height / 2 + 0.8}, "start", 6,
+                   escaped(stripe.name) + ": " + stripe.note);
+    }
+    y += height;
+  }
+}
+
 void draw_block(const Context& c, Sketch& sketch, const Block& block, double x, double width) {
   const bool heads = block.rows > 0;
   sketch.rect({x, box_top}, width, box_height, {c.templates.setting("drawing.outline"), 0.5, ""},
               heads ? std::string_view("FFFFFF") : std::string_view(block.fill));
-  draw_bars(c, sketch, block, x, width);
+  if (block.stripes.empty()) draw_bars(c, sketch, block, x, width);
+  draw_stripes(c, sketch, block, x, width);
   for (const double y : {box_top, box_top + box_height - lamp_depth}) {
     if (!block.between_lamps) break;
     sketch.rect({x, y}, width, lamp_depth, {c.templates.setting("drawing.outline"), 0.3, ""},
@@ -177,7 +227,7 @@ std::string travel_text(const Context& c) {
 std::string sketch_station(const Context& c) {
   const std::vector<Block> list = blocks(c);
   const bool scanning =
-      std::any_of(list.begin(), list.end(), [](const Block& block) { return block.on_carriage; });
+      std::any_of(list.begin(), list.end(), [](const Block& b) { return !b.stripes.empty(); });
   const auto count = static_cast<double>(list.size());
   const double room = paper_width - box_gap * (count - 1) - (scanning ? carriage_room + rim : 0);
   const double width = room / count;
@@ -187,11 +237,11 @@ std::string sketch_station(const Context& c) {
   double right = 0;
   for (std::size_t i = 0; i < list.size(); ++i) {
     draw_block(c, sketch, list[i], x, width);
-    if (list[i].on_carriage) {
-      left = std::min(left, x);
+    const bool leaves = !list[i].stripes.empty();
+    if (leaves) {
+      left = x;
       right = x + width;
     }
-    const bool leaves = list[i].on_carriage && (i + 1 == list.size() || !list[i + 1].on_carriage);
     x += width + box_gap + (leaves ? carriage_room + rim : 0);
   }
   if (scanning) draw_carriage(c, sketch, left, right);
