@@ -162,6 +162,7 @@ struct Rider {
   Length advance;                           ///< J rows of the finished lattice
   Length depth;                             ///< of its rows of heads
   const Value<Frequency>* avoid = nullptr;  ///< its head's bad band
+  Length along = {};                        ///< its heads end to end with their bodies
 };
 
 /// A carriage stays this share below the lower end of a bad band of frequencies.

@@ -9,6 +9,7 @@
 #include "calc/frequency.h"
 #include "calc/lattice.h"
 #include "calc/placement.h"
+#include "calc/scan.h"
 #include "calc/tilt.h"
 
 namespace calc {
@@ -180,13 +181,21 @@ void fill_counts(const Arrangement& a, Group& g) {
   g.film_heads = a.shape.film_heads;
   g.positions = a.positions;
   g.rows_staggered = a.rows;
-  g.scan = a.scan;
   g.round = a.round;
   g.heads_total = a.heads;
   g.joints = a.joints;
   g.idle_nozzle_share = a.idle;
   g.footprint = a.footprint;
   if (a.flight != nullptr) g.flight = *a.flight;
+}
+
+/// The nozzles beyond a shared carriage's advance rest.
+void fill_scan(const Arrangement& a, Group& g) {
+  g.scan = a.scan;
+  if (!a.scan) return;
+  const int printing =
+      printing_nozzles(a.scan->advance, g.resolution_along, a.scan->quality_passes);
+  g.idle_nozzle_share = 1 - printing / (static_cast<double>(g.nozzles) * a.scan->heads_per_colour);
 }
 
 void fill_rates(const Arrangement& a, Group& g) {
@@ -202,7 +211,7 @@ void fill_rates(const Arrangement& a, Group& g) {
 }  // namespace
 
 void refresh(const Arrangement& a, Group& group) {
-  group.scan = a.scan;
+  fill_scan(a, group);
   fill_rates(a, group);
 }
 
@@ -215,6 +224,7 @@ Group to_group(const Search& search, const GroupNeed& need, const ModeFacts& fac
   g.family = family_of(*facts.head, a);
   fill_lattice(facts, a, g);
   fill_counts(a, g);
+  fill_scan(a, g);
   fill_rates(a, g);
   fill_tolerance(*search.job, g);
   for (const InkNeed& ink : need.inks) {

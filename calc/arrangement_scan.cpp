@@ -85,6 +85,7 @@ std::optional<Carriage> carriage_of(const Search& s, const std::vector<Rider>& r
   c.scan.advance = *advance;
   c.scan.quality_passes = passes_of(p);
   c.scan.interlace_steps = riders.front().steps;
+  c.scan.passes = most_steps(riders) * c.scan.quality_passes;
   Length rows;
   for (const Rider& r : riders) rows += r.depth;
   for (const Speed speed : speeds) {
@@ -116,6 +117,8 @@ std::optional<Rider> rider_of(const Search& s, const ModeFacts& f, const Arrange
   r.rows = *rows;
   r.advance = advance_length(*rows, r.steps, f.native);
   r.depth = depth_of(s, f, a, rows_of(s, f, heads));
+  r.along = (heads - 1) * f.head_pitch;
+  r.along += f.head->body_width ? f.head->body_width->value : f.swath;
   if (f.head->avoid) r.avoid = &*f.head->avoid;
   return r;
 }
@@ -125,6 +128,7 @@ void take(const Search& s, const Carriage& c, const Rider& r, int heads, Arrange
   a.scan->heads_per_colour = heads;
   a.scan->interlace_steps = r.steps;
   a.scan->advance_nozzles = r.rows;
+  a.scan->heads_along = r.along;
   a.column = column_frequency(c.scan.carriage_speed, r.motion_axis);
   a.per_nozzle = a.column;
   a.speed_limit = c.feed;
@@ -192,7 +196,8 @@ Rider rider_from(const Search& s, const Arrangement& a) {
           a.scan->advance_nozzles,
           a.scan->advance,
           a.footprint,
-          head.avoid ? &*head.avoid : nullptr};
+          head.avoid ? &*head.avoid : nullptr,
+          a.scan->heads_along};
 }
 
 }  // namespace

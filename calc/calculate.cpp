@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "calc/calculate_inputs.h"
+#include "calc/carriage_pace.h"
 #include "calc/chance.h"
 #include "calc/checks.h"
 #include "calc/edges.h"
@@ -101,17 +102,32 @@ void mark_front(Specification& spec) {
   for (std::size_t i = 1; i < front.size(); ++i) spec.alternatives[i - 1].on_front = front[i] != 0;
 }
 
+/// A carriage that outruns its line may place its dots worse than the line asks for.
+void warn_of_pace(Specification& spec) {
+  if (!spec.carriage_pace) return;
+  const PaceGain gain = pace_gain(spec.placement, *spec.carriage_pace);
+  if (gain.held == 0) return;
+  spec.warnings.push_back({"carriage_pace",
+                           {{"speed", spec.carriage_pace->speed.si(), "m/s"},
+                            {"beyond", static_cast<double>(gain.beyond), ""},
+                            {"held", static_cast<double>(gain.held), ""}},
+                           "line.throughput",
+                           {}});
+}
+
 void add_chosen(const Job& job, const Catalogue& catalogue, const Selection& selection,
                 Specification& spec) {
   spec.chosen = selection.chosen;
   spec.heads_total = heads_of(spec.chosen);
   spec.inks = inks_in_heads(job, catalogue, spec.chosen);
   spec.placement = placement_budgets(job, spec.chosen, Assumed::likely);
+  spec.carriage_pace = carriage_pace(job, catalogue, spec.chosen);
   spec.station = size_station(job, catalogue, spec.chosen);
   spec.flexibility = flexibility(job, catalogue, spec.chosen);
   spec.single_source_share = single_source_share(catalogue, *spec.station);
   spec.tests = checks(job, catalogue, spec.chosen, *spec.station);
   append(spec.station->warnings, spec.warnings);
+  warn_of_pace(spec);
   append_new(selection.assumptions, spec.assumptions);
   append_new(station_assumptions(job, catalogue, spec.chosen, *spec.station), spec.assumptions);
   for (const std::vector<Group>& groups : selection.alternatives) {

@@ -109,6 +109,7 @@ struct Supply : Row {
   Given<VolumeFlow> pump;  ///< ink and recirculation together
   Given<int> heads;
   Given<Volume> container;
+  Given<bool> stirs;  ///< keeps ink that settles moving in its container
 };
 struct Lamp : Row {
   Given<Length> wavelength;

@@ -31,8 +31,12 @@ Speed cure_speed_limit(int rows, const LampWindow& lamp, Dose dose) {
   return rows * (effective(lamp) * lamp.along / dose);
 }
 
-Dose carriage_dose(const LampWindow& lamp, Speed carriage, Length advance, int lamps_lit) {
-  return lamps_lit * (lamp.across / advance) * row_dose(lamp, carriage);
+double carriage_strokes(Length window, Length advance, int passes, int lamps_lit) {
+  return std::max(0.0, floor_tolerant(lamps_lit * (window / advance)) - passes + 1);
+}
+
+double carriage_lit(Length window, Length advance, int passes, double strokes) {
+  return std::max(1.0, ceil_tolerant((passes + strokes - 1) * (advance / window)));
 }
 
 Power optical_power(const LampWindow& lamp) {

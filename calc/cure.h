@@ -31,9 +31,16 @@ int lamp_count(int rows, Length width, Length across);
 /// Greatest speed [m/s] at which rows give a dose: rows k E ageing w / dose. dose > 0.
 Speed cure_speed_limit(int rows, const LampWindow& lamp, Dose dose);
 
-/// Dose [J/m2] under a carriage: k E ageing w/v (window along the feed / advance) lamps lit.
-/// `along` of the lamp is along the motion, `across` along the feed.
-Dose carriage_dose(const LampWindow& lamp, Speed carriage, Length advance, int lamps_lit);
+/// Whole strokes of a carriage [1] that light ink after it landed, its own among them, of lamps lit
+/// side by side along the feed: their windows, w each, begin where the swath begins and reach
+/// beyond it where the product leaves. Ink of the last of `passes` strokes over a point, at the
+/// swath's end, has passed passes x A of them: floor((n w - passes A)/A) + 1, at least 0.
+/// advance > 0, passes >= 1. Source: geometry.
+double carriage_strokes(Length window, Length advance, int passes, int lamps_lit);
+
+/// Lamps lit side by side [1] that such ink gets so many whole strokes:
+/// ceil((passes + strokes - 1) A / w), at least 1. window > 0.
+double carriage_lit(Length window, Length advance, int passes, double strokes);
 
 /// Optical power [W] at the window: mean irradiance times its area, new lamp.
 Power optical_power(const LampWindow& lamp);

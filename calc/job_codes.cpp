@@ -6,12 +6,12 @@
 namespace calc {
 namespace {
 
-constexpr std::array<std::string_view, 19> warnings{
+constexpr std::array<std::string_view, 20> warnings{
     "explicit_below_derived", "finer_than_eye",  "finer_than_dot", "line_deviation",
     "angle_capped",           "overspray",       "particle_size",  "slope",
     "speed_below_throughput", "symbol_too_wide", "closed_gap",     "throughput_below_speed",
     "jetting_windows",        "slow_ejection",   "splash",         "settles_by_figures",
-    "impact_speed",           "web_air_drag",    "stroke_hue"};
+    "impact_speed",           "web_air_drag",    "stroke_hue",     "carriage_pace"};
 
 constexpr std::array<std::string_view, 54> questions{"q_width",
                                                      "q_speed",

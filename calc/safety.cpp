@@ -5,6 +5,7 @@
 #include "calc/blend.h"
 #include "calc/codes.h"
 #include "calc/safety_parts.h"
+#include "calc/station_load.h"
 
 namespace calc {
 namespace {
@@ -113,9 +114,11 @@ double ml_per_hour(const SafetyCase& c, InkFamily family) {
 double peak_ml_per_hour(const SafetyCase& c, InkFamily family) {
   VolumeFlow sum;
   if (c.station == nullptr) return 0;
+  const double held = process_share(c.job, channel_loads(c.job, c.groups));
   for (const ChannelFeed& feed : c.station->feeds) {
     for (const Channel& channel : c.job.channels) {
-      if (channel.name == feed.channel && channel.family == family) sum += feed.peak;
+      if (channel.name != feed.channel || channel.family != family) continue;
+      sum += feed.peak * (channel.kind == ColourKind::process ? held : 1);
     }
   }
   return sum.si() * 3600e6;

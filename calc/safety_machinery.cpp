@@ -81,7 +81,7 @@ Notice lockout(const Job& job, double electrical) {
 void station_notes(const Job& job, const Station& station, std::vector<Notice>& to) {
   double electrical = 0;
   for (const Stage& stage : station.stages) {
-    electrical += stage.electrical_kw.value_or(0);
+    electrical += stage.running_kw.value_or(stage.electrical_kw.value_or(0));
     if (stage.kind != "drying") continue;
     Notice dryer{"hot_dryer",
                  {number("heat", stage.electrical_kw.value_or(0), "kW")},

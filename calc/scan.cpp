@@ -1,6 +1,7 @@
 #include "calc/scan.h"
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 
 #include "calc/compare.h"
@@ -26,6 +27,10 @@ Length advance_length(int advance_rows, int interlace_steps, Resolution native) 
   return static_cast<double>(advance_rows) / (interlace_steps * native);
 }
 
+int printing_nozzles(Length advance, Resolution nozzle_axis, int quality_passes) {
+  return static_cast<int>(std::lround(advance * nozzle_axis)) * quality_passes;
+}
+
 Speed carriage_speed(Frequency usable, Resolution motion_axis, int quality_passes,
                      bool alternating_mask, std::optional<Speed> limit) {
   const Speed by_frequency = (alternating_mask ? quality_passes : 1) * usable / motion_axis;
@@ -41,6 +46,14 @@ Time stroke_time(Length width, Length array, Speed speed, Acceleration accelerat
                  Time step) {
   const Time turn = 2 * (speed / acceleration) + dwell;
   return (width + array) / speed + std::max(turn, step);
+}
+
+std::optional<Speed> speed_for_stroke(Length way, Time stroke, Acceleration acceleration,
+                                      Time dwell) {
+  const double left = (stroke - dwell).si();
+  const double root = left * left - 8 * way.si() / acceleration.si();
+  if (left <= 0 || root < 0) return std::nullopt;
+  return Speed::from_si(acceleration.si() / 4 * (left - std::sqrt(root)));
 }
 
 Length overtravel(Speed speed, Acceleration acceleration) {

@@ -24,6 +24,10 @@ std::optional<int> advance_rows(int nozzles, int interlace_steps, int quality_pa
 /// Advance [m]: J / (s native).
 Length advance_length(int advance_rows, int interlace_steps, Resolution native);
 
+/// Nozzles of a colour that print [1], heads end to end: J N_q, J the advance in rows of the
+/// finished lattice. The others of the line rest.
+int printing_nozzles(Length advance, Resolution nozzle_axis, int quality_passes);
+
 /// Carriage speed [m/s]: usable frequency / R_m, times N_q only with a column-alternating mask,
 /// and not above the carriage's own limit.
 Speed carriage_speed(Frequency usable, Resolution motion_axis, int quality_passes,
@@ -35,6 +39,11 @@ int strokes(Length image_length, Length advance, int interlace_steps, int qualit
 /// Time of a stroke [s]: (W + array)/v + max(2 v/a + dwell, step). speed, acceleration > 0.
 Time stroke_time(Length width, Length array, Speed speed, Acceleration acceleration, Time dwell,
                  Time step);
+
+/// The carriage speed [m/s] at which a stroke takes just so long: the lesser root of
+/// (W + array)/v + 2 v/a + dwell = stroke. None where no speed is so quick.
+std::optional<Speed> speed_for_stroke(Length way, Time stroke, Acceleration acceleration,
+                                      Time dwell);
 
 /// Overtravel on each side [m] to come to a stop: v^2 / (2 a).
 Length overtravel(Speed speed, Acceleration acceleration);

@@ -82,7 +82,8 @@ bool is_colour(const Job& job, const std::string& name) {
 }
 
 /// A carriage that prints both ways lays white, primer and varnish under the colours on one stroke
-/// and over them on the next, where they stand beside the colours.
+/// and over them on the next, where they stand beside the colours. Where several strokes lay down a
+/// point it does so whichever way it goes: what lands later lands on the strokes before.
 void stroke_order_condition(const Job& job, const std::vector<Group>& groups,
                             std::vector<Finding>& all) {
   const auto has_colour = [&](const Group& g) { return is_colour(job, g.channels.front()); };

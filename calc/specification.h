@@ -143,6 +143,13 @@ struct Check {
   std::string axis = {};  ///< "across", "along" or "both" where it is of an axis, else empty
 };
 
+/// A scanning carriage at the speed that just serves the line, below the one it runs at.
+struct CarriagePace {
+  Speed speed;
+  Time stroke_time;
+  std::vector<Budget> placement;  ///< as Specification::placement, at this speed
+};
+
 struct Specification {
   std::string id, revision, date, title, language, catalogue_date;
   Verdict verdict = Verdict::incomplete;
@@ -154,6 +161,7 @@ struct Specification {
   std::vector<InkInHead> inks;  ///< one a channel of the chosen groups
   std::optional<Station> station;
   std::vector<Budget> placement;  ///< of dots, joints, colours and image; empty without flights
+  std::optional<CarriagePace> carriage_pace;
   std::vector<Flexibility> flexibility;       ///< one a group of the chosen arrangement
   std::optional<double> single_source_share;  ///< of the priced capital
   std::vector<Alternative> alternatives;

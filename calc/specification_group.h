@@ -26,7 +26,9 @@ struct BarcodeFit {
 struct Scan {
   int heads_per_colour = 0, interlace_steps = 0, quality_passes = 0, advance_nozzles = 0;
   double strokes = 0;  ///< whole, for the image length
+  int passes = 1;      ///< strokes that lay down a point, of the group with the most: s N_q
   Length advance, machine_width, array_length;
+  Length heads_along;  ///< the group's heads of a colour with their bodies, along the feed
   Speed carriage_speed;
   Time stroke_time;
   AreaRate throughput;

@@ -130,8 +130,11 @@ struct Stage {
   std::optional<double> electrical_kw, water_kg_per_h, heat_kw, length_m;
   std::optional<double> dose_given_mj_per_cm2{};   ///< by the lamps chosen, at the highest speed
   std::optional<double> dose_stroke_mj_per_cm2{};  ///< on a carriage: of one lamp in one stroke
-  std::optional<double> strokes_over_point{};  ///< on a carriage: window along the feed / advance
+  std::optional<double> strokes_over_point{};  ///< on a carriage: whole, that light the last ink
+  std::optional<double> strokes_after{};       ///< on a carriage: after the last that prints
+  std::optional<double> time_after_s{};        ///< of these; not in the throughput
   std::optional<int> lamps_lit{};              ///< on a carriage, of `units`
+  std::optional<double> running_kw{};  ///< on a carriage: of the lamps lit; electrical_kw all
   std::optional<double> installed_length_m{};  ///< of the dryer units in line, at least length_m
   std::optional<double> web_degc{};            ///< hottest web, at the least speed
   std::optional<double> cooling_m3_per_h{};    ///< air that carries the lamps' heat off

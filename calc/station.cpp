@@ -131,6 +131,36 @@ void warn_of_pumps(const Sizing& sizing, Station& station) {
   }
 }
 
+/// Ink that settles in a supply of which no stirrer is known, or in one that its head does not
+/// name.
+void warn_of_settling(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
+                      const Sizing& sizing, Station& station) {
+  std::set<std::pair<const Ink*, const Supply*>> seen;
+  for (std::size_t i = 0; i < sizing.loads.size(); ++i) {
+    const ChannelLoad& load = sizing.loads[i];
+    if (sizing.supplies[i].supply == nullptr || !must_be_stirred(job, load)) continue;
+    const Supply& supply = *sizing.supplies[i].supply->item;
+    const Ink* const ink = job.channels[load.channel].ink;
+    const auto index = book.find_head(groups[load.group].head);
+    const Head* const head = index ? book.head(*index).item : nullptr;
+    const bool other = head != nullptr && head->supply && head->supply->value != supply.name;
+    if ((stirs(supply) && !other) || !seen.insert({ink, &supply}).second) continue;
+    const std::string row = "supply." + supply.name;
+    Notice notice{"supply_unstirred",
+                  {{"ink", ink->name, ""}, {"row", row, ""}},
+                  row + ".stirs",
+                  {supply.where}};
+    if (stirs(supply)) {
+      notice.code = "supply_not_named";
+      notice.args.push_back({"head", head->name, ""});
+      notice.args.push_back({"named", head->supply->value, ""});
+      notice.where = {head->supply->origin};
+      notice.field = "head." + head->name + ".supply";
+    }
+    station.warnings.push_back(std::move(notice));
+  }
+}
+
 void add_spares(const PriceBook& book, const Sizing& sizing, Station& station) {
   for (const SpareHeads& spare : sizing.spares) {
     const Head& head = *book.head(spare.head).item;
@@ -167,6 +197,7 @@ Station size_station(const Job& job, const Catalogue& catalogue, const std::vect
   warn_of_inks(job, sizing, station);
   warn_of_stages(job, sizing, station);
   warn_of_pumps(sizing, station);
+  warn_of_settling(job, book, groups, sizing, station);
   add_spares(book, sizing, station);
   return station;
 }

@@ -127,6 +127,8 @@ constexpr std::array warnings{
     std::string_view("cure_unsized"),              // none: dose or lamp lacking, lamps on request
     std::string_view("pinning_unsized"),           // none: no lamp that can be dimmed
     std::string_view("pump_unknown"),              // row, flow [mL/min] of a channel
+    std::string_view("supply_unstirred"),          // ink, row
+    std::string_view("supply_not_named"),          // ink, row, head, named
 };
 
 }  // namespace

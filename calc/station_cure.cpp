@@ -36,6 +36,7 @@ struct LampSearch {
   std::optional<std::size_t> head;  ///< of the first group, for which an exhaust would be chosen
   bool exhausted = false;           ///< an ink asks for exhaust anyway
   const Scan* scan = nullptr;
+  int passes() const { return scan == nullptr ? 1 : scan->passes; }
 };
 
 LampSearch search_of(const Job& job, const PriceBook& book, const std::vector<Group>& groups) {
@@ -54,24 +55,23 @@ bool usable(const Lamp& lamp) {
 
 bool is_arc(const Lamp& lamp) { return lamp.mercury && lamp.mercury->value; }
 
-/// Dose of one row, or of one lamp lit on a carriage.
-Dose one_dose(const LampSearch& s, const LampWindow& window, Speed speed) {
-  return s.scan != nullptr ? carriage_dose(window, s.scan->carriage_speed, s.scan->advance, 1)
-                           : row_dose(window, speed);
+/// Lamps lit side by side of a carriage for a dose: as many as light the last ink of a point for
+/// all the strokes that the dose takes. None where a lamp is too weak to be an answer.
+std::optional<LampFit> fit_carriage(const LampSearch& s, const LampWindow& window, Dose dose) {
+  const double one = dose / row_dose(window, s.scan->carriage_speed);
+  const double strokes = std::max(1.0, ceil_tolerant(one));
+  const double lit = carriage_lit(window.across, s.scan->advance, s.passes(), strokes);
+  if (!(lit <= most_rows)) return std::nullopt;
+  const int count = static_cast<int>(lit);
+  return LampFit{count, carriage_sides * count, count};
 }
 
 /// Rows and lamps for a dose; none where a lamp is too weak to be an answer.
 std::optional<LampFit> fit_lamp(const LampSearch& s, const Lamp& lamp, const LampDemand& demand) {
   const LampWindow window = window_of(s.job, lamp);
+  if (s.scan != nullptr) return fit_carriage(s, window, demand.dose);
   const Speed speed = s.job.speed ? s.job.speed->high : Speed();
-  const Dose one = one_dose(s, window, speed);
-  if (demand.dose > one * most_rows) return std::nullopt;
-  if (s.scan != nullptr) {
-    // Lamps lit must also reach over the advance, or strips would stay uncured.
-    const double reach = std::max(demand.dose / one, s.scan->advance / window.across);
-    const int lit = std::max(1, static_cast<int>(ceil_tolerant(reach)));
-    return LampFit{lit, carriage_sides * lit, lit};
-  }
+  if (demand.dose > row_dose(window, speed) * most_rows) return std::nullopt;
   const int rows = demand.sets * lamp_rows(demand.dose, window, speed);
   const int lamps = lamp_count(rows, printed_width(s.job), window.across);
   return LampFit{rows, lamps, lamps};
@@ -82,7 +82,9 @@ std::optional<Temperature> web_under(const LampSearch& s, const Lamp& lamp, cons
                                      const LampDemand& demand, TemperatureDifference before) {
   const std::optional<WebHeat> web = web_heat(s.job);
   if (!web) return std::nullopt;
-  const Dose dose = fit.rows * heating_dose(s.job, lamp, s.scan);
+  // Lamps lit together on a carriage stand side by side: a stroke brings the light of one.
+  const int rows = s.scan == nullptr ? fit.rows : 1;
+  const Dose dose = rows * heating_dose(s.job, lamp, s.scan);
   const Dose reaction = demand.reaction / (s.scan == nullptr ? 1 : prints_over_point(*s.scan));
   return served_high(s.job.room) + before + lamp_rise(s.job, *web, dose, is_arc(lamp), reaction);
 }
@@ -140,8 +142,14 @@ LampCost lamp_cost(const LampSearch& s, const Priced<Lamp>& lamp, const LampFit&
 
 /// A lamp too weak even in the most rows: what these give against what is asked.
 StageFailure too_weak(const LampSearch& s, const Lamp& lamp, const LampDemand& demand) {
-  const Speed speed = s.job.speed ? s.job.speed->high : Speed();
-  const Dose most = most_rows * one_dose(s, window_of(s.job, lamp), speed);
+  const LampWindow window = window_of(s.job, lamp);
+  double rows = most_rows;
+  Speed speed = s.job.speed ? s.job.speed->high : Speed();
+  if (s.scan != nullptr) {
+    rows = carriage_strokes(window.across, s.scan->advance, s.passes(), static_cast<int>(rows));
+    speed = s.scan->carriage_speed;
+  }
+  const Dose most = rows * row_dose(window, speed);
   return {"dose", most.si() / 10, demand.dose.si() / 10, "mJ/cm2", true};
 }
 
@@ -184,9 +192,11 @@ void add_doses(const Job& job, const Scan* scan, Curing& curing) {
     curing.given = curing.rows * row_dose(window, job.speed->high);
     return;
   }
-  curing.given = carriage_dose(window, scan->carriage_speed, scan->advance, curing.rows);
   curing.stroke = row_dose(window, scan->carriage_speed);
-  curing.strokes = window.across / scan->advance;
+  curing.strokes = carriage_strokes(window.across, scan->advance, scan->passes, curing.lit);
+  curing.given = curing.strokes * *curing.stroke;
+  curing.after = (curing.strokes - 1) * scan->stroke_time;
+  curing.feed = curing.lit * window.across;
 }
 
 /// The greatest of one figure over the UV inks in use; none where no ink states it.

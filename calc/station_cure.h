@@ -21,9 +21,11 @@ struct Curing {
   std::optional<Power> electrical;  ///< of all lamps; none where the row does not state it
   std::optional<Power> drawn;       ///< of the lamps lit
   Length along;                     ///< along the line; zero on a carriage
+  Length feed;                      ///< on a carriage: windows lit side by side along the feed
   std::optional<Dose> given;        ///< by the rows chosen at the highest speed
   std::optional<Dose> stroke;       ///< on a carriage: of one lamp in one stroke
-  double strokes = 0;  ///< on a carriage: over a point, window along the feed / advance
+  double strokes = 0;  ///< on a carriage: whole ones that light the ink of a point's last
+  Time after;          ///< on a carriage: of the strokes that must follow the last that prints
   std::optional<Irradiance> least;  ///< the inks ask for, of aged lamps
   int sets = 1;                     ///< of rows, of pinning in several places
   std::vector<int> places;          ///< of pinning on a line: sets behind each group's positions

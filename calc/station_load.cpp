@@ -4,6 +4,7 @@
 
 #include "calc/compare.h"
 #include "calc/laydown.h"
+#include "calc/scan.h"
 #include "calc/supply.h"
 
 namespace calc {
@@ -16,8 +17,12 @@ bool scans(const std::vector<Group>& groups) {
                      [](const Group& g) { return g.scan.has_value(); });
 }
 
-double active_nozzles(const Job& job, const Group& group, int heads) {
-  if (group.scan) return static_cast<double>(group.nozzles) * heads;
+double active_nozzles(const Job& job, const Group& group) {
+  if (group.scan) {
+    const Scan& scan = *group.scan;
+    return printing_nozzles(scan.advance, group.resolution_along, scan.quality_passes) *
+           static_cast<double>(group.film_heads);
+  }
   return printed_width(job) * group.resolution_across * group.stack * group.film_heads;
 }
 
@@ -42,7 +47,7 @@ ChannelLoad load_of(const Job& job, const Group& group, std::size_t channel, Are
   load.channel = channel;
   load.heads = group.heads_total / std::max(1, group.positions);
   load.laydown = laydown;
-  load.active_nozzles = active_nozzles(job, group, load.heads);
+  load.active_nozzles = active_nozzles(job, group);
   load.data = data_rate(load.active_nozzles, group.frequency_per_nozzle, group.bits);
   load.solid = solid_flow(job, group, laydown);
   load.peak = load.solid * colour.cover_peak.value;

@@ -13,7 +13,7 @@ struct ChannelLoad {
   std::size_t group = 0;
   int heads = 0;              ///< heads that carry the channel
   Length laydown;             ///< wet film of a solid
-  double active_nozzles = 0;  ///< of this channel, all its heads together
+  double active_nozzles = 0;  ///< of this channel that print, all its heads together
   Frequency data;             ///< [bit/s]
   VolumeFlow solid;           ///< while printing a solid at the highest speed
   VolumeFlow peak;            ///< while printing at peak cover and the highest speed

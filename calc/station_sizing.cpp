@@ -6,6 +6,7 @@
 #include "calc/compare.h"
 #include "calc/drive.h"
 #include "calc/present_value.h"
+#include "calc/settling.h"
 
 namespace calc {
 namespace {
@@ -140,30 +141,58 @@ void size_channels(const Job& job, const PriceBook& book, const std::vector<Grou
 
 }  // namespace
 
+bool stirs(const Supply& supply) { return supply.stirs && supply.stirs->value; }
+
+bool must_be_stirred(const Job& job, const ChannelLoad& load) {
+  const Ink* const ink = job.channels[load.channel].ink;
+  return ink != nullptr && settles(job, *ink).value_or(false);
+}
+
 Time shift_time(const Job& job) { return std::min(job.hours_per_day.value, longest_shift); }
 
 ChannelSupply choose_supply(const Job& job, const PriceBook& book, const ChannelLoad& load,
                             const ChannelFlow& flow, const Head* head) {
   ChannelSupply best;
   std::optional<Money> best_sum;
+  const bool settling = must_be_stirred(job, load);
+  bool best_stirs = false, best_named = false;
   for (const Priced<Supply>& supply : book.supplies()) {
     if (!takes(*supply.item, job.channels[load.channel])) continue;
     const int count = supplies(load.peak, load.heads, supply_limits(*supply.item, head));
     const bool named = named_by(head, *supply.item);
+    const bool stirring = settling && stirs(*supply.item);
     std::optional<Money> sum;
     if (supply.row.price) sum = *supply.row.price * count;
-    if (best.supply != nullptr && !named && !cheaper(sum, best_sum)) continue;
+    const bool better = stirring != best_stirs ? stirring
+                        : named != best_named  ? named
+                                               : cheaper(sum, best_sum);
+    if (best.supply != nullptr && !better) continue;
     best_sum = sum;
+    best_stirs = stirring;
+    best_named = named;
     best.supply = &supply;
     best.count = count;
-    if (named) break;
   }
   fill(job, flow, best);
   return best;
 }
 
+namespace {
+
+/// The greater of the heads with their bodies and the windows of the lamps, along the feed.
+Length carriage_along(const std::vector<Group>& groups, const Sizing& sizing) {
+  Length most = std::max(sizing.pinning.feed, sizing.curing.feed);
+  for (const Group& group : groups) most = std::max(most, group.scan->heads_along);
+  return most;
+}
+
+}  // namespace
+
 Length station_footprint(const Job& job, const std::vector<Group>& groups, const Sizing& sizing) {
   Length sum = millimetres(job.parameters[P::service_access_mm]);
+  if (fastest_scan(groups) != nullptr) {
+    return sum + carriage_along(groups, sizing) + sizing.drying.along;
+  }
   for (const Group& group : groups) sum += group.footprint;
   return sum + sizing.pinning.along + sizing.curing.along + sizing.drying.along;
 }

@@ -53,7 +53,14 @@ void size_again(const Job& job, const PriceBook& book, const std::vector<Group>&
 /// Time of a shift [s]: a day of operation, at most eight hours.
 Time shift_time(const Job& job);
 
-/// Length of the station along the line [m]: access, rows of heads, lamps, dryers as installed.
+/// Whether a supply is said to stir its ink.
+bool stirs(const Supply& supply);
+/// Whether the ink of a channel settles, as stated or by figures.
+bool must_be_stirred(const Job& job, const ChannelLoad& load);
+
+/// Length of the station along the line [m]: access, rows of heads, lamps, dryers as installed. Of
+/// a carriage the greater of heads and lamps side by side along the feed; what stands one behind
+/// the other along the stroke goes into the machine's width.
 Length station_footprint(const Job& job, const std::vector<Group>& groups, const Sizing& sizing);
 
 /// The supply of a channel, of those that take its ink family: the one the head names, else the one

@@ -119,7 +119,10 @@ Stage lamp_stage(const std::string& kind, const Curing& curing) {
   if (curing.stroke) {
     stage.dose_stroke_mj_per_cm2 = curing.stroke->si() / joules_per_m2_in_mj_per_cm2;
     stage.strokes_over_point = curing.strokes;
-    stage.lamps_lit = curing.rows;
+    stage.strokes_after = curing.strokes - 1;
+    stage.time_after_s = curing.after.si();
+    stage.lamps_lit = curing.lit;
+    if (curing.drawn) stage.running_kw = curing.drawn->si() / 1e3;
   }
   if (curing.electrical) stage.electrical_kw = curing.electrical->si() / 1e3;
   add_side_effects(curing, stage);

@@ -11,8 +11,13 @@ namespace {
 const Basis dose_basis{"radiant exposure = mean irradiance times dwell", SourceTag::computed,
                        "highest speed of the line"};
 const Basis carriage_basis{"dose of a stroke times strokes over a point", SourceTag::computed,
-                           "mean over the advance"};
+                           "last ink of a point, at the end of the swath"};
+const Basis stroke_basis{"radiant exposure = mean irradiance times dwell", SourceTag::computed,
+                         "speed of the carriage"};
+const Basis window_basis{"geometry of swath and window", SourceTag::computed,
+                         "windows side by side from where the swath begins"};
 const Basis power_basis{"energy balance of the lamps", SourceTag::computed, "new lamps, all lit"};
+const Basis lit_basis{"energy balance of the lamps", SourceTag::computed, "those lit at a time"};
 const Basis web_basis{
     "energy balance of the web", SourceTag::computed,
     "least speed, new lamps, warm through the thickness, no loss; on a carriage one "
@@ -34,6 +39,10 @@ struct LampTrace {
   std::string ref;  ///< "lamp.NAME."
 
   std::string id(const char* name) const { return "station." + stage.kind + "." + name; }
+  /// The step of the dose given, whose name tells pinning from cure.
+  std::string dose_id() const {
+    return stage.kind == "uv" ? "station.lamp_dose" : id("dose_given");
+  }
   int lit() const { return stage.lamps_lit.value_or(*stage.units); }
   int sets() const {
     if (stage.kind != "pinning" || scan != nullptr) return 1;
@@ -58,6 +67,33 @@ struct LampTrace {
     return from_value("v", *w.job.speed, w.job.speed->high.si(), "m/s", "line.speed");
   }
 };
+
+/// Dose of a stroke and the strokes it takes, with the lamps lit for them, and what they give:
+/// W/cm2 times mm over m/s is mJ/cm2.
+void carriage_dose(const LampTrace& t) {
+  t.w.formula(t.id("dose_stroke"), "H_1", "k*E*a*w/v_c",
+              {t.shape(), t.irradiance(), from_parameter(t.w.job, "a", P::lamp_ageing), t.along(),
+               chosen("v_c", t.scan->carriage_speed.si(), "m/s")},
+              *t.stage.dose_stroke_mj_per_cm2, "mJ/cm2", stroke_basis);
+  const StepInput passes = chosen("p", t.scan->passes, "");
+  const StepInput advance = t.w.step("A", advance_step(t.w, "g1"));
+  t.w.formula(t.id("lit"), "n", "max(1,ceil((p+max(1,ceil(H/H_1))-1)*A/w_f))",
+              {passes,
+               {"H", *t.stage.dose_mj_per_cm2, "mJ/cm2", "given", "ink"},
+               t.w.step("H_1", t.id("dose_stroke")),
+               advance,
+               t.across("w_f")},
+              t.lit(), "", window_basis);
+  t.w.formula(t.id("strokes"), "n_s", "floor(n*w_f/A)-p+1",
+              {t.w.step("n", t.id("lit")), t.across("w_f"), advance, passes},
+              *t.stage.strokes_over_point, "", window_basis);
+  t.w.formula(t.dose_id(), "H_l", "n_s*H_1",
+              {t.w.step("n_s", t.id("strokes")), t.w.step("H_1", t.id("dose_stroke"))},
+              *t.stage.dose_given_mj_per_cm2, "mJ/cm2", carriage_basis);
+  t.w.formula(t.id("after"), "t_a", "(n_s-1)*t",
+              {t.w.step("n_s", t.id("strokes")), t.w.step("t", "g1.stroke_time")},
+              *t.stage.time_after_s, "s", carriage_basis);
+}
 
 void rows(const LampTrace& t) {
   if (!t.lamp.shape || t.scan != nullptr) return;
@@ -85,24 +121,15 @@ void fastest(const LampTrace& t, std::vector<StepInput> inputs) {
 /// What the lamps chosen give: W/cm2 times mm over m/s is mJ/cm2.
 void dose(const LampTrace& t) {
   if (!t.stage.dose_given_mj_per_cm2) return;
-  const std::string id = t.stage.kind == "uv" ? "station.lamp_dose" : t.id("dose_given");
+  if (t.scan != nullptr) return carriage_dose(t);
   std::vector<StepInput> inputs{t.shape(), t.irradiance(),
                                 from_parameter(t.w.job, "a", P::lamp_ageing), t.along()};
-  if (t.scan == nullptr) {
-    const int rows_of_set = *t.stage.rows / t.sets();
-    inputs.push_back(chosen("n", rows_of_set, ""));
-    inputs.push_back(t.fastest());
-    t.w.formula(id, "H_l", "n*k*E*a*w/v", inputs, *t.stage.dose_given_mj_per_cm2, "mJ/cm2",
-                dose_basis);
-    fastest(t, std::move(inputs));
-    return;
-  }
-  inputs.push_back(chosen("n", *t.stage.rows, ""));
-  inputs.push_back(chosen("v_c", t.scan->carriage_speed.si(), "m/s"));
-  inputs.push_back(t.across("w_f"));
-  inputs.push_back(chosen("A", in_mm(t.scan->advance), "mm"));
-  t.w.formula(id, "H_l", "k*E*a*w/v_c*(w_f/A)*n", inputs, *t.stage.dose_given_mj_per_cm2, "mJ/cm2",
-              carriage_basis);
+  const int rows_of_set = *t.stage.rows / t.sets();
+  inputs.push_back(chosen("n", rows_of_set, ""));
+  inputs.push_back(t.fastest());
+  t.w.formula(t.dose_id(), "H_l", "n*k*E*a*w/v", inputs, *t.stage.dose_given_mj_per_cm2, "mJ/cm2",
+              dose_basis);
+  fastest(t, std::move(inputs));
 }
 
 Power optical(const LampTrace& t) { return t.lit() * optical_power(window_of(t.w.job, t.lamp)); }
@@ -116,6 +143,10 @@ void power(const LampTrace& t) {
       from_catalogue("P", t.lamp.electrical->value.si() / 1e3, "kW", t.ref + "electrical");
   t.w.formula(t.id("electrical"), "P_e", "n*P", {chosen("n", *t.stage.units, ""), each},
               *t.stage.electrical_kw, "kW", power_basis);
+  if (t.stage.running_kw) {
+    t.w.formula(t.id("running"), "P_l", "n*P", {chosen("n", t.lit(), ""), each},
+                *t.stage.running_kw, "kW", lit_basis);
+  }
   t.w.formula(t.id("heat"), "P_h", "max(0,n*P-P_o)",
               {chosen("n", t.lit(), ""), each, t.w.step("P_o", t.id("optical"))}, *t.stage.heat_kw,
               "kW", power_basis);
@@ -151,13 +182,14 @@ void web(const LampTrace& t) {
   const std::vector<ChannelLoad> loads = channel_loads(job, t.w.spec.chosen);
   const double strokes = t.scan == nullptr ? 1 : prints_over_point(*t.scan);
   const Dose reaction = cure_reaction(job, loads) / strokes;
+  const int rows = t.scan == nullptr ? *t.stage.rows : 1;
   t.w.formula(t.id("web"), "T_w", "T_r+d+(f*a*10*H+q)/(m*c)",
               {from_value("T_r", job.room, served_high(job.room).in_celsius(), "degC",
                           "line.air_temperature"),
                chosen("d", before(t, *web_heat(job)).si(), "K"),
                arc ? from_parameter(job, "f", P::arc_radiation) : constant("f", 1, ""),
                from_parameter(job, "a", P::light_absorbed),
-               chosen("H", *t.stage.rows * heating_dose(job, t.lamp, t.scan).si() / 10, "mJ/cm2"),
+               chosen("H", rows * heating_dose(job, t.lamp, t.scan).si() / 10, "mJ/cm2"),
                chosen("q", reaction.si(), "J/m2"),
                from_value("m", *mass, mass->low.si() * 1e3, "g/m2", "substrate.area_mass"),
                heat_capacity(t.w)},

@@ -46,8 +46,10 @@ std::string most(const BudgetTerm& term) {
 /// The steps of one budget.
 class Terms {
  public:
-  Terms(TraceWriter& writer, const Budget& budget, std::string id)
-      : w_(writer), budget_(budget), id_(std::move(id)) {}
+  /// Terms whose own steps are already there, or of another speed, are told as they are.
+  enum class Told { traced, as_they_are };
+  Terms(TraceWriter& writer, const Budget& budget, std::string id, Told told)
+      : w_(writer), budget_(budget), id_(std::move(id)), told_(told) {}
 
   void all() {
     std::string squares;
@@ -55,7 +57,7 @@ class Terms {
     std::string worst;
     std::vector<StepInput> inputs;
     for (const BudgetTerm& term : budget_.terms) {
-      StepInput a = shift(term);
+      StepInput a = told_ == Told::traced ? shift(term) : chosen("a", in_um(term.shift), "um");
       a.symbol = "a_" + std::string(term.name);
       if (term.kind == TermKind::systematic) {
         linear += "+" + a.symbol;
@@ -171,6 +173,7 @@ class Terms {
   TraceWriter& w_;
   const Budget& budget_;
   std::string id_;
+  Told told_;
 };
 
 }  // namespace
@@ -183,7 +186,13 @@ std::string budget_step(const Specification& spec, const Budget& budget) {
 void trace_placement(TraceWriter& writer) {
   if (!writer.spec.placement.empty()) trace_apart(writer);
   for (const Budget& budget : writer.spec.placement) {
-    Terms(writer, budget, budget_step(writer.spec, budget)).all();
+    Terms(writer, budget, budget_step(writer.spec, budget), Terms::Told::traced).all();
+  }
+  if (!writer.spec.carriage_pace) return;
+  for (const Budget& budget : writer.spec.carriage_pace->placement) {
+    if (!budget.motion) continue;  // the other axis knows no lag
+    const std::string id = "pace." + budget_step(writer.spec, budget);
+    Terms(writer, budget, id, Terms::Told::as_they_are).all();
   }
 }
 

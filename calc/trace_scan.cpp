@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "calc/arrangement.h"
+#include "calc/carriage_pace.h"
 #include "calc/compare.h"
 #include "calc/lattice.h"
 #include "calc/scan.h"
@@ -28,11 +29,6 @@ int overlapped(const Group& group) {
 
 Length own_advance(const Group& group) {
   return advance_length(group.scan->advance_nozzles, group.scan->interlace_steps, group.native);
-}
-
-/// The advance of the carriage: the group's own where it is alone.
-std::string advance_step(const TraceWriter& w, const std::string& g) {
-  return g + (w.has(g + ".carriage_advance") ? ".carriage_advance" : ".advance");
 }
 
 std::string numbered(const std::string& symbol, std::size_t i) {
@@ -222,13 +218,55 @@ void throughput(TraceWriter& w, const Group& group, const std::string& g) {
             rate, "m2/h", kinematics);
 }
 
+/// The nozzles of a colour that print, and the share of the others.
+void nozzles(TraceWriter& w, const Group& group, const std::string& g) {
+  const Scan& scan = *group.scan;
+  const int all = group.nozzles * scan.heads_per_colour;
+  w.formula(g + ".printing", "N_p", "A*R/25.4*N_q",
+            {w.step("A", advance_step(w, g)), w.step("R", g + ".along"),
+             from_parameter(w.job, "N_q", P::quality_passes)},
+            printing_nozzles(scan.advance, group.resolution_along, scan.quality_passes), "",
+            interlace);
+  w.formula(g + ".idle", "i", "1-N_p/N", {w.step("N_p", g + ".printing"), chosen("N", all, "")},
+            group.idle_nozzle_share, "", interlace);
+}
+
+/// The carriage speed that just serves the line, where that is less than the one it runs at.
+void pace(TraceWriter& w, const Group& group, const std::string& g) {
+  if (!w.spec.carriage_pace || &group != &w.spec.chosen.front()) return;
+  const CarriagePace& pace = *w.spec.carriage_pace;
+  const Speed line = served_high(*w.job.speed);
+  std::vector<StepInput> inputs{from_value("v", *w.job.speed, line.si(), "m/s", "line.speed")};
+  if (group.scan->strokes < 1) {
+    inputs.push_back(w.step("A", advance_step(w, g)));
+    w.formula(g + ".pace_time", "t_n", "A/(1000*v)", inputs, pace.stroke_time.si(), "s",
+              kinematics);
+  } else {
+    inputs.push_back(chosen("l", in_mm(image_repeat(w.job)), "mm"));
+    inputs.push_back(w.step("n_s", g + ".strokes"));
+    w.formula(g + ".pace_time", "t_n", "l/(1000*v*n_s)", inputs, pace.stroke_time.si(), "s",
+              kinematics);
+  }
+  w.formula(g + ".pace", "v_n", "a/4*(t_n-t_d-((t_n-t_d)^2-8*(W+L_a)/(1000*a))^0.5)",
+            {from_parameter(w.job, "a", P::carriage_acceleration), w.step("t_n", g + ".pace_time"),
+             from_parameter(w.job, "t_d", P::stroke_dwell_s), w.step("W", g + ".width"),
+             w.step("L_a", g + ".array")},
+            pace.speed.si(), "m/s", kinematics);
+}
+
 }  // namespace
+
+std::string advance_step(const TraceWriter& w, const std::string& g) {
+  return g + (w.has(g + ".carriage_advance") ? ".carriage_advance" : ".advance");
+}
 
 void trace_scan(TraceWriter& w, const Group& group, const std::string& g) {
   trace_width(w, g);
   advance(w, group, g);
   carriage(w, group, g);
   throughput(w, group, g);
+  nozzles(w, group, g);
+  pace(w, group, g);
 }
 
 }  // namespace calc

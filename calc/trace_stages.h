@@ -9,6 +9,7 @@
 namespace calc {
 
 void trace_cure(TraceWriter& writer);  ///< pinning and final cure, their heat and stray light
+void trace_feed(TraceWriter& writer);  ///< length of a carriage's station along the feed
 void trace_drying(TraceWriter& writer, const std::vector<ChannelLoad>& loads);
 void trace_vapour(TraceWriter& writer, const std::vector<ChannelLoad>& loads);
 

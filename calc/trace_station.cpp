@@ -30,11 +30,17 @@ std::pair<const Group*, std::string> group_of(const Specification& spec,
   return {nullptr, ""};
 }
 
+/// The nozzles of a channel that print: of a carriage as its own step has them.
+StepInput printing(const TraceWriter& w, const ChannelLoad& load, const std::string& g) {
+  const Group& group = w.spec.chosen[load.group];
+  const bool traced = group.scan && group.film_heads == 1;
+  return w.step_or_chosen("N", traced ? g + ".printing" : "", load.active_nozzles, "");
+}
+
 void data_rate_of(TraceWriter& w, const ChannelLoad& load, const std::string& name) {
   const auto [group, g] = group_of(w.spec, name);
   w.formula(channel_id(name) + ".data", "B", "N*f*b/1000",
-            {chosen("N", load.active_nozzles, ""), w.step("f", g + ".per_nozzle"),
-             w.step("b", g + ".bits")},
+            {printing(w, load, g), w.step("f", g + ".per_nozzle"), w.step("b", g + ".bits")},
             load.data.si() * 1e-6, "Mbit/s", definition);
 }
 
@@ -207,6 +213,7 @@ void trace_station(TraceWriter& w) {
   data(w, loads);
   consumption_steps(w, loads);
   trace_cure(w);
+  trace_feed(w);
   trace_drying(w, loads);
   highest_speed(w);
   trace_vapour(w, loads);

@@ -100,6 +100,8 @@ void trace_round(TraceWriter& writer, const Group& group, const std::string& g);
 /// The seam of an image all round a body.
 void trace_seam(TraceWriter& writer);
 void trace_scan(TraceWriter& writer, const Group& group, const std::string& g);
+/// The step of a carriage's advance: the group's own where it is alone.
+std::string advance_step(const TraceWriter& w, const std::string& g);
 void trace_ink(TraceWriter& writer, const Group& group, const std::string& g);
 /// The inks in their heads: numbers of the jet, shear, particles (trace_jet.cpp).
 void trace_jets(TraceWriter& writer);

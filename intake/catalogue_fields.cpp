@@ -234,6 +234,7 @@ Table<Supply> supply() {
           integer("supply.NAME.heads", &S::heads, "heads one supply feeds").within(1, 1000),
           quantity("supply.NAME.container", &S::container, "volume", "L", "ink of one container")
               .within(0.001, 10000),
+          word("supply.NAME.stirs", &S::stirs, "whether it stirs ink that settles").otherwise("no"),
       });
 }
 

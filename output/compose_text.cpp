@@ -97,6 +97,14 @@ std::string length_text(const Context& context, calc::Length length, int digits)
 
 std::string dpi_text(calc::Resolution resolution) { return number(in_dpi(resolution), 4); }
 
+std::string carriage_encoder(const calc::Station& station) {
+  for (const calc::BomLine& line : station.bom) {
+    if (line.kind != "encoder") continue;
+    return line.part_number.empty() ? line.designation : line.part_number;
+  }
+  return {};
+}
+
 std::string lattice_text(calc::Resolution across, calc::Resolution along) {
   return dpi_text(across) + std::string(times) + with_unit(in_dpi(along), "dpi", 4);
 }

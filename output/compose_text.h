@@ -31,6 +31,9 @@ std::string amount(std::string_view currency, calc::Money money);
 std::string whole_amount(std::string_view currency, calc::Money money);
 /// "EUR 212 000", few significant digits, for what is no exact sum.
 std::string rough_amount(std::string_view currency, double major, int digits = 3);
+/// The encoder in the bill of a scanning station, its part number or designation: it rides along
+/// the stroke. Empty where the bill has none.
+std::string carriage_encoder(const calc::Station& station);
 /// A share as a number of percent, rounded down to 0.1 (or more decimals), so that 100 stands for
 /// the whole only.
 std::string percent_down(double share, int decimals = 1);

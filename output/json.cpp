@@ -284,6 +284,7 @@ void set_answer(Json& root, const calc::Specification& specification) {
   root["chosen"] = chosen_json(specification);
   const calc::Group& leading = leading_group(specification);
   if (leading.flight) root["placement"] = placement_json(specification, leading);
+  if (specification.carriage_pace) root["carriage_pace"] = pace_json(*specification.carriage_pace);
   root["ink"] = inks_json(specification.inks);
 }
 

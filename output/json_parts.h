@@ -68,6 +68,8 @@ Json chosen_json(const calc::Specification& specification);
 const calc::Group& leading_group(const calc::Specification& specification);
 /// Flights and budgets; `leading` has a flight.
 Json placement_json(const calc::Specification& specification, const calc::Group& leading);
+/// The carriage at the speed that just serves the line.
+Json pace_json(const calc::CarriagePace& pace);
 Json inks_json(const std::vector<calc::InkInHead>& inks);
 /// Sets drive, supply and encoder of a station.
 void set_drive(Json& root, const calc::Station& station);

@@ -85,4 +85,10 @@ Json placement_json(const calc::Specification& specification, const calc::Group&
   return object;
 }
 
+Json pace_json(const calc::CarriagePace& pace) {
+  return {{"speed_m_per_s", json_number(pace.speed.si())},
+          {"stroke_time_s", json_number(pace.stroke_time.si())},
+          {"budgets", json_list(pace.placement, budget_json)}};
+}
+
 }  // namespace output

@@ -74,7 +74,10 @@ Json stage_json(const calc::Stage& stage) {
   json_set(object, "dose_given_mj_per_cm2", stage.dose_given_mj_per_cm2);
   json_set(object, "dose_stroke_mj_per_cm2", stage.dose_stroke_mj_per_cm2);
   json_set(object, "strokes_over_point", stage.strokes_over_point);
+  json_set(object, "strokes_after", stage.strokes_after);
+  json_set(object, "time_after_s", stage.time_after_s);
   json_set(object, "lamps_lit", stage.lamps_lit);
+  json_set(object, "running_kw", stage.running_kw);
   json_set(object, "installed_length_m", stage.installed_length_m);
   json_set(object, "dew_point_degc", stage.dew_point_degc);
   json_set(object, "air_degc", stage.air_degc);

@@ -4,6 +4,7 @@
 #include <cstddef>
 #include <numbers>
 
+#include "calc/scan.h"
 #include "output/compose_text.h"
 #include "output/format.h"
 #include "output/section_list.h"
@@ -74,6 +75,12 @@ std::string nozzle_pitch(const Context& c, const calc::Group& group) {
 std::string idle(const Context&, const calc::Group& group) {
   return with_unit(group.idle_nozzle_share * 100, "%", 2);
 }
+/// Nozzles of a colour that print on a carriage, where some rest.
+std::string printing(const Context&, const calc::Group& group) {
+  if (!group.scan || group.idle_nozzle_share <= 0) return {};
+  return std::to_string(calc::printing_nozzles(group.scan->advance, group.resolution_along,
+                                               group.scan->quality_passes));
+}
 std::string temperature(const Context& c, const calc::Group& group) {
   if (!group.jetting_temperature) return {};
   return c.measure(group.jetting_temperature->in_celsius(), "degC", 3);
@@ -137,6 +144,7 @@ const std::vector<Property>& properties() {
       {"tilt", tilt, "tilt"},
       {"tilt_tolerance", tilt_tolerance, "tilt_tolerance"},
       {"nozzles", count_of<&G::nozzles>, ""},
+      {"printing", printing, "printing"},
       {"plate_pitch", plate_pitch, "plate_pitch"},
       {"nozzle_pitch", nozzle_pitch, "nozzle_pitch"},
       {"swath", length_of<&G::swath>, "swath"},
@@ -182,7 +190,9 @@ void add_property(const Context& c, Values& table, const Property& property, con
   if (empty) return;
   Values& row = table.add("ROW");
   row.set("KEY", keys);
-  row.set_markup("NAME", c.words("property." + property.name));
+  const bool along_stroke =
+      property.name == "footprint" && c.spec.chosen[range.first].scan.has_value();
+  row.set_markup("NAME", c.words("property." + property.name + (along_stroke ? "_scan" : "")));
   for (std::string& cell : cells) row.add("CELL").set_markup("VALUE", std::move(cell));
 }
 

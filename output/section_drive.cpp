@@ -120,8 +120,11 @@ std::string drive_section(const Context& c) {
   }
   if (station.encoder.empty()) {
     const bool scan = c.spec.chosen.front().scan.has_value();
-    values.add("NO_ENCODER")
-        .set_markup("SENTENCE", c.words(scan ? "drive.encoder_scan" : "drive.encoder_unknown"));
+    const std::string item = scan ? carriage_encoder(station) : std::string();
+    const char* const key = !scan          ? "drive.encoder_unknown"
+                            : item.empty() ? "drive.encoder_axis"
+                                           : "drive.encoder_scan";
+    values.add("NO_ENCODER").set_markup("SENTENCE", c.words(key, {{"ITEM", item}}));
   }
   return c.expand("drive", values);
 }

@@ -96,6 +96,8 @@ std::string edges_section(const Context& c) {
   for (const calc::Edge& edge : c.spec.edges) {
     if (edge.kind == calc::EdgeKind::passes) add_row(c, values, edge);
   }
+  const bool scans = c.spec.chosen.front().scan.has_value();
+  values.set_markup("INSTALLED", c.words(scans ? "edges.installed_scan" : "edges.installed"));
   return c.expand("edges", values);
 }
 

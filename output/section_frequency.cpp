@@ -58,7 +58,9 @@ void add_scan(const Context& c, Values& values, const calc::Group& group, const 
   add_row(c, table, "interlace_steps", std::to_string(scan.interlace_steps),
           c.step_keys({g + ".along"}));
   add_row(c, table, "quality_passes", std::to_string(scan.quality_passes), "");
-  add_row(c, table, "advance", length_text(c, scan.advance, 4), c.step_keys({g + ".advance"}));
+  const std::string shared = c.step_keys({g + ".carriage_advance"});
+  add_row(c, table, "advance", length_text(c, scan.advance, 4),
+          shared.empty() ? c.step_keys({g + ".advance"}) : shared);
   add_row(c, table, "strokes", count_text(scan.strokes), c.step_keys({g + ".strokes"}));
   add_row(c, table, "stroke_time", with_unit(scan.stroke_time.si(), "s", 3),
           c.step_keys({g + ".stroke_time"}));
@@ -66,6 +68,10 @@ void add_scan(const Context& c, Values& values, const calc::Group& group, const 
           c.step_keys({g + ".carriage_speed"}));
   add_row(c, table, "machine_width", length_text(c, scan.machine_width, 4),
           c.step_keys({g + ".machine_width"}));
+  if (c.spec.carriage_pace) {
+    add_row(c, table, "pace", c.measure(c.spec.carriage_pace->speed.si(), "m/s", 3),
+            c.step_keys({"g1.pace"}));
+  }
   add_row(c, table, "throughput", c.measure(scan.throughput.si() * 3600, "m2/h", 3),
           c.step_keys({g + ".throughput"}));
 }

@@ -70,15 +70,28 @@ void add_figure(Values& station, const std::string& name, std::string_view value
   row.set("AGAINST", against);
 }
 
+/// "600" where all groups have it, else "600 to 747".
+std::string per_inch(const Context& c, calc::Resolution calc::Group::*axis) {
+  const auto [low, high] = std::minmax_element(
+      c.spec.chosen.begin(), c.spec.chosen.end(),
+      [&](const calc::Group& a, const calc::Group& b) { return a.*axis < b.*axis; });
+  const std::string from = number(in_dpi((*low).*axis), 4), to = number(in_dpi((*high).*axis), 4);
+  return from == to ? from : c.words("front.span", {{"LOW", from}, {"HIGH", to}});
+}
+
+/// The lattices of all groups.
+std::string lattices_text(const Context& c) {
+  return c.words("front.lattices", {{"ACROSS", per_inch(c, &calc::Group::resolution_across)},
+                                    {"ALONG", per_inch(c, &calc::Group::resolution_along)}});
+}
+
 void add_resolution(const Context& c, Values& station) {
-  const calc::Group& group = c.spec.chosen.front();
   const std::string asked =
       c.spec.required
           ? c.words("front.asked",
                     {{"VALUE", lattice_text(c.spec.required->across, c.spec.required->along)}})
           : std::string();
-  add_figure(station, c.words("front.resolution"),
-             lattice_text(group.resolution_across, group.resolution_along), asked,
+  add_figure(station, c.words("front.resolution"), lattices_text(c), asked,
              c.step_keys({"g1.across", "g1.along", "required.across"}));
 }
 

@@ -1,6 +1,7 @@
 /// How the drops fly and where the dots land: arrivals, budgets, their terms.
 #include <cmath>
 
+#include "calc/carriage_pace.h"
 #include "calc/fluid.h"
 #include "calc/trace.h"
 #include "output/compose_text.h"
@@ -132,6 +133,34 @@ void add_terms(const Context& c, Values& values, const calc::Budget& budget) {
   }
 }
 
+/// The budgets along the stroke at the speed that just serves the line.
+void add_pace(const Context& c, Values& values) {
+  if (!c.spec.carriage_pace || !c.spec.chosen.front().scan) return;
+  const calc::CarriagePace& pace = *c.spec.carriage_pace;
+  const calc::PaceGain gain = calc::pace_gain(c.spec.placement, pace);
+  Values& table = values.add("PACE");
+  table.set("KEY", c.step_keys({"g1.pace"}));
+  table.set_markup(
+      "SENTENCE",
+      c.words("pace",
+              {{"SPEED", c.measure(pace.speed.si(), "m/s", 3)},
+               {"TIME", with_unit(pace.stroke_time.si(), "s", 3)},
+               {"NOW", c.measure(c.spec.chosen.front().scan->carriage_speed.si(), "m/s", 3)},
+               {"BEYOND", std::to_string(gain.beyond)},
+               {"HELD", std::to_string(gain.held)}}));
+  for (std::size_t i = 0; i < pace.placement.size(); ++i) {
+    const calc::Budget& budget = pace.placement[i];
+    if (!budget.motion) continue;
+    Values& row = table.add("BUDGET");
+    row.set("KEY", c.step_keys({"pace." + calc::budget_step(c.spec, budget)}));
+    row.set_markup("NAME", budget_name(c, budget));
+    row.set("NOW", number(in_um(c.spec.placement[i].expanded), 3));
+    row.set("U", number(in_um(budget.expanded), 3));
+    row.set("LIMIT", number(in_um(budget.limit), 3));
+    row.set_markup("VERDICT", c.words(budget.pass ? "budget.pass" : "budget.fail"));
+  }
+}
+
 }  // namespace
 
 std::string placement_section(const Context& c) {
@@ -155,6 +184,7 @@ std::string placement_section(const Context& c) {
       add_terms(c, budgets, budget);
     }
     budgets.set_markup("DRAWING", sketch_budgets(c));
+    add_pace(c, budgets);
   }
   return c.expand("placement", values);
 }

@@ -43,7 +43,10 @@ void add_of_stage(const Context& c, Values& table, const calc::Stage& stage, std
 
 /// Power, or that it is not known where the stage has equipment that takes some.
 void add_power(const Context& c, Values& table, const calc::Stage& stage) {
-  if (stage.electrical_kw) {
+  if (stage.running_kw) {
+    add_of_stage(c, table, stage, "connected", stage.electrical_kw, "kW", "electrical");
+    add_of_stage(c, table, stage, "running", stage.running_kw, "kW", "running");
+  } else if (stage.electrical_kw) {
     add_of_stage(c, table, stage, "power", stage.electrical_kw, "kW", "electrical");
   } else if (!stage.airing) {
     add_need(c, table, {"power", c.words("stage." + stage.kind), {}});
@@ -95,8 +98,10 @@ void add_room(const Context& c, Values& table) {
         {name, c.words("services.station"),
          input == nullptr ? std::nullopt : std::optional(input_text(c, *input)), c.place_of(key)});
   }
+  const bool scans = c.spec.chosen.front().scan.has_value();
   add_need(c, table,
-           {"length", c.words("services.station"), length_text(c, c.spec.station->footprint)});
+           {scans ? "length_scan" : "length", c.words("services.station"),
+            length_text(c, c.spec.station->footprint), c.step_keys({"station.footprint"})});
 }
 
 void add_services(const Context& c, Values& table, const calc::Station& station) {
@@ -124,7 +129,12 @@ void add_signal(const Context& c, Values& table, const std::string& name,
 }
 
 void add_encoder(const Context& c, Values& table, const calc::Station& station) {
-  if (c.spec.chosen.front().scan) return add_signal(c, table, "encoder_carriage");
+  if (c.spec.chosen.front().scan) {
+    add_signal(c, table, "encoder_feed");
+    const std::string item = carriage_encoder(station);
+    if (item.empty()) return add_signal(c, table, "encoder_axis");
+    return add_signal(c, table, "encoder_carriage", item);
+  }
   if (station.encoder.empty()) return add_signal(c, table, "encoder");
   double rate = 0;
   for (const calc::EncoderFit& fit : station.encoder) rate = std::max(rate, in_khz(fit.rate));

@@ -28,6 +28,7 @@ std::optional<double> as_number(const std::optional<int>& count) {
 std::string step_of(const std::string& kind, std::string_view name) {
   if (kind == "uv" && name == "rows") return "station.lamp_rows";
   if (kind == "uv" && name == "dose_given") return "station.lamp_dose";
+  if (name == "connected") return "station." + kind + ".electrical";
   return "station." + kind + "." + std::string(name);
 }
 
@@ -54,14 +55,16 @@ std::vector<Figure> figures_of(const calc::Stage& s) {
           {"dose_given", s.dose_given_mj_per_cm2, "mJ/cm2", false, down},
           {"dose_stroke", s.dose_stroke_mj_per_cm2, "mJ/cm2"},
           {"strokes", s.strokes_over_point, ""},
+          {"after", s.time_after_s, "s", false, up},
           {"speed", speed_of(s), "m/min"},
-          {"rows", as_number(s.rows), ""},
+          {"rows", s.lamps_lit ? std::nullopt : as_number(s.rows), ""},
           {"units", as_number(s.units), ""},
           {"lit", as_number(s.lamps_lit), ""},
           {"water", s.water_kg_per_h, "kg/h"},
           {"vapour", s.vapour_kg_per_h, "kg/h"},
           {"heat", s.heat_kw, "kW"},
-          {"electrical", s.electrical_kw, "kW"},
+          {s.running_kw ? "connected" : "electrical", s.electrical_kw, "kW"},
+          {"running", s.running_kw, "kW"},
           {"cooling", s.cooling_m3_per_h, "m3/h", false, up},
           {"air", s.air_degc, "degC"},
           {"exhaust", s.exhaust_m3_per_h, "m3/h", false, up},
@@ -180,6 +183,19 @@ void add_pinned(const Context& c, Values& values) {
   }
 }
 
+/// How the lamps of a carriage stand, and what must follow its last stroke that prints.
+void add_carriage(const Context& c, Values& values, const calc::Stage& stage) {
+  if (!stage.strokes_after) return;
+  add_text(c, values, "carriage_window");
+  const auto strokes = static_cast<std::size_t>(*stage.strokes_after);
+  if (strokes == 0) return;
+  const std::string sentence =
+      c.counted("stage_text.carriage_after", strokes,
+                {{"COUNT", std::to_string(strokes)},
+                 {"TIME", c.bound(*stage.time_after_s, "s", Rounding::up)}});
+  values.add("TEXT").set_markup("SENTENCE", sentence);
+}
+
 /// What the heat of a dryer is for, and what it leaves out.
 void add_dryer_texts(const Context& c, Values& values) {
   add_text(c, values, "dryer_mean");
@@ -192,6 +208,7 @@ void add_dryer_texts(const Context& c, Values& values) {
 void add_texts(const Context& c, Values& values, const calc::Stage& stage) {
   if (stage.kind == "pinning" && stage.rows) add_pinned(c, values);
   if (stage.kind == "pinning" && stage.rows) add_text(c, values, "dimmed");
+  add_carriage(c, values, stage);
   if (!stage.stray.empty()) {
     const calc::Input* share = c.input("assume.stray_share");
     add_text(c, values, "stray",

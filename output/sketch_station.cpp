@@ -22,11 +22,20 @@ constexpr double box_gap = 3;
 constexpr double carriage_room = 9;  ///< behind the carriage, for its arrow
 constexpr double rim = 1.2;          ///< of the carriage around its heads
 constexpr double lamp_depth = 2;     ///< of the lamps of a carriage, on either side of its heads
+constexpr double lamp_gap = 0.4;
+constexpr double least_label = 2.4;   ///< height that a group's name on the carriage takes
+constexpr double label_share = 0.45;  ///< of a carriage's width, left to the names of its groups
 constexpr const char* stage_fill = "F2F2F2";
 constexpr std::size_t most_bars = 12;    ///< rows drawn one by one; more are only counted
 constexpr double character_width = 1.5;  ///< of a bold title, at most [mm]
 constexpr double small_character = 1.1;  ///< of the names of inks, about [mm]
 constexpr double ink_step = 2.5;         ///< from line to line of them [mm]
+
+/// The rows of a group on a carriage, one behind the other along its stroke.
+struct Stripe {
+  std::string name, note;
+  std::vector<std::string> rows;  ///< channels of each
+};
 
 /// One box of the strip: a name and, for heads, the rows of them.
 struct Block {
@@ -34,8 +43,8 @@ struct Block {
   std::string_view fill;             ///< of a box without heads
   std::vector<std::string> rows{};   ///< channels of each row of heads, in the order of travel
   std::vector<std::string> order{};  ///< the same, each once
-  bool on_carriage = false;
-  bool between_lamps = false;  ///< of the carriage
+  std::vector<Stripe> stripes{};     ///< of a carriage
+  bool between_lamps = false;        ///< of a carriage
 };
 
 std::vector<std::string> rows_of(const calc::Group& group) {
@@ -98,13 +107,28 @@ bool lamps_ride(const Context& c) {
                      [](const calc::Stage& stage) { return stage.lamps_lit.has_value(); });
 }
 
+/// The carriage as one box: what it bears stands along the stroke, square to the feed.
+Block carriage_block(const Context& c) {
+  Block block{c.words("strip.carriage"), "", "FFFFFF"};
+  block.between_lamps = lamps_ride(c);
+  for (const calc::Group& group : c.spec.chosen) {
+    const std::vector<std::string> rows = rows_of(group);
+    block.rows.insert(block.rows.end(), rows.begin(), rows.end());
+    block.stripes.push_back({c.group_name(group.name), heads_note(c, group, rows.size()), rows});
+  }
+  block.order = each_once(block.rows);
+  return block;
+}
+
 std::vector<Block> blocks(const Context& c) {
   std::vector<Block> list;
   list.push_back({c.words("strip.signal"), "", "FFFFFF"});
+  if (c.spec.chosen.front().scan) list.push_back(carriage_block(c));
   for (const calc::Group& group : c.spec.chosen) {
+    if (group.scan) continue;
     const std::vector<std::string> rows = rows_of(group);
     list.push_back({c.group_name(group.name), heads_note(c, group, rows.size()), "FFFFFF", rows,
-                    each_once(rows), group.scan.has_value(), lamps_ride(c)});
+                    each_once(rows)});
     add_pinning(c, group, list);
   }
   if (!c.spec.station) return list;
@@ -121,7 +145,7 @@ std::vector<Block> blocks(const Context& c) {
 
 /// The names of the inks under a box, in lines that fit there; none where its title says it.
 std::vector<std::string> ink_lines(const Block& block, double width) {
-  if (block.rows.size() > most_bars) return {};
+  if (!block.stripes.empty() || block.rows.size() > most_bars) return {};
   if (block.order.size() == 1 && block.order.front() == block.title) return {};
   const auto longest = static_cast<std::size_t>(std::max(width / small_character, 4.0));
   std::vector<std::string> lines;
@@ -137,19 +161,24 @@ std::vector<std::string> ink_lines(const Block& block, double width) {
   return lines;
 }
 
+/// A row of heads in the colours of its inks.
+void draw_row(const Context& c, Sketch& sketch, const Block& block, const std::string& channels,
+              const std::vector<Spot>& corners) {
+  const auto colour = std::find(block.order.begin(), block.order.end(), channels);
+  sketch.bands(corners, {c.templates.setting("drawing.outline"), 0.3, ""},
+               fills_of(c, channels, static_cast<std::size_t>(colour - block.order.begin())));
+}
+
 /// One bar a row of heads, in the colours of their inks, and the names of those below.
 void draw_bars(const Context& c, Sketch& sketch, const Block& block, double x, double width) {
   if (block.rows.empty() || block.rows.size() > most_bars) return;
-  const double edge = block.between_lamps ? lamp_depth + 1 : 2;
+  const double edge = 2;
   const double step = width / (static_cast<double>(block.rows.size()) + 1);
   const double top = box_top + edge, foot = box_top + box_height - edge;
   for (std::size_t i = 0; i < block.rows.size(); ++i) {
     const double left = x + step * (static_cast<double>(i) + 0.7), right = left + step * 0.6;
-    const auto colour = std::find(block.order.begin(), block.order.end(), block.rows[i]);
-    sketch.bands(
-        {{left, top}, {left, foot}, {right, foot}, {right, top}},
-        {c.templates.setting("drawing.outline"), 0.3, ""},
-        fills_of(c, block.rows[i], static_cast<std::size_t>(colour - block.order.begin())));
+    draw_row(c, sketch, block, block.rows[i],
+             {{left, top}, {left, foot}, {right, foot}, {right, top}});
   }
   double y = web_y + 3;
   for (const std::string& line : ink_lines(block, width)) {
@@ -158,11 +187,35 @@ void draw_bars(const Context& c, Sketch& sketch, const Block& block, double x, d
   }
 }
 
+/// The groups of a carriage, each with its rows of nozzles along the feed and its name beside them.
+void draw_stripes(const Context& c, Sketch& sketch, const Block& block, double x, double width) {
+  if (block.stripes.empty()) return;
+  const double edge = block.between_lamps ? lamp_depth + lamp_gap : lamp_gap;
+  const double step = (box_height - 2 * edge) / static_cast<double>(block.rows.size());
+  const double length = width * (1 - label_share);
+  double y = box_top + edge;
+  for (const Stripe& stripe : block.stripes) {
+    for (std::size_t i = 0; i < stripe.rows.size(); ++i) {
+      const double top = y + step * (static_cast<double>(i) + 0.15), foot = top + step * 0.7;
+      const double left = x + 2, right = x + length - 2;
+      draw_row(c, sketch, block, stripe.rows[i],
+               {{left, top}, {right, top}, {right, foot}, {left, foot}});
+    }
+    const double height = step * static_cast<double>(stripe.rows.size());
+    if (height >= least_label) {
+      sketch.label({x + length, y + height / 2 + 0.8}, "start", 6,
+                   escaped(stripe.name) + ": " + stripe.note);
+    }
+    y += height;
+  }
+}
+
 void draw_block(const Context& c, Sketch& sketch, const Block& block, double x, double width) {
   const bool heads = !block.rows.empty();
   sketch.rect({x, box_top}, width, box_height, {c.templates.setting("drawing.outline"), 0.5, ""},
               block.fill);
-  draw_bars(c, sketch, block, x, width);
+  if (block.stripes.empty()) draw_bars(c, sketch, block, x, width);
+  draw_stripes(c, sketch, block, x, width);
   for (const double y : {box_top, box_top + box_height - lamp_depth}) {
     if (!block.between_lamps) break;
     sketch.rect({x, y}, width, lamp_depth, {c.templates.setting("drawing.outline"), 0.3, ""},
@@ -215,7 +268,7 @@ std::string travel_text(const Context& c) {
 std::string sketch_station(const Context& c) {
   const std::vector<Block> list = blocks(c);
   const bool scanning =
-      std::any_of(list.begin(), list.end(), [](const Block& block) { return block.on_carriage; });
+      std::any_of(list.begin(), list.end(), [](const Block& b) { return !b.stripes.empty(); });
   const auto count = static_cast<double>(list.size());
   const double room = paper_width - box_gap * (count - 1) - (scanning ? carriage_room + rim : 0);
   const double width = room / count;
@@ -227,11 +280,11 @@ std::string sketch_station(const Context& c) {
   for (std::size_t i = 0; i < list.size(); ++i) {
     lines = std::max(lines, ink_lines(list[i], width).size());
     draw_block(c, sketch, list[i], x, width);
-    if (list[i].on_carriage) {
-      left = std::min(left, x);
+    const bool leaves = !list[i].stripes.empty();
+    if (leaves) {
+      left = x;
       right = x + width;
     }
-    const bool leaves = list[i].on_carriage && (i + 1 == list.size() || !list[i + 1].on_carriage);
     x += width + box_gap + (leaves ? carriage_room + rim : 0);
   }
   if (scanning) draw_carriage(c, sketch, left, right);

@@ -26,6 +26,15 @@
 <row key="{{KEY}}"{{#GOES_ON}} keep="yes"{{/GOES_ON}}><cell>{{NAME:none}}</cell><cell>{{TERM:none}}</cell><cell>{{KIND:none}}</cell><cell>{{HALF}}</cell><cell>{{SHIFT}}</cell><cell>{{U}}</cell></row>
 {{/TERM}}
 </table>
+{{#PACE}}
+<p key="{{KEY}}">{{SENTENCE:none}}</p>
+<table columns="l:* r:30 r:34 r:22 l:24" caption="Budgets along the stroke at the speed that just makes the throughput">
+<head><cell>Budget</cell><cell><i>U</i> as it runs, µm</cell><cell><i>U</i> at this speed, µm</cell><cell>Limit, µm</cell><cell>Verdict</cell></head>
+{{#BUDGET}}
+<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{NOW}}</cell><cell>{{U}}</cell><cell>{{LIMIT}}</cell><cell>{{VERDICT:none}}</cell></row>
+{{/BUDGET}}
+</table>
+{{/PACE}}
 </section>
 {{/BUDGETS}}
 </section>

@@ -61,16 +61,55 @@ TEST_CASE("dose, speed and lamps of a flat window") {
   CHECK(lamp_count(4, millimetres(300), millimetres(300)) == 4);
 }
 
-TEST_CASE("dose under a carriage adds up over the passes") {
-  LampWindow window = lamp();
-  window.across = millimetres(60);
-  const Speed v = metres_per_second(1);
+namespace {
+
+constexpr const char* geometry = "[C] geometry of swath and window, by hand";
+
+/// Strokes that find ink under a window: laid down at the swath's far end, it moves on by an
+/// advance a stroke. Counted one by one.
+int strokes_under(double window, double advance, int passes, int lit) {
+  int count = 0;
+  for (double at = passes * advance; at <= lit * window * (1 + 1e-12); at += advance) ++count;
+  return count;
+}
+
+}  // namespace
+
+TEST_CASE("under a carriage the last ink of a point gets whole strokes") {
+  const Length w = millimetres(60), a = millimetres(20);
   support::check_all({
-      {"three passes of one lamp",
-       carriage_dose(window, v, millimetres(20), 1) / row_dose(window, v), 3, identity, exposure},
-      {"two lamps lit", carriage_dose(window, v, millimetres(20), 2) / row_dose(window, v), 6,
-       identity, exposure},
+      {"one pass", carriage_strokes(w, a, 1, 1), 3, identity, geometry},
+      {"the third pass at the window's end", carriage_strokes(w, a, 3, 1), 1, identity, geometry},
+      {"a swath longer than the window", carriage_strokes(w, a, 4, 1), 0, identity, geometry},
+      {"two lamps lit", carriage_strokes(w, a, 3, 2), 4, identity, geometry},
+      {"54.2 of 150 mm used, 27.1 mm a stroke",
+       carriage_strokes(millimetres(150), 640.0 / dpi(600), 2, 1), 4, identity, geometry},
+      {"lit for one stroke", carriage_lit(w, a, 3, 1), 1, identity, geometry},
+      {"lit for two", carriage_lit(w, a, 3, 2), 2, identity, geometry},
+      {"lit for four", carriage_lit(w, a, 3, 4), 2, identity, geometry},
+      {"lit for five", carriage_lit(w, a, 3, 5), 3, identity, geometry},
   });
+}
+
+TEST_CASE("the lamps lit are the fewest that light the last ink so often") {
+  for (const double window : {20.0, 75.0, 150.0, 151.3}) {
+    for (const double advance : {7.1, 20.0, 27.1, 160.0}) {
+      for (int passes = 1; passes <= 4; ++passes) {
+        for (int strokes = 1; strokes <= 6; ++strokes) {
+          CAPTURE(window);
+          CAPTURE(advance);
+          CAPTURE(passes);
+          CAPTURE(strokes);
+          const Length w = millimetres(window), a = millimetres(advance);
+          const int lit = static_cast<int>(carriage_lit(w, a, passes, strokes));
+          CHECK(strokes_under(window, advance, passes, lit) >= strokes);
+          if (lit > 1) CHECK(strokes_under(window, advance, passes, lit - 1) < strokes);
+          CHECK(carriage_strokes(w, a, passes, lit) ==
+                doctest::Approx(strokes_under(window, advance, passes, lit)));
+        }
+      }
+    }
+  }
 }
 
 TEST_CASE("power, heat and the web's rise") {

@@ -44,7 +44,9 @@ def with_heads(job, item, count):
     total = base.positions * count * item["lines"]
     return finish(dict(item, heads_across=count, nozzles=total_nozzles, staggered=staggered,
                        rows=counted, total=total,
-                       depth=row_count * (head["body_depth"] + ROW_GAP), idle=0.0))
+                       depth=row_count * (head["body_depth"] + ROW_GAP), idle=0.0,
+                       all_nozzles=own * count,
+                       along_feed=(count - 1) * step * pitch + head["body_width"]))
 
 
 def counted(job, item, count):
@@ -88,13 +90,18 @@ class Aboard:
         self.job, self.rows, self.context, self.known = job, rows, context, {}
 
     def length(self, items, speed, advance):
-        head = items[0]["group"].head["name"]
-        if (head, speed, advance) not in self.known:
+        head, passes = items[0]["group"].head["name"], passes_of(items)
+        if (head, speed, advance, passes) not in self.known:
             uses = [{"channel": channel, "item": item} for item in items
                     for channel in item["group"].group["channels"]]
             buyer = Buyer(self.job, self.rows, self.context, uses)
-            self.known[head, speed, advance] = lamps_aboard(buyer, (speed, advance))
-        return self.known[head, speed, advance]
+            self.known[head, speed, advance, passes] = lamps_aboard(buyer, (speed, advance, passes))
+        return self.known[head, speed, advance, passes]
+
+
+def passes_of(items):
+    """Strokes that lay down a point, of the group that takes the most."""
+    return max(item["steps"] for item in items) * PASSES
 
 
 def drive(job, items, aboard):
@@ -133,12 +140,15 @@ def loaded(job, items, found):
     done = []
     for item in items:
         column = speed * item["along_m"]
+        # rows of its lattice in an advance, each from another nozzle, once for each pass
+        printing = round(advance * item["along_n"]) * PASSES
         done.append(dict(item, advance=advance, speed=speed, per_nozzle=column,
+                         passes=passes_of(items), idle=1 - printing / item["all_nozzles"],
                          use=column / item["allowed"],
                          limit=served, scan={"strokes": strokes, "time": time, "array": array,
                                              "machine": job.width + array + speed ** 2
                                              / ACCELERATION + PARK},
-                         active=item["nozzles"] * item["lines"]))
+                         active=printing * item["lines"]))
     return done
 
 

@@ -2,7 +2,7 @@
 
 from decimal import Decimal
 
-from quantity import ceil
+from quantity import ceil, floor
 
 AGEING, WATER, EVAPORATED, EFFICIENCY, DRYING_RATE = 0.8, 0.65, {"none": 0.9, "low": 0.9,
                                                                  "high": 0.6}, 0.45, 20 / 3600
@@ -46,12 +46,18 @@ def cheapest(station, choices):
 def curing(buyer, pace):
     """(lamps for the largest dose, over the printed width, or None without UV ink; the greatest
     dose any lamp gives and the one asked for where none is strong enough, else None). pace: speed
-    and advance of a carriage, None on a line."""
+    and advance of a carriage and the strokes that lay down a point, None on a line.
+
+    Rule for a carriage: its windows lie side by side along the feed and begin with the swath; ink of
+    the last stroke over a point lies at the swath's far end, passes * advance from there, and moves
+    on by an advance a stroke. It is lit on its own stroke and on each that still finds it under a
+    window; a stroke under no whole window gives it nothing."""
     job = buyer.job
     inks = [channel["ink"] for channel in job.channels if channel["ink"]["family"] == "uv"]
     if not inks:
         return None, None
-    nothing = {"kind": "uv_lamp", "row": None, "units": 1, "power": None, "length": 0.0}
+    nothing = {"kind": "uv_lamp", "row": None, "units": 1, "power": None, "length": 0.0,
+               "feed": 0.0}
     dose = max((ink.get("cure_dose", 0.0) for ink in inks))
     if not dose:
         return nothing, None
@@ -61,25 +67,29 @@ def curing(buyer, pace):
             continue
         peak = row.get("shape", 0.5) * row["irradiance"] * AGEING * row["window_along"]
         if pace:
-            speed, advance = pace
-            # rule read from the output: beside the dose, the windows must cover an advance without
-            # gaps
-            given = peak / speed * row["window_across"] / advance
-            rows = max(ceil(dose / given), ceil(advance / row["window_across"]))
+            speed, advance, passes = pace
+            stroke, window = peak / speed, row["window_across"]
+            # the last ink has gone `passes` advances before its first light, one more before each
+            # further one
+            reach = lambda strokes: (passes + strokes - 1) * advance
+            rows = max(1, ceil(reach(max(1, ceil(dose / stroke))) / window))
             units, length = 2 * rows, 0.0
+            strokes = floor(MOST_ROWS * window / advance) - passes + 1
+            doses.append(max(0, strokes) * stroke)
         else:
             given = peak / job.speed
             rows = max(1, ceil(dose / given))
             units = rows * ceil(job.width / row["window_across"])
             length = rows * row.get("depth", 0.0)
-        doses.append(MOST_ROWS * given)
+            doses.append(MOST_ROWS * given)
         if rows > MOST_ROWS:
             continue
         # on a carriage only the lamps behind the heads are lit in a stroke: half of them
         lit = rows if pace else units
         power = row["electrical"] * lit / 1000 if "electrical" in row else None
         choices.append({"kind": "uv_lamp", "row": row, "units": units, "power": power,
-                        "length": length})
+                        "length": length,
+                        "feed": rows * row["window_across"] if pace else 0.0})
     weak = (max(doses), dose) if doses and not choices else None
     return cheapest(buyer, choices) or nothing, weak
 

@@ -20,6 +20,7 @@ class Maker:
                         "plain")[seed % 10]
         self.seed = seed
         self.tilting = random.Random("tilt %d" % seed)
+        self.stirring = random.Random("stir %d" % seed)
         self.family = self.pick(FAMILIES[:3] if self.profile == "film" else FAMILIES)
         self.room = self.maybe(0.3, (22, 28, 32)) or 25
 
@@ -130,7 +131,8 @@ class Maker:
                                       or self.random.random() < 0.6) or "uv",
                 "flow": maybe(0.9, ("20 mL/min", "90 mL/min", "200 mL/min")),
                 "heads": maybe(0.9, (2, 4, 8)),
-                "container": maybe(0.9, ("1 L", "2 L", "5 L", "10 L"))}))
+                "container": maybe(0.9, ("1 L", "2 L", "5 L", "10 L")),
+                "stirs": self.stirring.choice(("yes", "no", None))}))
         for number in range(pick((0, 1, 2, 3))):
             rows.append(self.fields("lamp", "L%d" % number, {
                 "part_number": "LA-%d" % number, **self.priced(1500, 9000),

@@ -8,8 +8,8 @@ SPANS = {"viscosity_window", "tension_window", "avoid", "speed", "throw_distance
          "throughput_span",
          "air_temperature", "surface_tension"}
 WORDS = {"maker", "part_number", "designation", "provenance", "serviceable", "waveform", "joins",
-         "tilts", "nozzle_delay", "recirculates", "board", "supply", "drop_speed_at", "kind", "per", "mercury",
-         "grey_method",
+         "tilts", "nozzle_delay", "recirculates", "stirs", "board", "supply", "drop_speed_at", "kind",
+         "per", "mercury", "grey_method",
          "id", "title", "currency", "ink", "family", "form", "typeface", "text_quality",
          "barcode_symbol", "barcode_direction", "solids", "settles", "absorbency", "material",
          "food_contact", "mode", "indexing", "encoder", "price_date", "date", "solvent",

@@ -191,9 +191,13 @@ class Station(Buyer):
         the family."""
         counted = {}
         for use in self.uses:
-            family, head = use["channel"]["ink"]["family"], use["item"]["group"].head
+            ink, head = use["channel"]["ink"], use["item"]["group"].head
             fits = [row for row in self.rows["supply"] if "families" not in row
-                    or family in row["families"]]
+                    or ink["family"] in row["families"]]
+            # rule: ink that settles goes into a supply that stirs, whichever its head names
+            stirring = [row for row in fits if row.get("stirs") == "yes"]
+            if ink.get("settles") == "yes" and stirring:
+                fits = stirring
             own = [row for row in fits if row["name"] == head.get("supply")]
             choices = []
             for row in own or fits:
@@ -266,11 +270,12 @@ class Station(Buyer):
         """Lamps, dryer, exhaust; their power and length."""
         job = self.job
         self.power = []                       # (kW at mean, None when unknown)
-        self.stage_length = 0.0
+        self.stage_length, self.lamps_along = 0.0, 0.0
         first = self.items[0]
-        pace = (first["speed"], first["advance"]) if self.context["carriage"] else None
+        pace = (first["speed"], first["advance"], first["passes"]) if self.context["carriage"] else None
         lamp, self.uncured = curing(self, pace)
         dry = dryer(self)
+        self.lamps_along = lamp["feed"] if lamp else 0.0
         for stage in (lamp, dry):
             if stage:
                 self.row_line(stage["row"], stage["units"], stage["kind"])
@@ -355,7 +360,13 @@ class Station(Buyer):
 
     @property
     def footprint(self):
-        return sum(item["depth"] for item in self.items) + self.stage_length + SERVICE_ACCESS
+        """Along the line. Rule for a carriage: its rows stand one behind the other along the
+        stroke, square to the line; along it lie the heads of a colour end to end and, beside them,
+        the windows of the lamps."""
+        across = [item["along_feed"] for item in self.items if item["family"] == "scanning"]
+        heads = max(across + [self.lamps_along]) if across \
+            else sum(item["depth"] for item in self.items)
+        return heads + self.stage_length + SERVICE_ACCESS
 
     @property
     def key(self):

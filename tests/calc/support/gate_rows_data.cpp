@@ -368,6 +368,12 @@ const std::vector<CodeRow>& warnings() {
          mode(c).drops = given(std::vector<Volume>{picolitres(9), picolitres(10), picolitres(11)});
        }},
       {"stroke_hue", [](Request& r, Catalogue&) { scan_two_colours(r); }},
+      {"carriage_pace",
+       [](Request& r, Catalogue&) {
+         r.line.mode = given(Mode::scanning);
+         r.line.speed = given(metres_per_second(0.002));
+         r.image.length = given(millimetres(300));
+       }},
       {"speed_below_throughput",
        [](Request& r, Catalogue&) { r.line.throughput_area = given(AreaRate::from_si(10)); }},
       {"throughput_below_speed",

@@ -156,6 +156,9 @@ void StationCase::set_scanning() {
   Scan scan;
   scan.heads_per_colour = group.heads_total;
   scan.advance = millimetres(50);
+  scan.quality_passes = 1;
+  scan.heads_along = millimetres(100);
+  scan.stroke_time = seconds(2);
   scan.carriage_speed = metres_per_second(1);
   scan.machine_width = metres(2);
   scan.throughput = AreaRate::from_si(0.02);

@@ -100,6 +100,7 @@ std::vector<FieldRow> station_rows() {
       {"supply.NAME.pump", "1000 mL/min", "5 mL/min", "bom", "", ""},
       {"supply.NAME.heads", "8", "1", "bom", "", ""},
       {"supply.NAME.container", "5 L", "1 L", "bom", "", ""},
+      {"supply.NAME.stirs", "no", "yes", "warnings", "ink.black.settles = yes\n", ""},
       {"lamp.NAME.wavelength", "395 nm", "365 nm", "bom", "", ""},
       {"lamp.NAME.irradiance", "12 W/cm2", "8 W/cm2", "safety", "", ""},
       {"lamp.NAME.shape", "0.6", "0.1", "stages", "", ""},

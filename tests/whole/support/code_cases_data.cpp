@@ -142,6 +142,7 @@ std::vector<std::string> code_cases() {
       scanning + "line.indexing = yes",
       scanning + "colour.cyan.kind = white\n",
       scanning + "line.indexing = no",
+      scanning + "line.indexing = yes\nline.throw_variation = 0.03 mm\n",
       scanning,
       "line.speed = 70 m/min",
       "line.speed = 2000 m/min",
@@ -170,6 +171,9 @@ std::vector<std::string> code_cases() {
       long_lead,
       "-supply.IS.pump\nhead.A.recirculates = yes\nhead.A.recirculation = 50 mL/min\n",
       to_be_served,
+      "ink.black.settles = yes\n",
+      "ink.black.settles = yes\nsupply.IS2.price = 100 EUR\nsupply.IS2.stirs = yes\n"
+      "head.A.supply = IS\nhead.B.supply = IS\n",
       // The catalogue.
       "head.A.mode.grey.frequency = 40 kHz\nimage.levels = 3\n-head.B\n-part",
       "-head.A.throw_most\n-head.A.tension_window",
