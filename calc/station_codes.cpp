@@ -103,6 +103,7 @@ constexpr std::array notes{
     std::string_view("hot_dryer"),               // heat [kW], ["dust": material]
     std::string_view("dust_possible"),           // material
     std::string_view("nitrocellulose"),          // material
+    std::string_view("pretreatment_hazard"),     // ["named": part]
     std::string_view("hot_ink"),                 // temperature [degC]
     std::string_view("compressed_air"),          // supplies [1]
     std::string_view("lockout"),                 // ["powered": electrical [kW]]; "eu"

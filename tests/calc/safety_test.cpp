@@ -252,6 +252,18 @@ TEST_CASE("ignitable waste and containers in the United States") {
   CHECK(number(notes_of(c), "ink_storage_flammable", "limit") == -1);
 }
 
+TEST_CASE("pre-treatment brings its own hazards") {
+  StationCase c;
+  CHECK_FALSE(has(notes_of(c), "pretreatment_hazard"));
+  c.job.absorbency = Absorbency::none;
+  c.request.inks.front().surface_tension = exactly(millinewtons_per_metre(28));
+  c.request.substrate.surface_energy = exactly(millinewtons_per_metre(30));
+  CHECK(has(notes_of(c), "pretreatment_hazard"));
+  c.catalogue.parts.push_back(support::part("CT-1", PartKind::pretreatment, Per::station, 20));
+  c.catalogue.parts.back().designation = exactly(std::string("Corona treater"));
+  CHECK(words(notes_of(c), "pretreatment_hazard", "part") == "Corona treater");
+}
+
 TEST_CASE("each kind of ink has its personal protection, and solvent its wet print") {
   StationCase c;
   for (const auto& [family, name] :
@@ -342,6 +354,8 @@ TEST_CASE("every safety code is produced, in the order of the list") {
   take(c);
   c.job.absorbency = Absorbency::low;
   c.request.substrate.material = exactly(std::string("wood lacquered with nitrocellulose"));
+  c.request.inks.front().surface_tension = exactly(millinewtons_per_metre(28));
+  c.request.substrate.surface_energy = exactly(millinewtons_per_metre(30));
   take(c);
   for (const std::string_view code : codes) {
     CAPTURE(code);
