@@ -10,6 +10,7 @@
 #include "calc/named.h"
 #include "calc/placement.h"
 #include "calc/station_load.h"
+#include "calc/station_vapour.h"
 #include "calc/throw.h"
 
 namespace calc {
@@ -177,12 +178,33 @@ void of_light(Writer& w, const Stage& stage) {
   w.add("uv_leakage", most, "W/m2");
 }
 
+/// Several vapours together: each keeps its own limit, and the shares of the limits add up to 1 at
+/// most. One vapour, or one whose limit as a whole is stated, keeps that limit.
+void of_vapour(Writer& w, const Airing& airing) {
+  std::vector<std::string> solvents;
+  for (const SolventUse& use : airing.solvents) {
+    const bool known = std::find(solvents.begin(), solvents.end(), use.solvent) != solvents.end();
+    if (!known) solvents.push_back(use.solvent);
+  }
+  const bool stated = std::any_of(w.job.channels.begin(), w.job.channels.end(), [](const auto& c) {
+    return c.ink != nullptr && c.ink->exposure_limit;
+  });
+  if (solvents.size() > 1 && !stated) {
+    std::string names;
+    for (const std::string& name : solvents) names += (names.empty() ? "" : ", ") + name;
+    w.add("vapours_at_workplace", 1, "", names);
+  } else {
+    w.add("vapour_at_workplace", airing.limit_ppm, "ppm");
+  }
+  if (airing.captures) w.add("capture", captured_share(w.job).low * 100, "%");
+}
+
 void of_stages(Writer& w, const Station& station) {
   for (const Stage& stage : station.stages) {
     if (stage.kind == "uv") w.add("cure_at_speed", stage.dose_mj_per_cm2, "mJ/cm2");
     if (stage.kind == "uv") of_light(w, stage);
     if (stage.kind == "drying") w.add("drying_at_speed", stage.water_kg_per_h, "kg/h");
-    if (stage.airing) w.add("vapour_at_workplace", stage.airing->limit_ppm, "ppm");
+    if (stage.airing) of_vapour(w, *stage.airing);
   }
   std::optional<double> speed;
   if (w.job.speed) speed = w.job.speed->high.si() * 60;

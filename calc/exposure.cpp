@@ -59,6 +59,10 @@ Irradiance scattered_irradiance(Power scattered, Length distance) {
   return scattered / (pi * distance * distance);
 }
 
+Irradiance near_irradiance(Power scattered, Irradiance leaving, Length distance) {
+  return std::min(scattered_irradiance(scattered, distance), leaving);
+}
+
 Length distance_for(Irradiance irradiance, Length distance, Time time, Dose limit) {
   return distance * std::sqrt(irradiance * time / limit);
 }

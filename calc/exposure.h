@@ -58,6 +58,11 @@ std::optional<Dose> daily_limit(Length wavelength);
 /// Valid at distances of at least five times the lit length. distance > 0.
 Irradiance scattered_irradiance(Power scattered, Length distance);
 
+/// The same close to the print [W/m2], an upper bound at every distance: no point of the print is
+/// nearer than the distance, so that a point of all its light gives more; and light that leaves a
+/// surface evenly is nowhere more than at the surface. distance > 0.
+Irradiance near_irradiance(Power scattered, Irradiance leaving, Length distance);
+
 /// Distance [m] at which a time in the light of a point reaches a limit: d sqrt(E t/H). limit > 0.
 Length distance_for(Irradiance irradiance, Length distance, Time time, Dose limit);
 

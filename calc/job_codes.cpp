@@ -13,7 +13,7 @@ constexpr std::array<std::string_view, 20> warnings{
     "jetting_windows",        "slow_ejection",   "splash",         "settles_by_figures",
     "impact_speed",           "web_air_drag",    "stroke_hue",     "carriage_pace"};
 
-constexpr std::array<std::string_view, 54> questions{"q_width",
+constexpr std::array<std::string_view, 57> questions{"q_width",
                                                      "q_speed",
                                                      "q_pitch",
                                                      "q_ink_family",
@@ -66,7 +66,10 @@ constexpr std::array<std::string_view, 54> questions{"q_width",
                                                      "q_cosolvent",
                                                      "q_printed_share",
                                                      "q_axis",
-                                                     "q_body_mass"};
+                                                     "q_body_mass",
+                                                     "q_zone",
+                                                     "q_drying",
+                                                     "q_food_face"};
 
 }  // namespace
 

@@ -161,12 +161,12 @@ void ask_vapour(Job& job, const Channel& channel, const std::string& at) {
     add(job, "q_molar_mass", at + "molar_mass", "air_lel_m3_per_h", safety - 1);
   }
   if (blend.flash && clp_category(*blend.flash, blend.boiling) == ClpCategory::one_or_two) {
-    add(job, "q_boiling_point", at + "boiling_point", "exhaust_m3_per_h", safety - 2);
+    add(job, "q_boiling_point", at + "boiling_point", "fire_protection", safety - 2);
   }
 }
 
 void ask_solvent(Job& job, const Ink& ink, const Channel& channel, const std::string& at) {
-  if (!ink.flash_point) add(job, "q_flash_point", at + "flash_point", "exhaust_m3_per_h", safety);
+  if (!ink.flash_point) add(job, "q_flash_point", at + "flash_point", "fire_protection", safety);
   if (!ink.solvent) add(job, "q_solvent", at + "solvent", "air_lel_m3_per_h", safety);
   if (!ink.solvent_share) {
     add(job, "q_solvent_share", at + "solvent_share", P::solvent_share, safety - 1);
@@ -183,7 +183,7 @@ void ask_family(Job& job, const Ink& ink, const Channel& channel, const std::str
     add(job, "q_water_share", at + "water_share", P::water_share, money);
   }
   if (family == InkFamily::oil && !ink.flash_point) {
-    add(job, "q_flash_point", at + "flash_point", "exhaust_m3_per_h", safety);
+    add(job, "q_flash_point", at + "flash_point", "fire_protection", safety);
   }
   if (gives_vapour(channel)) ask_solvent(job, ink, channel, at);
   // A co-solvent counts only once its share is known.

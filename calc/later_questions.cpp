@@ -16,11 +16,19 @@ constexpr double safety = 20;
 struct Ask {
   std::string_view note, question, effect;
 };
-constexpr std::array<Ask, 5> asks{{{"food_unknown", "q_contact", "safety"},
+constexpr std::array<Ask, 4> asks{{{"food_unknown", "q_contact", "safety"},
                                    {"flush_hazard", "q_flush", "safety"},
-                                   {"flash_point_unknown", "q_flash_point", "exhaust_m3_per_h"},
-                                   {"uncured_ink", "q_flash_point", "exhaust_m3_per_h"},
+                                   {"flash_point_unknown", "q_flash_point", "fire_protection"},
                                    {"aqueous_rest", "q_cosolvent", "vapour_kg_per_h"}}};
+
+/// Conditions that the customer can settle, the question each asks and the field it is about.
+struct AskOfCondition {
+  std::string_view condition, question, field, effect;
+};
+constexpr std::array<AskOfCondition, 3> condition_asks{
+    {{"zone_unclassified", "q_zone", "line.enclosed", "fire_protection"},
+     {"solvent_drying", "q_drying", "ink.solvent", "safety"},
+     {"food_face", "q_food_face", "substrate.food_contact", "safety"}}};
 
 Question question(std::string_view code, std::string field, std::string_view effect,
                   double weight) {
@@ -64,6 +72,13 @@ void ask_safety(const Job& job, const Notice& note, std::vector<Question>& to) {
       const char* field = flash ? ".flash_point" : ".solvent";
       to.push_back(question(ask.question, "ink." + ink + field, ask.effect, safety));
     }
+  }
+}
+
+void ask_condition(const Notice& condition, std::vector<Question>& to) {
+  for (const AskOfCondition& ask : condition_asks) {
+    if (condition.code != ask.condition) continue;
+    to.push_back(question(ask.question, std::string(ask.field), ask.effect, safety + 1));
   }
 }
 
@@ -122,6 +137,7 @@ std::vector<Question> later_questions(const Job& job, const Catalogue& catalogue
                                       const Specification& spec) {
   std::vector<Question> list;
   for (const Notice& note : spec.safety) ask_safety(job, note, list);
+  for (const Notice& condition : spec.conditions) ask_condition(condition, list);
   for (const RejectedHead& rejected : spec.rejected) {
     for (const Reason& reason : rejected.reasons) {
       if (!reason.known_to_degc) continue;

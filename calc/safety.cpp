@@ -100,6 +100,19 @@ std::vector<const Ink*> inks_of(const Job& job, std::optional<InkFamily> family)
   return list;
 }
 
+const Channel& channel_of(const Job& job, const Ink& ink) {
+  return *std::find_if(job.channels.begin(), job.channels.end(),
+                       [&](const Channel& channel) { return channel.ink == &ink; });
+}
+
+bool may_burn(const Job& job, const Ink& ink) {
+  const bool part = ink.solvent || (ink.solvent_share && ink.solvent_share->value > 0);
+  return part || std::any_of(job.channels.begin(), job.channels.end(), [&](const Channel& ch) {
+           return ch.ink == &ink &&
+                  (ch.family == InkFamily::solvent || ch.family == InkFamily::oil);
+         });
+}
+
 double ml_per_hour(const SafetyCase& c, InkFamily family) {
   double sum = 0;
   if (c.station == nullptr) return sum;
@@ -146,6 +159,8 @@ std::vector<Notice> safety_notes(const Job& job, const Catalogue& catalogue,
   vapour_notes(c, notes);
   machinery_notes(c, notes);
   waste_notes(c, notes);
+  material_notes(c, notes);
+  person_notes(c, notes);
   std::stable_sort(notes.begin(), notes.end(),
                    [](const Notice& a, const Notice& b) { return rank(a.code) < rank(b.code); });
   return merged(std::move(notes));

@@ -78,6 +78,26 @@ Notice lockout(const Job& job, double electrical) {
   return note;
 }
 
+bool pretreats(const SafetyCase& c, const BomLine& line) {
+  if (line.code == "pretreatment") return true;
+  return std::any_of(c.catalogue.parts.begin(), c.catalogue.parts.end(), [&](const Part& part) {
+    return part.kind && part.kind->value == PartKind::pretreatment &&
+           line.source == "part." + part.name;
+  });
+}
+
+/// Corona, plasma or flame before the heads; which of them the catalogue does not say.
+void pretreatment_note(const SafetyCase& c, std::vector<Notice>& to) {
+  const std::vector<BomLine>& bom = c.station->bom;
+  const auto line =
+      std::find_if(bom.begin(), bom.end(), [&](const BomLine& l) { return pretreats(c, l); });
+  if (line == bom.end()) return;
+  Notice note{"pretreatment_hazard", {}, "substrate.surface_energy", {}};
+  const std::string& name = line->designation.empty() ? line->part_number : line->designation;
+  if (!name.empty()) note.args = {words("subject", "named"), words("part", name)};
+  to.push_back(std::move(note));
+}
+
 void station_notes(const Job& job, const Station& station, std::vector<Notice>& to) {
   double electrical = 0;
   for (const Stage& stage : station.stages) {
@@ -108,7 +128,10 @@ void station_notes(const Job& job, const Station& station, std::vector<Notice>& 
 void machinery_notes(const SafetyCase& c, std::vector<Notice>& to) {
   motion_notes(c, to);
   head_notes(c, to);
-  if (c.station != nullptr) station_notes(c.job, *c.station, to);
+  if (c.station != nullptr) {
+    station_notes(c.job, *c.station, to);
+    pretreatment_note(c, to);
+  }
   to.push_back(
       {"noise",
        {region_of(c.job), number("lower", noise_lower_db, "dB(A)"),

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "calc/exposure.h"
+#include "calc/safety_material.h"
 #include "calc/safety_parts.h"
 #include "calc/station_stages.h"
 
@@ -84,15 +85,18 @@ void window_note(const Lamp& lamp, const std::string& field, std::vector<Notice>
 void stray_note(const StageLamps& l, const std::string& field, std::vector<Notice>& to) {
   if (l.stage->stray.empty() || !l.stage->safe_distance_m) return;
   const StrayLight& nearest = l.stage->stray.front();
-  to.push_back({"stray_light",
-                {number("distance", nearest.distance_m, "m"), number("time", *nearest.time_s, "s"),
-                 number("safe", *l.stage->safe_distance_m, "m"),
-                 number("density", *l.stage->guard_density, ""),
-                 number("share", l.share * 100, "%"), number("worst_share", l.worst * 100, "%"),
-                 number("safe_worst", *l.stage->safe_distance_worst_m, "m"),
-                 number("density_worst", *l.stage->guard_density_worst, "")},
-                field + ".wavelength",
-                {}});
+  const Guard& guard = l.stage->guards.front();
+  to.push_back(
+      {"stray_light",
+       {number("distance", nearest.distance_m, "m"), number("time", *nearest.time_s, "s"),
+        number("safe", *l.stage->safe_distance_m, "m"),
+        number("density", *l.stage->guard_density, ""), number("share", l.share * 100, "%"),
+        number("worst_share", l.worst * 100, "%"),
+        number("safe_worst", *l.stage->safe_distance_worst_m, "m"),
+        number("density_worst", *l.stage->guard_density_worst, ""),
+        number("near", guard.distance_m, "m"), number("density_near", guard.density_worst, "")},
+       field + ".wavelength",
+       {}});
 }
 
 /// Lamps of one row in all stages.
@@ -152,7 +156,12 @@ void uv_notes(const SafetyCase& c, std::vector<Notice>& to) {
   const bool cures = std::any_of(lamps.begin(), lamps.end(),
                                  [](const StageLamps& l) { return l.stage->kind == "uv"; });
   if (!cures) to.push_back({"uv_lamp_unknown", {}, "ink.cure_dose", {}});
-  to.push_back({"lamp_interlock", {}, "line.speed", {}});
+  Notice interlock{"lamp_interlock", {}, "line.speed", {}};
+  const Given<std::string>& material = c.job.request->substrate.material;
+  if (material && names_nitrocellulose(material->value)) {
+    interlock.args = {words("subject", "nitrocellulose"), words("material", material->value)};
+  }
+  to.push_back(std::move(interlock));
   ink_notes(c, to);
 }
 

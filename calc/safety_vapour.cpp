@@ -5,6 +5,7 @@
 #include "calc/compare.h"
 #include "calc/flash_point.h"
 #include "calc/safety_parts.h"
+#include "calc/station_vapour.h"
 
 namespace calc {
 namespace {
@@ -95,20 +96,6 @@ void zone_note(const Ink& ink, Temperature flash, std::vector<Notice>& to) {
                 stated_at(ink)});
 }
 
-bool may_burn(const SafetyCase& c, const Ink& ink) {
-  const bool part = ink.solvent || (ink.solvent_share && ink.solvent_share->value > 0);
-  return part || std::any_of(c.job.channels.begin(), c.job.channels.end(), [&](const Channel& ch) {
-           return ch.ink == &ink &&
-                  (ch.family == InkFamily::solvent || ch.family == InkFamily::oil);
-         });
-}
-
-/// The first channel that prints an ink.
-const Channel& channel_of(const SafetyCase& c, const Ink& ink) {
-  return *std::find_if(c.job.channels.begin(), c.job.channels.end(),
-                       [&](const Channel& channel) { return channel.ink == &ink; });
-}
-
 /// Sources that disagree on the flash point of a solvent: the lower one counts, and both are said.
 void conflict_notes(const Ink& ink, const Blend& blend, std::vector<Notice>& to) {
   for (const BlendPart& part : blend.parts) {
@@ -133,12 +120,14 @@ void table_note(const Ink& ink, Temperature flash, std::vector<Notice>& to) {
 
 void flash_notes(const SafetyCase& c, const Ink& ink, std::vector<Notice>& to) {
   const std::string field = "ink." + ink.name + ".flash_point";
-  const Blend blend = blend_of(c.job, channel_of(c, ink));
+  const Channel& channel = channel_of(c.job, ink);
+  const Blend blend = blend_of(c.job, channel);
   conflict_notes(ink, blend, to);
   if (!blend.flash) {
-    if (may_burn(c, ink)) {
-      to.push_back({"flash_point_unknown", {words("ink", ink.name)}, field, {}});
-    }
+    Notice unknown{"flash_point_unknown", {words("ink", ink.name)}, field, {}};
+    const bool burns = may_burn(c.job, ink);
+    if (!burns && channel.family == InkFamily::uv) unknown.args.push_back(words("subject", "uv"));
+    if (burns || channel.family == InkFamily::uv) to.push_back(std::move(unknown));
     return;
   }
   if (!ink.flash_point) table_note(ink, *blend.flash, to);
@@ -164,7 +153,7 @@ void flash_notes(const SafetyCase& c, const Ink& ink, std::vector<Notice>& to) {
 
 void exposure_notes(const SafetyCase& c, const Ink& ink, std::vector<Notice>& to) {
   const std::string field = "ink." + ink.name + ".exposure_limit";
-  const Blend blend = blend_of(c.job, channel_of(c, ink));
+  const Blend blend = blend_of(c.job, channel_of(c.job, ink));
   if (!blend.limit) {
     to.push_back({"exposure_limit_unknown", {words("ink", ink.name)}, field, {}});
     return;
@@ -179,23 +168,33 @@ void exposure_notes(const SafetyCase& c, const Ink& ink, std::vector<Notice>& to
 }
 
 /// Air of the ventilation stage in words: what is captured, what is in the room.
-void air_notes(const Stage& stage, std::vector<Notice>& to) {
+void air_notes(const SafetyCase& c, const Stage& stage, std::vector<Notice>& to) {
   const Airing& air = *stage.airing;
   if (air.lel_m3_per_h) {
     to.push_back(
         {"air_explosion",
-         {number("vapour", air.captured_kg_per_h, "kg/h"), number("air", *air.lel_m3_per_h, "m3/h"),
-          number("share", air.lel_share_percent, "%"), number("lel", *air.lel_percent, "%")},
+         {number("vapour", air.captured_kg_per_h + air.room_kg_per_h, "kg/h"),
+          number("air", *air.lel_m3_per_h, "m3/h"), number("share", air.lel_share_percent, "%"),
+          number("lel", *air.lel_percent, "%")},
          "line.enclosed",
          {}});
   }
   if (air.health_m3_per_h) {
-    to.push_back(
-        {"air_health",
-         {number("vapour", air.room_kg_per_h, "kg/h"), number("air", *air.health_m3_per_h, "m3/h"),
-          number("limit", *air.limit_ppm, "ppm")},
-         "line.enclosed",
-         {}});
+    const Ends captured = captured_share(c.job);
+    Notice note{
+        "air_health",
+        {number("vapour", air.room_kg_per_h, "kg/h"), number("air", *air.health_m3_per_h, "m3/h"),
+         number("air_least", *air.health_least_m3_per_h, "m3/h"),
+         number("air_most", *air.health_most_m3_per_h, "m3/h"),
+         number("limit", *air.limit_ppm, "ppm")},
+        "line.enclosed",
+        {}};
+    if (air.captures) {
+      note.args.push_back(words("subject", "captured"));
+      note.args.push_back(number("share", captured.likely * 100, "%"));
+      note.args.push_back(number("share_least", captured.low * 100, "%"));
+    }
+    to.push_back(std::move(note));
   }
   const bool lacking = !air.health_m3_per_h || (air.captures && !air.lel_m3_per_h);
   if (lacking) to.push_back({"air_unknown", {}, "ink.solvent", {}});
@@ -203,7 +202,17 @@ void air_notes(const Stage& stage, std::vector<Notice>& to) {
     to.push_back(
         {"lel_estimated", {number("lel", *air.lel_percent, "%")}, "ink.explosive_limit", {}});
   }
-  to.push_back({"voc", {number("mass", air.voc_kg_per_year, "kg")}, "ink.solvent_share", {}});
+  to.push_back(
+      {"voc",
+       {number("mass", air.voc_kg_per_year, "kg"), number("peak", air.voc_peak_kg_per_year, "kg")},
+       "ink.solvent_share",
+       {}});
+}
+
+/// No drying of solvent ink is reckoned: what is still wet goes on with the product.
+void wet_note(const SafetyCase& c, std::vector<Notice>& to) {
+  const bool none = c.job.absorbency == Absorbency::none;
+  to.push_back({"wet_solvent", {words("subject", none ? "none" : "")}, "ink.solvent", {}});
 }
 
 void solvent_notes(const SafetyCase& c, std::vector<Notice>& to) {
@@ -218,18 +227,24 @@ void solvent_notes(const SafetyCase& c, std::vector<Notice>& to) {
   if (stage != nullptr) {
     to.push_back(
         {"solvent_vapour", {number("vapour", *stage->vapour_kg_per_h, "kg/h")}, "ink.solvent", {}});
-    air_notes(*stage, to);
+    air_notes(c, *stage, to);
   }
   for (const Ink* ink : inks_of(c.job)) {
-    if (gives_vapour(channel_of(c, *ink))) exposure_notes(c, *ink, to);
+    if (gives_vapour(channel_of(c.job, *ink))) exposure_notes(c, *ink, to);
   }
   const Line& line = c.job.request->line;
   const bool monitored = line.vapour_monitored && line.vapour_monitored->value;
   const double share = c.job.parameters[monitored ? P::lel_share_monitored : P::lel_share];
   Notice monitoring{"lel_monitoring", {number("share", share * 100, "%")}, "ink.solvent", {}};
-  if (monitored) monitoring.args.push_back(words("subject", "monitored"));
+  if (monitored) {
+    monitoring.args.push_back(words("subject", "monitored"));
+  } else {
+    monitoring.args.push_back(
+        number("monitored", c.job.parameters[P::lel_share_monitored] * 100, "%"));
+  }
   to.push_back(std::move(monitoring));
   to.push_back({"static_solvent", {}, "ink.solvent", {}});
+  if (has_family(c.job, InkFamily::solvent)) wet_note(c, to);
 }
 
 /// Channels whose ink's family nobody stated.

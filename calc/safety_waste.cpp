@@ -20,8 +20,6 @@ constexpr std::array<FamilyWaste, 4> wastes{{{InkFamily::uv, "waste_uv"},
                                              {InkFamily::solvent, "waste_solvent"},
                                              {InkFamily::oil, "waste_oil"}}};
 
-// Regulation (EC) 1272/2008: flammable liquids end at this flash point.
-const Temperature flammable_below = Temperature::celsius(60);
 constexpr double bund_share = 1.1;
 constexpr Density lightest_alcohol = Density::from_si(790);
 
@@ -42,8 +40,16 @@ bool flammable(const SafetyCase& c) {
   const std::vector<const Ink*> inks = inks_of(c.job);
   return has_family(c.job, InkFamily::solvent) ||
          std::any_of(inks.begin(), inks.end(), [](const Ink* ink) {
-           return ink->flash_point && ink->flash_point->low <= flammable_below;
+           return ink->flash_point && ink->flash_point->low <= flammable_to;
          });
+}
+
+/// Whether nobody says of an ink that is not water in the main whether it is flammable.
+bool may_be_flammable(const SafetyCase& c) {
+  return std::any_of(c.job.channels.begin(), c.job.channels.end(), [&](const Channel& channel) {
+    const bool burns = channel.family == InkFamily::uv || channel.family == InkFamily::oil;
+    return burns && channel.ink != nullptr && !blend_of(c.job, channel).flash;
+  });
 }
 
 /// The least of what may stand in containers outside a storage room, over the inks whose flash
@@ -52,7 +58,7 @@ std::optional<Volume> least_container_limit(const SafetyCase& c) {
   std::optional<Volume> least;
   for (const Channel& channel : c.job.channels) {
     const Blend blend = blend_of(c.job, channel);
-    if (!blend.flash || *blend.flash > flammable_below) continue;
+    if (!blend.flash || *blend.flash > flammable_to) continue;
     const Volume limit = container_limit(nfpa_class(*blend.flash, blend.boiling));
     if (!least || limit < *least) least = limit;
   }
@@ -103,12 +109,14 @@ void storage_note(const SafetyCase& c, std::vector<Notice>& to) {
     if (line.code == "first_fill") litres += line.quantity;
   }
   for (const Consumption& use : c.station->consumption) litres += use.l_per_month;
-  Notice note{flammable(c) ? "ink_storage_flammable" : "ink_storage",
+  const bool burns = flammable(c), unknown = !burns && may_be_flammable(c);
+  Notice note{burns || unknown ? "ink_storage_flammable" : "ink_storage",
               {number("litres", tenths(litres), "L"), number("container", largest, "L"),
                number("bund", largest * bund_share, "L")},
               "colour.cover_mean",
               {}};
-  const std::optional<Volume> limit = flammable(c) ? least_container_limit(c) : std::nullopt;
+  if (unknown) note.args.push_back(words("subject", "unknown"));
+  const std::optional<Volume> limit = burns ? least_container_limit(c) : std::nullopt;
   if (limit && region_of_job(c.job) != Region::eu) {
     note.args.push_back(words("subject", "us"));
     note.args.push_back(number("limit", tenths(limit->si() * 1e3), "L"));
@@ -141,10 +149,10 @@ void flush_note(const SafetyCase& c, std::vector<Notice>& to) {
 void food_notes(const SafetyCase& c, std::vector<Notice>& to) {
   const Substrate& substrate = c.job.request->substrate;
   const char* field = "substrate.food_contact";
-  if (!substrate.food_contact) to.push_back({"food_unknown", {}, field, {}});
+  if (!substrate.food_contact) to.push_back({"food_unknown", {region_of(c.job)}, field, {}});
   if (!substrate.food_contact || !substrate.food_contact->value) return;
   const std::string material = substrate.material ? substrate.material->value : "";
-  to.push_back({"food_contact", {words("material", material)}, field, {}});
+  to.push_back({"food_contact", {words("material", material), region_of(c.job)}, field, {}});
   if (!has_family(c.job, InkFamily::uv)) return;
   to.push_back({"food_contact_uv", {words("material", material)}, field, {}});
 }

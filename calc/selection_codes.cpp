@@ -14,7 +14,7 @@ constexpr std::array<std::string_view, 27> reasons{
     "indexing",   "placement",  "heads",         "space",       "cure",           "drying",
     "budget",     "lead_time",  "lost"};
 
-constexpr std::array<std::string_view, 33> conditions{
+constexpr std::array<std::string_view, 37> conditions{
     "soft_demand",        "high_use",
     "rating_from_binary", "measure_dot",
     "aqueous_on_none",    "pretreatment",
@@ -31,7 +31,9 @@ constexpr std::array<std::string_view, 33> conditions{
     "stroke_order",       "several_stations",
     "turn_travel",        "seam",
     "seam_unknown",       "assumption_condition",
-    "throw_anew"};
+    "throw_anew",         "zone_unclassified",
+    "solvent_drying",     "capture_unproved",
+    "food_face"};
 
 }  // namespace
 

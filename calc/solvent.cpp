@@ -19,6 +19,19 @@ bool same_word(std::string_view a, std::string_view b) {
                     [](char x, char y) { return lower(x) == lower(y); });
 }
 
+/// The lower of two limits as a fraction; nullopt where neither is set.
+std::optional<double> lower_of(const std::optional<Sourced>& a, const std::optional<Sourced>& b) {
+  if (!a) return b ? std::optional(b->value * ppm) : std::nullopt;
+  return (b ? std::min(a->value, b->value) : a->value) * ppm;
+}
+
+/// The limit of a region; elsewhere the lower of both.
+std::optional<double> in_region(Region region, std::optional<double> us, std::optional<double> eu) {
+  if (region == Region::us) return us;
+  if (region == Region::eu) return eu;
+  return us && eu ? std::min(*us, *eu) : us ? us : eu;
+}
+
 }  // namespace
 
 const SolventRow* find_solvent(std::string_view name) {
@@ -53,16 +66,13 @@ LowerLimit lower_limit(const SolventRow& row) {
 }
 
 std::optional<double> exposure_limit(const SolventRow& row, Region region) {
-  std::optional<double> lowest;
-  const auto take = [&](const std::optional<Sourced>& limit) {
-    if (limit && (!lowest || limit->value * ppm < *lowest)) lowest = limit->value * ppm;
-  };
-  if (region != Region::eu) {
-    take(row.us_recommended);
-    take(row.us_permissible);
-  }
-  if (region != Region::us) take(row.eu_indicative);
-  return lowest;
+  const std::optional<double> us = lower_of(row.us_recommended, row.us_permissible);
+  return in_region(region, us, lower_of(row.eu_indicative, std::nullopt));
+}
+
+std::optional<double> short_term_limit(const SolventRow& row, Region region) {
+  return in_region(region, lower_of(row.us_short, std::nullopt),
+                   lower_of(row.eu_short, std::nullopt));
 }
 
 }  // namespace calc

@@ -34,6 +34,8 @@ struct SolventRow {
   std::optional<double> lel_at;        ///< temperature the limit was measured at, if hot [degC]
   std::optional<Sourced> us_recommended, us_permissible, eu_indicative;  ///< 8 h [ppm]
   std::string_view source;
+  std::optional<Sourced> us_short = {}, eu_short = {};  ///< 15 min [ppm]
+  bool skin = false;  ///< a list of limits notes that it goes through the skin
 };
 
 std::span<const SolventRow> solvents();  ///< solvent_data.cpp
@@ -62,5 +64,7 @@ LowerLimit lower_limit(const SolventRow& row);
 /// Lowest 8 h limit [1] of the region: recommended and permissible in the United States, indicative
 /// in the European Union, of all elsewhere; nullopt where the table has none, then ask.
 std::optional<double> exposure_limit(const SolventRow& row, Region region);
+/// Lowest limit over 15 min [1] of the region, as above.
+std::optional<double> short_term_limit(const SolventRow& row, Region region);
 
 }  // namespace calc

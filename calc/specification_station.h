@@ -103,22 +103,32 @@ struct StrayLight {
   std::optional<double> time_s;  ///< at most a working day; none where the spectrum is not known
   std::string governs;           ///< actinic, uva, day; empty without a time
 };
+/// A guard at a distance from the print: the light that meets it, and the optical density it needs,
+/// as assumed and where the substrate scatters the greatest share.
+struct Guard {
+  double distance_m = 0, irradiance_w_per_m2 = 0, density = 0, density_worst = 0;
+};
 /// One solvent of an ink with what it is reckoned with, and where that comes from.
 struct SolventUse {
   std::string ink, solvent;
   double share = 1;  ///< of the ink's solvents by mass
   std::optional<double> molar_g, lel_percent, limit_ppm, flash_degc, other_flash_degc;
+  std::optional<double> short_ppm;  ///< limit over 15 min
+  bool skin = false;                ///< goes through the skin too
   bool lel_estimated = false;
   std::string source;
   bool seen = true;  ///< every figure stood in print
 };
 /// Air of a ventilation stage. Absent air: nothing is captured, or a datum is not known.
 struct Airing {
-  double captured_kg_per_h = 0, room_kg_per_h = 0, voc_kg_per_year = 0;
-  std::optional<double> lel_percent, limit_ppm;  ///< of all vapours together
+  double captured_kg_per_h = 0, room_kg_per_h = 0;
+  double voc_kg_per_year = 0, voc_peak_kg_per_year = 0;  ///< at mean and at peak cover
+  std::optional<double> lel_percent, limit_ppm;          ///< of all vapours together
   bool lel_estimated = false, lel_hot = false, captures = false;
   double lel_share_percent = 25, exhaust_degc = 20;
-  std::optional<double> lel_m3_per_h, lel_hot_m3_per_h, health_m3_per_h;
+  std::optional<double> lel_m3_per_h, lel_hot_m3_per_h;  ///< as if all vapour were captured
+  /// As assumed, and at the ends of what is captured and mixed.
+  std::optional<double> health_m3_per_h, health_least_m3_per_h, health_most_m3_per_h;
   std::vector<SolventUse> solvents;
 };
 
@@ -143,6 +153,7 @@ struct Stage {
   /// The same where the substrate scatters the greatest share that is thought possible.
   std::optional<double> safe_distance_worst_m{}, guard_density_worst{};
   std::vector<StrayLight> stray{};
+  std::vector<Guard> guards{};  ///< rising in distance; the last where guard_density holds
   std::optional<double> exhaust_m3_per_h{}, dew_point_degc{};
   std::optional<double> speed_limit_m_per_s{};  ///< of the line, that the units installed serve
   std::optional<double> air_degc{};             ///< of the air in the dryer and leaving it

@@ -38,15 +38,17 @@ constexpr std::array checks{
     std::string_view("cure_at_speed"),    // dose [mJ/cm2] at the highest speed
     std::string_view("uv_leakage"),       // most at any place of work [W/m2]
     std::string_view("drying_at_speed"),  // water [kg/h] at the highest speed
-    std::string_view("vapour_at_workplace"),  // most [ppm]
-    std::string_view("solvent_dry"),          // speed [m/min]
-    std::string_view("absorption"),           // speed [m/min]
-    std::string_view("web_temperature"),      // most [degC]; material
-    std::string_view("barcode_grade"),        // least grade, ISO/IEC 15416 or 15415; symbol
-    std::string_view("barcode_module"),       // [um]; symbol, axis
-    std::string_view("throw_trial"),          // greatest gap [mm]; head
-    std::string_view("ink_consumption"),      // of all channels together [mL/h]; channels
-    std::string_view("migration"),            // material
+    std::string_view("vapour_at_workplace"),   // most [ppm]
+    std::string_view("vapours_at_workplace"),  // sum of shares of the limits, at most; solvents
+    std::string_view("capture"),               // least share captured [%]
+    std::string_view("solvent_dry"),           // speed [m/min]
+    std::string_view("absorption"),            // speed [m/min]
+    std::string_view("web_temperature"),       // most [degC]; material
+    std::string_view("barcode_grade"),         // least grade, ISO/IEC 15416 or 15415; symbol
+    std::string_view("barcode_module"),        // [um]; symbol, axis
+    std::string_view("throw_trial"),           // greatest gap [mm]; head
+    std::string_view("ink_consumption"),       // of all channels together [mL/h]; channels
+    std::string_view("migration"),             // material
 };
 
 // Code: arguments. A note carries all of its arguments, those in brackets with the subject that
@@ -63,32 +65,35 @@ constexpr std::array notes{
                                                  // "visible", "arc" or "unknown"
     std::string_view("stray_light"),             // distance [m], time [s], safe [m], density,
                                                  // share [%], worst_share [%], safe_worst [m],
-                                                 // density_worst
+                                                 // density_worst, near [m], density_near
     std::string_view("hot_web"),                 // temperature [degC]
-    std::string_view("lamp_interlock"),          // none
+    std::string_view("lamp_interlock"),          // [subject "nitrocellulose": material]
     std::string_view("uncured_ink"),             // ink
     std::string_view("uv_mist"),                 // peak [mL/h], ml_per_hour [mL/h]
     std::string_view("cure_dose_unknown"),       // ink
     std::string_view("solvent_vapour"),          // vapour [kg/h]
+    std::string_view("wet_solvent"),             // subject "none" or ""
     std::string_view("air_explosion"),           // vapour [kg/h], air [m3/h], share [%], lel [%]
-    std::string_view("air_health"),              // vapour [kg/h], air [m3/h], limit [ppm]
+    std::string_view("air_health"),              // vapour [kg/h], air, air_least, air_most [m3/h],
+                                                 // limit [ppm]; "captured": share, share_least [%]
     std::string_view("air_unknown"),             // none
     std::string_view("lel_estimated"),           // lel [%]
-    std::string_view("voc"),                     // mass [kg] a year
+    std::string_view("voc"),                     // mass, peak [kg] a year
     std::string_view("flash_conflict"),          // ink, solvent, flash_point [degC], other [degC]
     std::string_view("flash_point_table"),       // ink, flash_point [degC]
     std::string_view("flash_point"),             // ink, subject "", "boiling_unknown",
                                                  // "combustible", "unclassified"; flash_point
                                                  // [degC], clp, ghs, nfpa, packing
-    std::string_view("flash_point_unknown"),     // ink
+    std::string_view("flash_point_unknown"),     // ink; [subject "uv"]
     std::string_view("exposure_limit"),          // ink, limit [ppm]; [subject "table"]
     std::string_view("exposure_limit_unknown"),  // ink
     std::string_view("vapour_zone"),             // ink, temperature [degC], flash_point [degC]
     std::string_view("classified_zone"),         // ink, flash_point [degC], below 23
     std::string_view("ink_family_unknown"),      // ink
-    std::string_view("lel_monitoring"),          // share [%]; [subject "monitored"]
+    std::string_view("lel_monitoring"),          // share [%]; monitored [%] or "monitored"
     std::string_view("static"),                  // ["moving": speed [m/min]]; "eu"
-    std::string_view("static_possible"),         // ["named": material]; "eu"
+    std::string_view("static_possible"),         // ["named": material]; ["dried": material, speed
+                                                 // [m/min]]; "eu"
     std::string_view("static_solvent"),          // none
     std::string_view("aqueous_ink"),             // peak [mL/h], ml_per_hour [mL/h]
     std::string_view("aqueous_rest"),            // ink, share [%] that is no water
@@ -98,6 +103,9 @@ constexpr std::array notes{
     std::string_view("carriage_pinch"),          // speed [m/s], width [mm]
     std::string_view("head_strike"),             // gap [mm]
     std::string_view("hot_dryer"),               // heat [kW], ["dust": material]
+    std::string_view("dust_possible"),           // material
+    std::string_view("nitrocellulose"),          // material
+    std::string_view("pretreatment_hazard"),     // ["named": part]
     std::string_view("hot_ink"),                 // temperature [degC]
     std::string_view("compressed_air"),          // supplies [1]
     std::string_view("lockout"),                 // ["powered": electrical [kW]]; "eu"
@@ -110,12 +118,13 @@ constexpr std::array notes{
     std::string_view("waste_law"),               // region
     std::string_view("waste_ignitable"),         // ink, flash_point [degC]
     std::string_view("flush_hazard"),            // [subject "named", fluid]
+    std::string_view("ppe"),                     // ink, subject "uv", "aqueous", "solvent", "oil"
     std::string_view("ink_storage"),             // litres [L], container [L], bund [L]
     std::string_view("ink_storage_flammable"),   // litres [L], container [L], bund [L]; "us":
-                                                 // limit [L]
-    std::string_view("food_contact"),            // material (may be empty)
-    std::string_view("food_unknown"),
-    std::string_view("food_contact_uv"),  // material (may be empty)
+                                                 // limit [L]; "unknown"
+    std::string_view("food_contact"),            // material (may be empty), region
+    std::string_view("food_unknown"),            // region
+    std::string_view("food_contact_uv"),         // material (may be empty)
 };
 
 constexpr std::array warnings{

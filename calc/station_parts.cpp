@@ -200,7 +200,8 @@ void add_ventilation(const PriceBook& book, const std::vector<GroupParts>& list,
   const GroupParts& fitting = first_fitting(book, vapour.empty() ? list : vapour, ventilation.kind);
   const Priced<Part>* part = book.part(ventilation.kind, fitting.head, fitting.family);
   if (part != nullptr && part->item->air_flow) {
-    add_fans(book, fitting, ventilation, sizing.vapour.health.value_or(VolumeFlow()), sizing.needs);
+    add_fans(book, fitting, ventilation, sizing.vapour.health_most.value_or(VolumeFlow()),
+             sizing.needs);
   } else {
     add_for_all(book, vapour.empty() ? list : vapour, ventilation, sizing.needs);
   }

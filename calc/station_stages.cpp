@@ -12,6 +12,8 @@ constexpr double joules_per_m2_in_mj_per_cm2 = 10;
 constexpr double ppm = 1e-6;
 // Where people may stand; the guard is reckoned for the nearest.
 constexpr std::array<double, 4> stray_distances_m{0.5, 1, 2, 5};
+// Where a guard may stand nearer to the print than people do.
+constexpr std::array<double, 2> near_guards_m{0.1, 0.2};
 // Air that leaves 15 K warmer, common practice.
 constexpr Density room_air = Density::from_si(1.2);
 constexpr SpecificHeat air_heat = SpecificHeat::from_si(1006);
@@ -54,6 +56,7 @@ bool stricter(Length a, Length b) {
 /// least limit, none where one lamp has no single one.
 struct Light {
   Power optical;
+  Irradiance window;  ///< of the brightest lamp
   std::optional<Length> wavelength;
 };
 Light light_of(const Sizing& sizing) {
@@ -62,12 +65,32 @@ Light light_of(const Sizing& sizing) {
   for (const Curing* curing : {&sizing.pinning, &sizing.curing}) {
     if (!curing->needed || curing->lamp == nullptr || curing->optical <= Power()) continue;
     light.optical += curing->optical;
+    const Given<Irradiance>& window = curing->lamp->item->irradiance;
+    if (window) light.window = std::max(light.window, window->value);
     const std::optional<Length> own = judged_wavelength(*curing->lamp->item);
     known = known && own.has_value();
     if (own && (!light.wavelength || stricter(*own, *light.wavelength))) light.wavelength = own;
   }
   if (!known) light.wavelength.reset();
   return light;
+}
+
+/// Guards nearer than people stand. Light of a print of some size is less than that of a point, and
+/// nowhere more than leaves the print.
+void add_guards(const Light& light, Dose limit, double share, double worst, Stage& stage) {
+  const auto density = [&](double metre, double scattered) {
+    const Irradiance e =
+        near_irradiance(light.optical * scattered, light.window * scattered, metres(metre));
+    return optical_density(e, working_day, limit);
+  };
+  for (const double metre : near_guards_m) {
+    const Irradiance e =
+        near_irradiance(light.optical * share, light.window * share, metres(metre));
+    stage.guards.push_back({metre, e.si(), density(metre, share), density(metre, worst)});
+  }
+  const StrayLight& nearest = stage.stray.front();
+  stage.guards.push_back({nearest.distance_m, nearest.irradiance_w_per_m2, *stage.guard_density,
+                          *stage.guard_density_worst});
 }
 
 void add_stray_light(const Job& job, const Light& light, Stage& stage) {
@@ -90,10 +113,11 @@ void add_stray_light(const Job& job, const Light& light, Stage& stage) {
   const Irradiance e = scattered_irradiance(scattered, nearest);
   stage.safe_distance_m = distance_for(e, nearest, working_day, *limit).si();
   stage.guard_density = optical_density(e, working_day, *limit);
-  const Irradiance worst =
-      scattered_irradiance(light.optical * worst_stray_share(job.parameters), nearest);
+  const double worst_share = worst_stray_share(job.parameters);
+  const Irradiance worst = scattered_irradiance(light.optical * worst_share, nearest);
   stage.safe_distance_worst_m = distance_for(worst, nearest, working_day, *limit).si();
   stage.guard_density_worst = optical_density(worst, working_day, *limit);
+  add_guards(light, *limit, job.parameters[P::stray_share], worst_share, stage);
 }
 
 void add_side_effects(const Curing& curing, Stage& stage) {
@@ -156,7 +180,7 @@ bool seen_in_print(const SolventRow& row, Region region) {
   };
   const bool us =
       region == Region::eu || (printed(row.us_recommended) && printed(row.us_permissible));
-  const bool eu = region == Region::us || printed(row.eu_indicative);
+  const bool eu = region == Region::us || (printed(row.eu_indicative) && printed(row.eu_short));
   return us && eu && printed(row.lel) && printed(row.flash) && printed(row.other_flash);
 }
 
@@ -172,6 +196,8 @@ SolventUse use_of(const std::string& ink, const BlendPart& part, Region region) 
   use.lel_percent = lel.value * 100;
   use.lel_estimated = lel.estimated;
   if (const auto limit = exposure_limit(row, region)) use.limit_ppm = *limit / ppm;
+  if (const auto limit = short_term_limit(row, region)) use.short_ppm = *limit / ppm;
+  use.skin = row.skin;
   if (row.flash) use.flash_degc = row.flash->value;
   if (row.other_flash) use.other_flash_degc = row.other_flash->value;
   use.source = std::string(row.source);
@@ -201,6 +227,7 @@ Stage vapour_stage(const Job& job, const Vapour& vapour) {
   airing.room_kg_per_h = per_hour(vapour.room);
   airing.captures = vapour.captured > MassFlow();
   airing.voc_kg_per_year = (vapour.yearly_mean * running_time(job)).si();
+  airing.voc_peak_kg_per_year = (vapour.total * running_time(job)).si();
   if (vapour.lel) airing.lel_percent = *vapour.lel * 100;
   if (vapour.limit) airing.limit_ppm = *vapour.limit / ppm;
   airing.lel_estimated = vapour.lel_estimated;
@@ -210,6 +237,8 @@ Stage vapour_stage(const Job& job, const Vapour& vapour) {
   airing.lel_m3_per_h = per_hour(vapour.explosion);
   airing.lel_hot_m3_per_h = per_hour(vapour.explosion_hot);
   airing.health_m3_per_h = per_hour(vapour.health);
+  airing.health_least_m3_per_h = per_hour(vapour.health_least);
+  airing.health_most_m3_per_h = per_hour(vapour.health_most);
   add_solvents(job, vapour, airing);
   stage.airing = std::move(airing);
   return stage;

@@ -48,23 +48,37 @@ void add_channels(const Job& job, const std::vector<ChannelLoad>& loads,
 }
 
 void add_air(const Job& job, Vapour& vapour) {
-  const double captured = vapour.captured / vapour.total;
+  const Ends captured = captured_share(job), mixing = ends_of(job.parameters, P::mixing);
   vapour.volume = volume_of(vapour);
   vapour.lel = together(vapour, &Blend::lel);
   vapour.limit = together(vapour, &Blend::limit);
   if (!vapour.volume) return;
-  if (vapour.lel && captured > 0) {
-    vapour.explosion = explosion_air(*vapour.volume * captured, *vapour.lel, vapour.explosive_share,
+  if (vapour.lel && captured.likely > 0) {
+    vapour.explosion = explosion_air(*vapour.volume, *vapour.lel, vapour.explosive_share,
                                      hot_factor(vapour.exhaust, vapour.lel_hot));
     vapour.explosion_hot = at_temperature(*vapour.explosion, vapour.exhaust);
   }
-  if (vapour.limit) {
-    vapour.health =
-        health_air(*vapour.volume * (1 - captured), *vapour.limit, job.parameters[P::mixing]);
-  }
+  if (!vapour.limit) return;
+  const auto health = [&](double share, double mixed) {
+    return health_air(*vapour.volume * (1 - share), *vapour.limit, mixed);
+  };
+  vapour.health_least = health(captured.high, mixing.low);
+  vapour.health = health(captured.likely, mixing.likely);
+  vapour.health_most = health(captured.low, mixing.high);
 }
 
 }  // namespace
+
+Ends ends_of(const Parameters& parameters, P id) {
+  const double likely = parameters[id];
+  const Parameter& row = parameter(id);
+  return {std::min(likely, row.low), likely, std::max(likely, row.high)};
+}
+
+Ends captured_share(const Job& job) {
+  if (!said_yes(job.request->line.enclosed)) return {};
+  return ends_of(job.parameters, P::captured_share);
+}
 
 Vapour size_vapour(const Job& job, const std::vector<ChannelLoad>& loads,
                    const std::vector<ChannelFlow>& flows) {
@@ -72,9 +86,7 @@ Vapour size_vapour(const Job& job, const std::vector<ChannelLoad>& loads,
   add_channels(job, loads, flows, vapour);
   if (!vapour.needed) return vapour;
   const Line& line = job.request->line;
-  // Not stated counts as open: all vapour is in the room then, which asks for the most air.
-  vapour.captured =
-      vapour.total * (said_yes(line.enclosed) ? job.parameters[P::captured_share] : 0);
+  vapour.captured = vapour.total * captured_share(job).likely;
   vapour.room = vapour.total - vapour.captured;
   const P share = said_yes(line.vapour_monitored) ? P::lel_share_monitored : P::lel_share;
   vapour.explosive_share = job.parameters[share];

@@ -17,6 +17,17 @@ struct ChannelVapour {
   MassFlow flow;
 };
 
+/// What is assumed of a default, and the ends of what is possible.
+struct Ends {
+  double low = 0, likely = 0, high = 0;
+};
+/// The value in force, and the ends of the default's range, or that value where it lies beyond.
+Ends ends_of(const Parameters& parameters, P id);
+
+/// Share of the vapour that is captured [1]: as assumed of an enclosure, nothing where none is
+/// stated, which asks for the most air.
+Ends captured_share(const Job& job);
+
 /// Absent figures: a datum is not known, or nothing is captured.
 struct Vapour {
   bool needed = false;
@@ -28,8 +39,9 @@ struct Vapour {
   std::optional<VolumeFlow> volume;  ///< of all vapour at the reference temperature
   std::optional<double> lel, limit;  ///< of all vapours together [1]
   bool lel_estimated = false, lel_hot = false;
-  std::optional<VolumeFlow> explosion, explosion_hot;  ///< air for the captured share
-  std::optional<VolumeFlow> health;                    ///< air for the rest
+  std::optional<VolumeFlow> explosion, explosion_hot;  ///< air as if all were captured
+  /// Air for what is not captured: as assumed, and at the ends of what is captured and mixed.
+  std::optional<VolumeFlow> health_least, health, health_most;
 };
 Vapour size_vapour(const Job& job, const std::vector<ChannelLoad>& loads,
                    const std::vector<ChannelFlow>& flows);

@@ -1,3 +1,5 @@
+#include <cmath>
+
 #include "calc/exposure.h"
 #include "calc/eye.h"
 #include "calc/named.h"
@@ -26,6 +28,8 @@ const Basis light_basis{"light scattered evenly by a surface", SourceTag::comput
                         "from five times the lit length on; nearer it is less"};
 const Basis limit_basis{"ICNIRP 2004; Directive 2006/25/EC Annex I", SourceTag::memory,
                         "unprotected eyes and skin, not photosensitised"};
+const Basis guard_basis{"light scattered evenly by a surface; ICNIRP 2004", SourceTag::computed,
+                        "upper bound close to the print; scattered light only"};
 const Basis air_basis{"heat balance of the cooling air", SourceTag::practice, "15 K warmer"};
 const Basis ozone_basis{"29 CFR 1910.1000: 0.1 ppm, 0.2 mg/m3", SourceTag::printed,
                         "perfect mixing; extract at the lamp"};
@@ -221,6 +225,36 @@ const LampTrace& stricter(const LampTrace& a, const LampTrace& b) {
   return of_b && (!of_a || *of_b < *of_a) ? b : a;
 }
 
+/// Guards nearer than the first distance: the light of a point or that of the print, the lesser.
+void guards(const LampTrace& t, const LampTrace* other) {
+  const double worst = worst_stray_share(t.w.job.parameters);
+  for (const Guard& guard : t.stage.guards) {
+    if (guard.distance_m >= t.stage.stray.front().distance_m) continue;  // its steps stand already
+    const std::string at = "guard_" + std::to_string(std::lround(guard.distance_m * 1e3)) + "mm";
+    std::vector<StepInput> inputs{t.w.step("P_o", t.id("optical")), constant("pi", pi, ""),
+                                  constant("d", guard.distance_m, "m"),
+                                  t.w.step("H_lim", t.id("limit")), t.irradiance()};
+    std::string power = "P_o", window = "E";
+    if (other != nullptr) {
+      inputs.push_back(t.w.step("P_p", other->id("optical")));
+      inputs.push_back(from_catalogue("E_p", other->lamp.irradiance->value.si() * 1e-4, "W/cm2",
+                                      other->ref + "irradiance"));
+      power = "(P_o+P_p)";
+      window = "max(E,E_p)";
+    }
+    const auto light = "min(" + power + "*1000/(pi*d^2)," + window + "*10000)";
+    const auto step = [&](const std::string& name, const char* symbol, const StepInput& share,
+                          double value) {
+      std::vector<StepInput> all{share};
+      all.insert(all.end(), inputs.begin(), inputs.end());
+      t.w.formula(t.id(name.c_str()), symbol, "max(0,log10(r*" + light + "*28800/H_lim))", all,
+                  value, "", guard_basis);
+    };
+    step(at, "OD_g", from_parameter(t.w.job, "r", P::stray_share), guard.density);
+    step(at + "_worst", "OD_gm", constant("r", worst, ""), guard.density_worst);
+  }
+}
+
 /// Light at the first distance, of the lamps of this stage and of the other that is lit with them,
 /// and what follows for it from the limit.
 void stray(const LampTrace& t, const LampTrace* other) {
@@ -253,6 +287,7 @@ void stray(const LampTrace& t, const LampTrace* other) {
               light_basis);
   t.w.formula(t.id("density_worst"), "OD_m", "max(0,log10(E_s*r_m/r*28800/H_lim))",
               {e, most, share, limit}, *t.stage.guard_density_worst, "", limit_basis);
+  guards(t, other);
 }
 
 void ozone(const LampTrace& t) {

@@ -12,9 +12,14 @@ const Basis peak{"mass balance", SourceTag::computed, "peak cover, highest speed
 const Basis gas{"ideal gas at 20 degC and 101.325 kPa", SourceTag::computed, "dilute vapour"};
 const Basis mixture{"Le Chatelier; sum of shares of the exposure limits", SourceTag::printed,
                     "vapours that act alike"};
-const Basis explosion{"NFPA 86; EN 1539", SourceTag::memory, "steady, captured vapour alone"};
+const Basis yearly{"mass balance", SourceTag::computed, "mean cover; nothing is recovered"};
+const Basis yearly_peak{"mass balance", SourceTag::computed,
+                        "peak cover at the highest speed all the time; nothing is recovered"};
+const Basis explosion{"NFPA 86; EN 1539", SourceTag::memory, "steady; all vapour captured"};
 const Basis health{"ACGIH Industrial Ventilation, dilution", SourceTag::memory,
                    "steady; the vapour that is not captured"};
+const Basis health_end{"ACGIH Industrial Ventilation, dilution", SourceTag::memory,
+                       "steady; ends of the share captured and of the mixing that are possible"};
 
 /// "x_1*A_1+x_2*A_2" with a fresh symbol a part.
 std::string numbered(const char* symbol, std::size_t i) {
@@ -170,13 +175,21 @@ void together_step(TraceWriter& w, const Vapour& vapour, const char* name, const
             unit, mixture);
 }
 
+/// Fresh air at one end of what is captured and how it mixes.
+void health_end_step(TraceWriter& w, const char* name, const char* symbol, double captured,
+                     double mixing, VolumeFlow value) {
+  w.formula(std::string("station.ventilation.air_health_") + name, symbol, "K*V*(1-k)*1e6/l",
+            {constant("K", mixing, ""), w.step("V", "station.ventilation.volume"),
+             constant("k", captured, ""), w.step("l", "station.ventilation.limit")},
+            value.si() * 3600, "m3/h", health_end);
+}
+
 void air(TraceWriter& w, const Vapour& vapour) {
-  const double captured = vapour.captured / vapour.total;
   if (vapour.explosion) {
     const bool monitored =
         w.job.request->line.vapour_monitored && w.job.request->line.vapour_monitored->value;
-    w.formula("station.ventilation.air_lel", "Q_e", "k*V*100/(f*L*B)",
-              {chosen("k", captured, ""), w.step("V", "station.ventilation.volume"),
+    w.formula("station.ventilation.air_lel", "Q_e", "V*100/(f*L*B)",
+              {w.step("V", "station.ventilation.volume"),
                from_parameter(w.job, "f", monitored ? P::lel_share_monitored : P::lel_share),
                w.step("L", "station.ventilation.lel"),
                constant("B", hot_factor(vapour.exhaust, vapour.lel_hot), "")},
@@ -187,10 +200,15 @@ void air(TraceWriter& w, const Vapour& vapour) {
               vapour.explosion_hot->si() * 3600, "m3/h", gas);
   }
   if (!vapour.health) return;
-  w.formula("station.ventilation.air_health", "Q_r", "K*V*(1-k)*1e6/l",
-            {from_parameter(w.job, "K", P::mixing), w.step("V", "station.ventilation.volume"),
-             chosen("k", captured, ""), w.step("l", "station.ventilation.limit")},
-            vapour.health->si() * 3600, "m3/h", health);
+  const Ends captured = captured_share(w.job), mixing = ends_of(w.job.parameters, P::mixing);
+  w.formula(
+      "station.ventilation.air_health", "Q_r", "K*V*(1-k)*1e6/l",
+      {from_parameter(w.job, "K", P::mixing), w.step("V", "station.ventilation.volume"),
+       captured.likely > 0 ? from_parameter(w.job, "k", P::captured_share) : constant("k", 0, ""),
+       w.step("l", "station.ventilation.limit")},
+      vapour.health->si() * 3600, "m3/h", health);
+  health_end_step(w, "least", "Q_rl", captured.high, mixing.low, *vapour.health_least);
+  health_end_step(w, "most", "Q_rm", captured.low, mixing.high, *vapour.health_most);
 }
 
 const Head* head_of(const TraceWriter& w, const ChannelLoad& load) {
@@ -224,7 +242,10 @@ void trace_vapour(TraceWriter& w, const std::vector<ChannelLoad>& loads) {
   sum_step(w, vapour, "vapour", "vapour", "m", vapour.total.si() * 3600, "kg/h", peak);
   w.formula("station.ventilation.voc", "m_y", "m_h*t_y",
             {chosen("m_h", vapour.yearly_mean.si() * 3600, "kg/h"), w.step("t_y", "station.hours")},
-            (vapour.yearly_mean * running_time(w.job)).si(), "kg", peak);
+            (vapour.yearly_mean * running_time(w.job)).si(), "kg", yearly);
+  w.formula("station.ventilation.voc_peak", "m_p", "m*t_y",
+            {w.step("m", "station.ventilation.vapour"), w.step("t_y", "station.hours")},
+            (vapour.total * running_time(w.job)).si(), "kg", yearly_peak);
   if (!vapour.volume) return;
   sum_step(w, vapour, "volume", "vapour_volume", "V", vapour.volume->si() * 3600, "m3/h", gas);
   if (vapour.lel) together_step(w, vapour, "lel", "L", *vapour.lel * 100, "%");

@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "calc/judge.h"
+#include "calc/safety_conditions.h"
 #include "calc/uncertainty.h"
 #include "calc/vary.h"
 #include "calc/verdict_uncertain.h"
@@ -203,6 +204,9 @@ Decision decide(const Job& job, const Catalogue& catalogue, const Selection& sel
   if (!job.missing.empty()) return {Verdict::incomplete, {}, {}};
   if (selection.chosen.empty()) return {Verdict::infeasible, {}, {}};
   Decision decision{Verdict::feasible, selection.conditions, {}};
+  for (Notice& condition : safety_conditions(job, catalogue, selection.chosen)) {
+    decision.conditions.push_back(std::move(condition));
+  }
   Moves moves(job, catalogue, selection);
   for (const P id : rows_of({&job.assumptions, &selection.assumptions, &of_station})) {
     moves.assumption(id);

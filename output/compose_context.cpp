@@ -43,10 +43,12 @@ std::string argument_text(const Context& context, double value, const std::strin
 Rounding safe_way(std::string_view argument) {
   using namespace std::string_view_literals;
   constexpr std::array up{
-      "safe"sv,       "density"sv, "safe_worst"sv,     "density_worst"sv, "air"sv,
-      "bund"sv,       "peak"sv,    "vapour"sv,         "mass"sv,          "temperature"sv,
-      "irradiance"sv, "litres"sv,  "litres_per_year"sv};
-  constexpr std::array down{"time"sv, "limit"sv, "dose_limit"sv, "flash_point"sv, "lel"sv, "gap"sv};
+      "safe"sv,        "density"sv, "safe_worst"sv,      "density_worst"sv, "air"sv,
+      "bund"sv,        "peak"sv,    "vapour"sv,          "mass"sv,          "temperature"sv,
+      "irradiance"sv,  "litres"sv,  "litres_per_year"sv, "air_least"sv,     "air_most"sv,
+      "density_near"sv};
+  constexpr std::array down{"time"sv, "limit"sv, "dose_limit"sv, "flash_point"sv,
+                            "lel"sv,  "gap"sv,   "share_least"sv};
   if (std::find(up.begin(), up.end(), argument) != up.end()) return Rounding::up;
   const bool least = std::find(down.begin(), down.end(), argument) != down.end();
   return least ? Rounding::down : Rounding::nearest;

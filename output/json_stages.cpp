@@ -14,12 +14,21 @@ Json stray_json(const calc::StrayLight& light) {
   return object;
 }
 
+Json guard_json(const calc::Guard& guard) {
+  return {{"distance_m", json_number(guard.distance_m)},
+          {"irradiance_w_per_m2", json_number(guard.irradiance_w_per_m2)},
+          {"density", json_number(guard.density)},
+          {"density_worst", json_number(guard.density_worst)}};
+}
+
 Json solvent_json(const calc::SolventUse& use) {
   Json object{{"ink", use.ink}, {"solvent", use.solvent}, {"share", json_number(use.share)}};
   object["molar_mass_g_per_mol"] = json_number_or_null(use.molar_g);
   object["lel_percent"] = json_number_or_null(use.lel_percent);
   object["lel_estimated"] = use.lel_estimated;
   object["limit_ppm"] = json_number_or_null(use.limit_ppm);
+  object["short_term_ppm"] = json_number_or_null(use.short_ppm);
+  object["skin"] = use.skin;
   object["flash_point_degc"] = json_number_or_null(use.flash_degc);
   json_set(object, "other_flash_point_degc", use.other_flash_degc);
   json_set(object, "source", use.source);
@@ -30,6 +39,8 @@ Json solvent_json(const calc::SolventUse& use) {
 void set_airing(Json& object, const calc::Airing& airing) {
   if (airing.captures) object["air_lel_m3_per_h"] = json_number_or_null(airing.lel_m3_per_h);
   object["air_health_m3_per_h"] = json_number_or_null(airing.health_m3_per_h);
+  object["air_health_least_m3_per_h"] = json_number_or_null(airing.health_least_m3_per_h);
+  object["air_health_most_m3_per_h"] = json_number_or_null(airing.health_most_m3_per_h);
   object["captured_kg_per_h"] = json_number(airing.captured_kg_per_h);
   object["room_kg_per_h"] = json_number(airing.room_kg_per_h);
   object["lel_percent"] = json_number_or_null(airing.lel_percent);
@@ -41,6 +52,7 @@ void set_airing(Json& object, const calc::Airing& airing) {
     object["air_lel_hot_m3_per_h"] = json_number_or_null(airing.lel_hot_m3_per_h);
   }
   object["voc_kg_per_year"] = json_number(airing.voc_kg_per_year);
+  object["voc_peak_kg_per_year"] = json_number(airing.voc_peak_kg_per_year);
   object["solvents"] = json_list(airing.solvents, solvent_json);
 }
 
@@ -53,6 +65,7 @@ void set_light(Json& object, const calc::Stage& stage) {
   json_set(object, "safe_distance_worst_m", stage.safe_distance_worst_m);
   json_set(object, "guard_density_worst", stage.guard_density_worst);
   if (!stage.stray.empty()) object["stray"] = json_list(stage.stray, stray_json);
+  if (!stage.guards.empty()) object["guards"] = json_list(stage.guards, guard_json);
 }
 
 }  // namespace

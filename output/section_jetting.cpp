@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "calc/ink_state.h"
+#include "calc/viscosity.h"
 #include "output/compose_text.h"
 #include "output/format.h"
 #include "output/section_list.h"
@@ -118,8 +119,20 @@ void add_windows(const Context& c, Values& values, const std::vector<Alike>& row
   }
 }
 
+/// The sentence why an ink is as warm as it is; the one that comes nearest may be the coolest that
+/// heaters alone can hold.
 std::string temperature_sentence(const Context& c, const calc::InkInHead& ink) {
-  return c.words("jetting.temperature." + ink.temperature_from, {{"HEAD", ink.head}});
+  std::string key = "jetting.temperature." + ink.temperature_from;
+  std::string warmest;
+  const calc::Input* const room = c.input("line.air_temperature");
+  if (ink.temperature_from == "nearest" && ink.temperature && room != nullptr) {
+    const bool assumed = room->origin.kind == calc::OriginKind::assumed;
+    const double high = assumed ? room->value : std::max(room->value, room->high);
+    const auto least = calc::least_jetting_temperature(calc::Temperature::celsius(high));
+    warmest = c.measure(high, "degC");
+    if (!(least < *ink.temperature)) key += ".room";
+  }
+  return c.words(key, {{"HEAD", ink.head}, {"ROOM", warmest}});
 }
 
 std::string viscosity_sentence(const Context& c, const calc::InkInHead& ink) {

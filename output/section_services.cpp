@@ -68,8 +68,9 @@ void add_air(const Context& c, Values& table, const calc::Stage& stage) {
   if (captures && !airing.lel_m3_per_h) {
     add_need(c, table, {"vapour", c.words("stage." + stage.kind), {}});
   }
-  if (airing.health_m3_per_h) {
-    add_of_stage(c, table, stage, "fresh_air", airing.health_m3_per_h, "m3/h", "air_health");
+  if (airing.health_most_m3_per_h) {
+    add_of_stage(c, table, stage, "fresh_air", airing.health_most_m3_per_h, "m3/h",
+                 "air_health_most");
   } else {
     add_need(c, table, {"fresh_air", c.words("stage." + stage.kind), {}});
   }

@@ -73,8 +73,6 @@ std::vector<Figure> figures_of(const calc::Stage& s) {
           {"ozone", s.ozone_m3_per_h, "m3/h", false, up},
           {"safe", s.safe_distance_m, "m", false, up},
           {"safe_worst", s.safe_distance_worst_m, "m", false, up},
-          {"density", s.guard_density, "", false, up},
-          {"density_worst", s.guard_density_worst, "", false, up},
           {"length", s.length_m, "m", false, up},
           {"installed", s.installed_length_m, "m"}};
 }
@@ -91,7 +89,10 @@ std::vector<Figure> figures_of(const calc::Airing& a) {
   if (a.captures) list.push_back({"air_lel", a.lel_m3_per_h, "m3/h", true, up});
   list.push_back({"air_lel_hot", a.lel_hot_m3_per_h, "m3/h", false, up});
   list.push_back({"air_health", a.health_m3_per_h, "m3/h", true, up});
+  list.push_back({"air_health_least", a.health_least_m3_per_h, "m3/h", false, up});
+  list.push_back({"air_health_most", a.health_most_m3_per_h, "m3/h", false, up});
   list.push_back({"voc", a.voc_kg_per_year, "kg"});
+  list.push_back({"voc_peak", a.voc_peak_kg_per_year, "kg", false, up});
   return list;
 }
 
@@ -122,6 +123,24 @@ void add_stray(const Context& c, Values& values, const calc::Stage& stage) {
     row.set_markup("GOVERNS",
                    light.governs.empty() ? std::string() : c.words("stray." + light.governs));
     first = false;
+  }
+}
+
+/// Optical density of a guard by its distance; the steps of the last are those of its stage.
+void add_guards(const Context& c, Values& values, const calc::Stage& stage) {
+  if (stage.guards.empty()) return;
+  Values& table = values.add("GUARDS");
+  const std::string at = "station." + stage.kind + ".";
+  constexpr double mm = 1000;
+  for (const calc::Guard& guard : stage.guards) {
+    const bool last = &guard == &stage.guards.back();
+    const std::string near = at + "guard_" + number(guard.distance_m * mm, 3) + "mm";
+    Values& row = table.add("ROW");
+    row.set("KEY", last ? c.row_keys({at + "density", at + "density_worst"})
+                        : c.row_keys({near, near + "_worst"}));
+    row.set("DISTANCE", c.in_column(guard.distance_m, "m", 3));
+    row.set("DENSITY", number(rounded(guard.density, 3, Rounding::up), 3));
+    row.set("WORST", number(rounded(guard.density_worst, 3, Rounding::up), 3));
   }
 }
 
@@ -170,6 +189,8 @@ void add_solvents(const Context& c, Values& values, const calc::Airing& airing) 
     row.set("MOLAR", figure(use.molar_g, 4));
     row.set_markup("LEL", explosive_limit(c, use));
     row.set("LIMIT", figure(use.limit_ppm));
+    row.set("SHORT", figure(use.short_ppm));
+    row.set_markup("SKIN", use.skin ? c.words("solvent_skin") : escaped("\xE2\x80\x93"));
     row.set("FLASH", flash_points(use));
   }
 }
@@ -205,6 +226,27 @@ void add_dryer_texts(const Context& c, Values& values) {
   add_text(c, values, bodies ? "dryer_without_bodies" : "dryer_without_web");
 }
 
+std::string percent(double share) { return with_unit(share * 100, "%", 3); }
+
+/// On which shares and factors the air rests, and which end the fans are chosen by.
+void add_air_texts(const Context& c, Values& values, const calc::Airing& airing) {
+  add_text(c, values, airing.captures ? "separate" : "open");
+  const calc::Input* const mixing = c.input("assume.mixing");
+  const calc::Input* const captured = c.input("assume.captured_share");
+  if (airing.health_most_m3_per_h && mixing != nullptr) {
+    const bool enclosed = airing.captures && captured != nullptr;
+    add_text(c, values, enclosed ? "air_ends" : "air_ends_open",
+             {{"LOW", number(mixing->low, 2)},
+              {"HIGH", number(mixing->high, 2)},
+              {"LEAST", enclosed ? percent(captured->low) : ""},
+              {"MOST", enclosed ? percent(captured->high) : ""}});
+  }
+  if (airing.captures && airing.lel_hot) add_text(c, values, "hot");
+  if (!airing.solvents.empty()) add_text(c, values, "short_term");
+  add_text(c, values, "zones");
+  add_sources(c, values, airing);
+}
+
 void add_texts(const Context& c, Values& values, const calc::Stage& stage) {
   if (stage.kind == "pinning" && stage.rows) add_pinned(c, values);
   if (stage.kind == "pinning" && stage.rows) add_text(c, values, "dimmed");
@@ -217,9 +259,9 @@ void add_texts(const Context& c, Values& values, const calc::Stage& stage) {
       add_text(c, values, "stray_range",
                {{"LOW", with_unit(share->low * 100, "%", 2)},
                 {"HIGH", with_unit(share->high * 100, "%", 2)},
-                {"DISTANCE", c.bound(*stage.safe_distance_worst_m, "m", Rounding::up)},
-                {"DENSITY", number(rounded(*stage.guard_density_worst, 3, Rounding::up), 3)}});
+                {"DISTANCE", c.bound(*stage.safe_distance_worst_m, "m", Rounding::up)}});
     }
+    if (!stage.guards.empty()) add_text(c, values, "guards");
     if (!stage.stray.front().time_s) add_text(c, values, "spectrum_unknown");
     if (!stage.web_degc) add_text(c, values, "web_unknown");
   }
@@ -233,11 +275,7 @@ void add_texts(const Context& c, Values& values, const calc::Stage& stage) {
   }
   if (stage.kind == "drying") add_dryer_texts(c, values);
   if (!stage.airing) return;
-  const bool captures = stage.airing->captures;
-  add_text(c, values, captures ? "separate" : "open");
-  if (captures && stage.airing->lel_hot) add_text(c, values, "hot");
-  add_text(c, values, "zones");
-  add_sources(c, values, *stage.airing);
+  add_air_texts(c, values, *stage.airing);
 }
 
 std::string equipment(const Context& c, const calc::Stage& stage) {
@@ -258,6 +296,7 @@ void add_stage(const Context& c, Values& values, const calc::Stage& stage, std::
     add_solvents(c, table, *stage.airing);
   }
   add_stray(c, table, stage);
+  add_guards(c, table, stage);
   add_texts(c, table, stage);
 }
 

@@ -220,6 +220,27 @@ TEST_CASE("the registration checked is the limit the budget is judged by") {
   CHECK(*check.acceptance == doctest::Approx(25400.0 / 360));
 }
 
+// Vapours that act alike: the sum of C/limit is at most 1 (safety.md 4.1 [P]), not one limit of
+// all.
+TEST_CASE("several vapours are measured each by its own limit, and what is captured by its least") {
+  StationCase c;
+  c.set_family(InkFamily::solvent);
+  Ink& ink = c.request.inks.front();
+  ink.solvent = exactly(std::string("MEK"));
+  ink.solvents = {{"MEK", 1}};
+  ink.solvent_share = exactly(0.7);
+  CHECK(*find(checks_of(c), "vapour_at_workplace").acceptance == doctest::Approx(200));
+  CHECK(find(checks_of(c), "capture").code.empty());
+  ink.solvents = {{"MEK", 0.8}, {"cyclohexanone", 0.2}};
+  c.request.line.enclosed = exactly(true);
+  CHECK(find(checks_of(c), "vapour_at_workplace").code.empty());
+  CHECK(*find(checks_of(c), "vapours_at_workplace").acceptance == 1);
+  CHECK(find(checks_of(c), "vapours_at_workplace").subject == "MEK, cyclohexanone");
+  CHECK(*find(checks_of(c), "capture").acceptance == doctest::Approx(80));
+  ink.exposure_limit = exactly(50.0);
+  CHECK(*find(checks_of(c), "vapour_at_workplace").acceptance == doctest::Approx(50));
+}
+
 TEST_CASE("every check code is produced, in the order of the list") {
   StationCase c;
   fill_everything(c);
@@ -238,6 +259,10 @@ TEST_CASE("every check code is produced, in the order of the list") {
     c.set_family(family);
     for (const Check& check : checks_of(c)) seen.push_back(check);
   }
+  c.set_family(InkFamily::solvent);
+  c.request.inks.front().solvents = {{"MEK", 0.8}, {"ethanol", 0.2}};
+  c.request.line.enclosed = exactly(true);
+  for (const Check& check : checks_of(c)) seen.push_back(check);
   for (const std::string_view code : codes) {
     CAPTURE(code);
     CHECK_FALSE(find(seen, std::string(code)).code.empty());

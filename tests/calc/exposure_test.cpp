@@ -143,6 +143,20 @@ TEST_CASE("distance and optical density") {
   });
 }
 
+// A Lambert disc of radius R gives M R^2/(R^2 + d^2) on its axis; the bound is never less.
+TEST_CASE("close to the print neither point nor surface is exceeded") {
+  const double leaving = 1000, radius = 0.1, pi = 3.14159265358979;
+  const Power scattered = Power::from_si(leaving * pi * radius * radius);
+  for (const double d : {0.01, 0.05, 0.1, 0.2, 0.5, 2.0}) {
+    CAPTURE(d);
+    const double disc = leaving * radius * radius / (radius * radius + d * d);
+    const double bound = near_irradiance(scattered, w_per_m2(leaving), metres(d)).si();
+    CHECK(bound >= disc);
+    CHECK(bound <= leaving);
+  }
+  CHECK(near_irradiance(scattered, w_per_m2(leaving), metres(0.2)).si() == doctest::Approx(250));
+}
+
 TEST_CASE("risk groups at their limits") {
   // IEC 62471:2006, limits derived from 30 J/m2 and 10^4 J/m2 over the group's time [M, C].
   support::check_all({

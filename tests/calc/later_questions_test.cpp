@@ -114,11 +114,19 @@ TEST_CASE("what safety notes call unknown is asked") {
   CHECK(find(spec, "q_flush") != nullptr);
   REQUIRE(find(spec, "q_flash_point") != nullptr);
   CHECK(find(spec, "q_flash_point")->field == "ink." + r.inks.front().name + ".flash_point");
+  CHECK(find(spec, "q_flash_point")->effect == "fire_protection");  // it moves no air
   CHECK(find(spec, "q_cosolvent") == nullptr);
   r.inks.front().family = given(InkFamily::aqueous);
   spec = answer(r, made::plain_head("A"));
   REQUIRE(find(spec, "q_cosolvent") != nullptr);
   CHECK(find(spec, "q_cosolvent")->field == "ink." + r.inks.front().name + ".solvent");
+  CHECK(find(spec, "q_zone") == nullptr);
+  CHECK(find(spec, "q_food_face") == nullptr);
+  r.substrate.food_contact = given(true);
+  r.inks.front().flash_point = given(Temperature::celsius(30));
+  spec = answer(r, made::plain_head("A"));
+  CHECK(find(spec, "q_zone") != nullptr);
+  CHECK(find(spec, "q_food_face") != nullptr);
   r.substrate.food_contact = given(false);
   CHECK(find(answer(r, made::plain_head("A")), "q_contact") == nullptr);
 }

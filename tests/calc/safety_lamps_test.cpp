@@ -73,6 +73,28 @@ TEST_CASE("stray light by the lamps lit") {
         doctest::Approx(0.5 * std::sqrt(3 * e * 28800 / 1e4)));
   CHECK(number(notes_of(c), "stray_light", "density_worst") ==
         doctest::Approx(std::log10(3 * e * 2.88)));
+  // At 0.1 m a point of 0.9 x 576 W would give 16.5 kW/m2; nine tenths of 8 W/cm2 are more.
+  CHECK(number(notes_of(c), "stray_light", "near") == doctest::Approx(0.1));
+  CHECK(number(notes_of(c), "stray_light", "density_near") ==
+        doctest::Approx(std::log10(3 * e * 25 * 2.88)));
+}
+
+TEST_CASE("a UV ink of unknown flash point is stored as a flammable one") {
+  StationCase c;
+  CHECK(words(notes_of(c), "flash_point_unknown", "subject") == "uv");
+  CHECK(words(notes_of(c), "ink_storage_flammable", "subject") == "unknown");
+  c.request.inks.front().flash_point = exactly(Temperature::celsius(105));
+  CHECK_FALSE(has(notes_of(c), "flash_point_unknown"));
+  CHECK_FALSE(has(notes_of(c), "ink_storage_flammable"));
+}
+
+TEST_CASE("nitrocellulose under the lamps is named") {
+  StationCase c;
+  CHECK(words(notes_of(c), "lamp_interlock", "subject").empty());
+  CHECK_FALSE(has(notes_of(c), "nitrocellulose"));
+  c.request.substrate.material = exactly(std::string("Nitrocellulose lacquer"));
+  CHECK(words(notes_of(c), "lamp_interlock", "subject") == "nitrocellulose");
+  CHECK(has(notes_of(c), "nitrocellulose"));
 }
 
 // Pinning behind three of four positions and the cure take six lamps each.

@@ -52,6 +52,31 @@ TEST_CASE("a substrate of which nobody says what it absorbs may charge") {
   CHECK(words(notes_of(c), "static_possible", "subject") == "named.eu");
 }
 
+TEST_CASE("paper that is dried as it runs may charge, and its like that is not does not") {
+  On c(Absorbency::high, "decor base paper");
+  CHECK_FALSE(has(notes_of(c), "static_possible"));
+  c.set_family(InkFamily::aqueous);
+  CHECK(words(notes_of(c), "static_possible", "subject") == "dried");
+  c.request.request.region = exactly(std::string("EU"));
+  CHECK(words(notes_of(c), "static_possible", "subject") == "dried.eu");
+  c.request.substrate.material = exactly(std::string("oak"));
+  CHECK_FALSE(has(notes_of(c), "static_possible"));
+}
+
+TEST_CASE("cork, wood and pulp shed dust that may explode, paper free of wood does not") {
+  for (const char* material : {"natural cork", "oak", "Holz", "pulp", "MDF, sanded"}) {
+    CAPTURE(material);
+    CHECK(words(notes_of(On(Absorbency::high, material)), "dust_possible", "material") == material);
+  }
+  for (const char* material : {"wood-free paper", "holzfreies Papier", "slate", "soaked felt"}) {
+    CAPTURE(material);
+    CHECK_FALSE(has(notes_of(On(Absorbency::high, material)), "dust_possible"));
+  }
+  On c(Absorbency::high, "");
+  c.request.product.description = exactly(std::string("Sanded oak barrel head"));
+  CHECK(has(notes_of(c), "dust_possible"));
+}
+
 TEST_CASE("one that absorbs nothing charges, and is not told of twice") {
   const auto notes = notes_of(On(Absorbency::none, "film"));
   CHECK(has(notes, "static"));

@@ -179,6 +179,7 @@ TEST_CASE("unknown flash point and exposure limit are said, known ones carry the
 
 TEST_CASE("waste and storage carry the litres of the calculation") {
   StationCase c;
+  c.request.inks.front().flash_point = exactly(Temperature::celsius(105));
   // 16.7 mL/h over 4000 h; 5 L first fill and 185.57 L a month; in tenths. They come in containers
   // of 1 L, of which one is what a bund must hold.
   CHECK(number(notes_of(c), "waste_uv", "litres_per_year") == doctest::Approx(66.8));
@@ -251,6 +252,45 @@ TEST_CASE("ignitable waste and containers in the United States") {
   CHECK(number(notes_of(c), "ink_storage_flammable", "limit") == -1);
 }
 
+TEST_CASE("pre-treatment brings its own hazards") {
+  StationCase c;
+  CHECK_FALSE(has(notes_of(c), "pretreatment_hazard"));
+  c.job.absorbency = Absorbency::none;
+  c.request.inks.front().surface_tension = exactly(millinewtons_per_metre(28));
+  c.request.substrate.surface_energy = exactly(millinewtons_per_metre(30));
+  CHECK(has(notes_of(c), "pretreatment_hazard"));
+  c.catalogue.parts.push_back(support::part("CT-1", PartKind::pretreatment, Per::station, 20));
+  c.catalogue.parts.back().designation = exactly(std::string("Corona treater"));
+  CHECK(words(notes_of(c), "pretreatment_hazard", "part") == "Corona treater");
+}
+
+TEST_CASE("each kind of ink has its personal protection, and solvent its wet print") {
+  StationCase c;
+  for (const auto& [family, name] :
+       {std::pair(InkFamily::uv, "uv"), std::pair(InkFamily::aqueous, "aqueous"),
+        std::pair(InkFamily::oil, "oil"), std::pair(InkFamily::solvent, "solvent")}) {
+    c.set_family(family);
+    CHECK(words(notes_of(c), "ppe", "subject") == name);
+    CHECK(words(notes_of(c), "ppe", "ink") == "black");
+    CHECK(has(notes_of(c), "wet_solvent") == (family == InkFamily::solvent));
+  }
+  c.job.absorbency = Absorbency::none;
+  CHECK(words(notes_of(c), "wet_solvent", "subject") == "none");
+  // Without monitoring a quarter of the limit (NFPA 86), with it a half at the most.
+  CHECK(number(notes_of(c), "lel_monitoring", "share") == doctest::Approx(25));
+  CHECK(number(notes_of(c), "lel_monitoring", "monitored") == doctest::Approx(50));
+}
+
+TEST_CASE("the law on food is that of the region") {
+  StationCase c;
+  c.request.substrate.food_contact = exactly(true);
+  CHECK(words(notes_of(c), "food_contact", "subject").empty());
+  c.request.request.region = exactly(std::string("US"));
+  CHECK(words(notes_of(c), "food_contact", "subject") == "us");
+  c.request.substrate.food_contact.reset();
+  CHECK(words(notes_of(c), "food_unknown", "subject") == "us");
+}
+
 TEST_CASE("a request without a station still has its notes") {
   StationCase c;
   c.groups.clear();
@@ -313,6 +353,9 @@ TEST_CASE("every safety code is produced, in the order of the list") {
   c.job.channels.front().family.reset();
   take(c);
   c.job.absorbency = Absorbency::low;
+  c.request.substrate.material = exactly(std::string("wood lacquered with nitrocellulose"));
+  c.request.inks.front().surface_tension = exactly(millinewtons_per_metre(28));
+  c.request.substrate.surface_energy = exactly(millinewtons_per_metre(30));
   take(c);
   for (const std::string_view code : codes) {
     CAPTURE(code);

@@ -213,6 +213,27 @@ TEST_CASE("limits by region, the lowest that holds there") {
   CHECK_FALSE(exposure_limit(row("GBL"), Region::other));
 }
 
+// NIOSH Pocket Guide, ST of each entry; 2000/39/EC and (EU) 2019/1831, 15 min [P].
+TEST_CASE("limits over 15 min by region, and what goes through the skin") {
+  const auto ppm = [](const char* name, Region region) {
+    return short_term_limit(row(name), region).value_or(-1e-6) * 1e6;
+  };
+  CHECK(ppm("MEK", Region::us) == doctest::Approx(300));
+  CHECK(ppm("isopropanol", Region::us) == doctest::Approx(500));
+  CHECK(ppm("n-butyl acetate", Region::us) == doctest::Approx(200));
+  CHECK(ppm("n-butyl acetate", Region::eu) == doctest::Approx(150));
+  CHECK(ppm("n-butyl acetate", Region::other) == doctest::Approx(150));
+  CHECK(ppm("PGMEA", Region::other) == doctest::Approx(100));
+  CHECK_FALSE(short_term_limit(row("PGMEA"), Region::us));
+  CHECK_FALSE(short_term_limit(row("ethanol"), Region::other));
+  for (const char* name :
+       {"n-propanol", "cyclohexanone", "PGME", "EGBE", "EGBEA", "PGMEA", "NEP"}) {
+    CAPTURE(name);
+    CHECK(row(name).skin);
+  }
+  CHECK_FALSE(row("MEK").skin);
+}
+
 TEST_CASE("explosive limits: measured hot, or estimated and lowered by the error") {
   CHECK(lower_limit(row("MEK")).measured_hot);
   CHECK(lel_percent("MEK") == doctest::Approx(1.4));  // not 1.8 at 25 degC: the stricter

@@ -144,9 +144,10 @@ TEST_CASE("vapour in the open: all of it against the exposure limit") {
   CHECK(*s.airing->limit_ppm == doctest::Approx(200));
   // 834 m3/h for 0.1 kg/h at 200 ppm and K 5: the worked case of the method.
   CHECK(*s.airing->health_m3_per_h == doctest::Approx(834 * vapour_kg_per_h / 0.1).epsilon(1e-3));
+  CHECK(*s.airing->health_most_m3_per_h == doctest::Approx(*s.airing->health_m3_per_h * 2));
 }
 
-TEST_CASE("vapour captured: explosion air on nine tenths, health air on the rest") {
+TEST_CASE("vapour captured: explosion air on all of it, health air on the rest") {
   StationCase c;
   make_solvent(c, "MEK");
   c.request.line.enclosed = exactly(true);
@@ -154,10 +155,15 @@ TEST_CASE("vapour captured: explosion air on nine tenths, health air on the rest
   CHECK(s.airing->captured_kg_per_h == doctest::Approx(0.9 * vapour_kg_per_h));
   CHECK(s.airing->room_kg_per_h == doctest::Approx(0.1 * vapour_kg_per_h));
   // 2 kg/h need 190.6 m3/h at 25 % of 1.4 % [C].
-  CHECK(*s.airing->lel_m3_per_h ==
-        doctest::Approx(190.6 * 0.9 * vapour_kg_per_h / 2).epsilon(1e-3));
+  CHECK(*s.airing->lel_m3_per_h == doctest::Approx(190.6 * vapour_kg_per_h / 2).epsilon(1e-3));
   CHECK(*s.airing->lel_hot_m3_per_h == doctest::Approx(*s.airing->lel_m3_per_h * 333.15 / 293.15));
-  CHECK(*s.airing->health_m3_per_h == doctest::Approx(834 * vapour_kg_per_h).epsilon(1e-3));
+  const double health = *s.airing->health_m3_per_h;
+  CHECK(health == doctest::Approx(834 * vapour_kg_per_h).epsilon(1e-3));
+  // 80 to 98 % captured where 90 % are assumed, K of 3 to 10 for 5.
+  CHECK(*s.airing->health_most_m3_per_h == doctest::Approx(health * 2 * 2));
+  CHECK(*s.airing->health_least_m3_per_h == doctest::Approx(health * 0.2 * 0.6));
+  CHECK(s.airing->voc_peak_kg_per_year == doctest::Approx(vapour_kg_per_h * 4000));
+  CHECK(s.airing->voc_kg_per_year < s.airing->voc_peak_kg_per_year);
   c.request.line.vapour_monitored = exactly(true);
   CHECK(*stage(c, "ventilation").airing->lel_m3_per_h ==
         doctest::Approx(*s.airing->lel_m3_per_h / 2));
@@ -222,8 +228,8 @@ TEST_CASE("fans by the air they move") {
   c.catalogue.parts.push_back(support::part("V-1", PartKind::ventilation, Per::station, 900));
   CHECK(fans("part.V-1") == 1);
   c.catalogue.parts.back().air_flow = exactly(VolumeFlow::from_si(10000.0 / 3600));
-  // 834 x 37.8 = 31530 m3/h in the room.
-  CHECK(fans("part.V-1") == 4);
+  // 834 x 37.8 = 31530 m3/h in the room as it is assumed to mix, twice as much at K of 10.
+  CHECK(fans("part.V-1") == 7);
 }
 
 TEST_CASE("the highest speed of a station is the least of heads, lamps and dryers as installed") {

@@ -23,6 +23,11 @@ void scan_two_colours(Request& r) {
   r.colours.back().name = "second";
 }
 
+void print_solvent(Request& r, Catalogue& c) {
+  r.inks.front().family = given(InkFamily::solvent);
+  head(c).families = given(std::vector{InkFamily::solvent});
+}
+
 /// A body that turns under heads side by side, small enough to tell.
 void turn_body(Request& r, double diameter_mm) {
   r.product.form = given(Form::cylinder);
@@ -304,6 +309,17 @@ const std::vector<CodeRow>& conditions() {
          r.inks.front().viscosity = given(
              std::vector<ViscosityPoint>{{millipascal_seconds(10), Temperature::celsius(32)}});
        }},
+      {"zone_unclassified",
+       [](Request& r, Catalogue&) {
+         r.inks.front().flash_point = given(Temperature::celsius(60));
+       }},
+      {"solvent_drying", [](Request& r, Catalogue& c) { print_solvent(r, c); }},
+      {"capture_unproved",
+       [](Request& r, Catalogue& c) {
+         print_solvent(r, c);
+         r.line.enclosed = given(true);
+       }},
+      {"food_face", [](Request& r, Catalogue&) { r.substrate.food_contact = given(true); }},
   };
   return rows;
 }
