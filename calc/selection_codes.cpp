@@ -14,7 +14,7 @@ constexpr std::array<std::string_view, 27> reasons{
     "indexing",   "placement",  "heads",         "space",       "cure",           "drying",
     "budget",     "lead_time",  "lost"};
 
-constexpr std::array<std::string_view, 32> conditions{
+constexpr std::array<std::string_view, 33> conditions{
     "soft_demand",        "high_use",
     "rating_from_binary", "measure_dot",
     "aqueous_on_none",    "pretreatment",
@@ -30,7 +30,8 @@ constexpr std::array<std::string_view, 32> conditions{
     "assumption_edge",    "ink_limit",
     "stroke_order",       "several_stations",
     "turn_travel",        "seam",
-    "seam_unknown",       "assumption_condition"};
+    "seam_unknown",       "assumption_condition",
+    "dryer_heat_unknown"};
 
 }  // namespace
 
