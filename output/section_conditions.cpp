@@ -43,6 +43,7 @@ bool of_line(const Context& c, const std::string& field) {
   if (asked) return true;
   if (field == "line.wheel_error") return c.request.line.encoder.has_value();
   if (field == "line.mount_tolerance") return false;
+  if (field == "assume.thermal_drift") return true;  // of the frame, which is the operator's
   return field.starts_with("line.") || field.starts_with("product.") ||
          field.starts_with("substrate.");
 }
