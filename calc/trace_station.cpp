@@ -259,7 +259,9 @@ void heat(TraceWriter& w) {
     if (!stage.electrical_kw) continue;
     const std::string symbol = "P_" + std::to_string(inputs.size() + 1);
     list += (list.empty() ? "" : ",") + symbol;
-    inputs.push_back(w.step(symbol, "station." + stage.kind + ".electrical"));
+    // A dryer of an ink without water has no steps of its own.
+    inputs.push_back(w.step_or_chosen(symbol, "station." + stage.kind + ".electrical",
+                                      *stage.electrical_kw, "kW"));
   }
   if (inputs.empty()) return;
   w.formula("station.heat", "Q_h", "sum(" + list + ")", inputs, *w.spec.station->heat_kw, "kW",
