@@ -205,6 +205,7 @@ Specification calculate(const Request& request, const Catalogue& catalogue,
   state_registration(spec.placement, questions);
   spec.safety = safety_notes(job, catalogue, spec.chosen, spec.station ? &*spec.station : nullptr);
   append(later_questions(job, catalogue, spec), questions);
+  rank_by_money(spec.uncertainty, job.currency, questions);
   spec.questions = ranked(questions);
   if (spec.verdict == Verdict::infeasible) rank_by_chance(job, catalogue, spec.questions);
   if (const auto taken = throw_taken(job, catalogue, spec.chosen)) tell_throw(*taken, spec);

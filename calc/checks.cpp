@@ -17,6 +17,7 @@ namespace calc {
 namespace {
 
 constexpr double cross_cut_class = 1;  // ISO 2409, common practice
+constexpr double rub_strokes = 10;     // with a dry cloth, common practice
 constexpr double dead_nozzles = 1;     // of a head after 8 h, common practice
 constexpr double least_grade = 1.5;    // grade C, ISO/IEC 15416 and 15415
 
@@ -134,7 +135,12 @@ void of_registration(Writer& w, const std::vector<Group>& groups) {
 
 void of_substrate(Writer& w) {
   const Substrate& substrate = w.job.request->substrate;
-  w.add("adhesion", cross_cut_class, "class", material(w.job));
+  // A cut through what takes the ink in tests the substrate, not the print.
+  if (w.job.absorbency == Absorbency::high) {
+    w.add("rub", rub_strokes, "", material(w.job));
+  } else {
+    w.add("adhesion", cross_cut_class, "class", material(w.job));
+  }
   for (const Channel& channel : w.job.channels) {
     if (!wants_pretreatment(w.job, channel)) continue;
     std::optional<double> energy;

@@ -65,11 +65,13 @@ Cost cost(const Job& job, const std::vector<Group>& groups, const Sizing& sizing
   if (job.years < 1) return result;
   const double area = printed_area_per_year(job, groups);
   if (area > 0) {
+    result.images_m2_per_year = area;
     result.per_m2 = cost_per_square_metre(result.ownership, result.discount, job.years, area);
   }
   const auto parts = parts_rate(job);
   const double yearly = parts ? *parts * running_time(job) : 0;
   if (yearly > 0) {
+    result.parts_per_year = yearly;
     result.per_thousand =
         1000 * result.ownership.major() / (annuity_factor(result.discount, job.years) * yearly);
   }

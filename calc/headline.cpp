@@ -24,6 +24,7 @@ constexpr std::array<Row, headlines_count> table{{{"heads_total", ""},
                                                   {"placement_image_um", "um"},
                                                   {"ink_l_per_year", "L"},
                                                   {"footprint_mm", "mm"},
+                                                  {"exhaust_m3_per_h", "m3/h"},
                                                   {"capital", money},
                                                   {"running_per_year", money},
                                                   {"ownership", money}}};
@@ -81,6 +82,8 @@ void add_station(const Job& job, const std::vector<Group>& groups, const Sizing&
   for (const ChannelFlow& flow : sizing.flows) ink += flow.total();
   w.set(Headline::ink, (ink * running_time(job)).si() / litre);
   w.set(Headline::footprint, in_mm(station_footprint(job, groups, sizing)));
+  const double exhaust = station_exhaust(sizing).si() * 3600;
+  if (exhaust > 0) w.set(Headline::exhaust, exhaust);
   w.set(Headline::capital, sizing.bill.priced);
   w.set(Headline::running, sizing.running.sum());
   w.set(Headline::ownership, sizing.ownership);

@@ -26,6 +26,7 @@ enum class Headline : std::size_t {
   image,
   ink,        ///< used by all channels, purge and flush included
   footprint,  ///< along the line
+  exhaust,    ///< air of all exhausts, as hot as it leaves
   capital,    ///< as far as it is priced
   running,
   ownership,

@@ -11,6 +11,8 @@ namespace {
 
 constexpr double choice = 52;  // may change the head: above what only moves its figures
 constexpr double safety = 20;
+constexpr double money_first = 40;   // before safety and physics, after what may change the head
+constexpr double money_share = 0.5;  // of a sum, over the whole range of the answer
 
 /// Safety notes that say "unknown, ask", the question each asks and what its answer moves.
 struct Ask {
@@ -55,6 +57,12 @@ std::vector<std::string> inks_in(const Notice& note) {
   return names;
 }
 
+/// Whether a note is about a fluid of the parts list: then its supplier knows it, not the customer.
+bool names_part(const Notice& note) {
+  return std::any_of(note.args.begin(), note.args.end(),
+                     [](const Arg& arg) { return arg.name == "fluid"; });
+}
+
 bool flash_point_known(const Job& job, const std::string& name) {
   return std::any_of(job.channels.begin(), job.channels.end(), [&](const Channel& c) {
     return c.ink != nullptr && c.ink->name == name && c.ink->flash_point;
@@ -64,6 +72,7 @@ bool flash_point_known(const Job& job, const std::string& name) {
 void ask_safety(const Job& job, const Notice& note, std::vector<Question>& to) {
   for (const Ask& ask : asks) {
     if (note.code != ask.note) continue;
+    if (ask.question == "q_flush" && names_part(note)) continue;
     const std::vector<std::string> inks = inks_in(note);
     if (inks.empty()) to.push_back(question(ask.question, note.field, ask.effect, safety));
     const bool flash = ask.question == "q_flash_point";
@@ -80,6 +89,16 @@ void ask_condition(const Notice& condition, std::vector<Question>& to) {
     if (condition.code != ask.condition) continue;
     to.push_back(question(ask.question, std::string(ask.field), ask.effect, safety + 1));
   }
+}
+
+/// Whether a head lists the family of the ink of that name, or does not say what it takes.
+bool takes_ink(const Job& job, const Head& head, const std::string& ink) {
+  if (!head.families) return true;
+  return std::any_of(job.channels.begin(), job.channels.end(), [&](const Channel& c) {
+    if (c.ink == nullptr || c.ink->name != ink || !c.family) return false;
+    const std::vector<InkFamily>& list = head.families->value;
+    return std::find(list.begin(), list.end(), *c.family) != list.end();
+  });
 }
 
 /// Adds the question for an ink, or raises the temperature up to which it is asked.
@@ -141,7 +160,9 @@ std::vector<Question> later_questions(const Job& job, const Catalogue& catalogue
   for (const RejectedHead& rejected : spec.rejected) {
     for (const Reason& reason : rejected.reasons) {
       if (!reason.known_to_degc) continue;
-      ask_viscosity(reason.subject, named(catalogue.heads, rejected.head), list);
+      const Head* head = named(catalogue.heads, rejected.head);
+      if (head == nullptr || !takes_ink(job, *head, reason.subject)) continue;
+      ask_viscosity(reason.subject, head, list);
     }
   }
   for (const InkInHead& ink : spec.inks) {
@@ -149,6 +170,19 @@ std::vector<Question> later_questions(const Job& job, const Catalogue& catalogue
     if (held_by_span(ink, head)) ask_viscosity(ink.ink, head, list);
   }
   return list;
+}
+
+void rank_by_money(const std::vector<Uncertainty>& figures, const std::string& currency,
+                   std::vector<Question>& questions) {
+  for (const Uncertainty& figure : figures) {
+    const bool wide = figure.high - figure.low > money_share * figure.value;
+    if (figure.unit != currency || figure.mover.empty() || !wide) continue;
+    for (Question& q : questions) {
+      if (q.parameter == figure.mover || q.field == figure.mover) {
+        q.weight = std::max(q.weight, money_first);
+      }
+    }
+  }
 }
 
 }  // namespace calc

@@ -1,6 +1,7 @@
 /// Questions that only the outcome raises, beyond those of the request and of the search.
 #pragma once
 
+#include <string>
 #include <vector>
 
 #include "calc/job.h"
@@ -16,5 +17,10 @@ std::optional<Assumption> throw_taken(const Job& job, const Catalogue& catalogue
 /// it is known for. Needs chosen, inks, rejected and safety.
 std::vector<Question> later_questions(const Job& job, const Catalogue& catalogue,
                                       const Specification& spec);
+
+/// Raises the weight of the questions whose answer moves a sum of money, capital, running cost or
+/// ownership, further than any other and by more than half of it over its range.
+void rank_by_money(const std::vector<Uncertainty>& figures, const std::string& currency,
+                   std::vector<Question>& questions);
 
 }  // namespace calc

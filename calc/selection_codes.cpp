@@ -14,7 +14,7 @@ constexpr std::array<std::string_view, 27> reasons{
     "indexing",   "placement",  "heads",         "space",       "cure",           "drying",
     "budget",     "lead_time",  "lost"};
 
-constexpr std::array<std::string_view, 37> conditions{
+constexpr std::array<std::string_view, 38> conditions{
     "soft_demand",        "high_use",
     "rating_from_binary", "measure_dot",
     "aqueous_on_none",    "pretreatment",
@@ -33,7 +33,7 @@ constexpr std::array<std::string_view, 37> conditions{
     "seam_unknown",       "assumption_condition",
     "throw_anew",         "zone_unclassified",
     "solvent_drying",     "capture_unproved",
-    "food_face"};
+    "food_face",          "dryer_heat_unknown"};
 
 }  // namespace
 

@@ -145,6 +145,8 @@ struct Stage {
   std::optional<double> time_after_s{};        ///< of these; not in the throughput
   std::optional<int> lamps_lit{};              ///< on a carriage, of `units`
   std::optional<double> running_kw{};  ///< on a carriage: of the lamps lit; electrical_kw all
+  std::optional<double> installed_kw{};        ///< of all units, as the catalogue rates them
+  bool heat_at_least = false;  ///< heat and power without the substrate's, whose mass is not known
   std::optional<double> installed_length_m{};  ///< of the dryer units in line, at least length_m
   std::optional<double> web_degc{};            ///< hottest web, at the least speed
   std::optional<double> cooling_m3_per_h{};    ///< air that carries the lamps' heat off
@@ -155,9 +157,10 @@ struct Stage {
   std::vector<StrayLight> stray{};
   std::vector<Guard> guards{};  ///< rising in distance; the last where guard_density holds
   std::optional<double> exhaust_m3_per_h{}, dew_point_degc{};
+  std::optional<double> dew_point_most_degc{};  ///< where the air leaves as moist as it may
   std::optional<double> speed_limit_m_per_s{};  ///< of the line, that the units installed serve
   std::optional<double> air_degc{};             ///< of the air in the dryer and leaving it
-  std::optional<double> condenses_degc{};       ///< coldest room, where the dew point lies above it
+  std::optional<double> condenses_degc{};  ///< coldest room, where dew_point_most lies above it
   std::optional<double> vapour_kg_per_h{};
   std::optional<Airing> airing{};
 };
@@ -166,6 +169,15 @@ struct Stage {
 struct StationSpeed {
   Speed speed;
   std::string by;
+  bool at_most = false;  ///< a dryer's power is a lower bound, so that it may be less
+};
+
+/// Fans of the catalogue that carry air out of the station, or into its room.
+struct Fans {
+  std::string kind;  ///< exhaust, ventilation
+  std::string part;  ///< name in the catalogue
+  int units = 0;
+  std::optional<double> m3_per_h;  ///< of all of them; none where the row does not say
 };
 
 struct BomLine {
@@ -197,6 +209,8 @@ struct Cost {
   Money capital, running_per_year, ownership;
   std::optional<double> per_m2;  ///< major units
   std::optional<double> per_thousand;
+  std::optional<double> images_m2_per_year;  ///< area of the images, which per_m2 stands on
+  std::optional<double> parts_per_year;      ///< which per_thousand stands on
   double discount = 0;
   int years = 0;
   Money ink_per_year, heads_per_year, energy_per_year, labour_per_year, cleaning_per_year;
@@ -220,6 +234,8 @@ struct Station {
   std::vector<EncoderFit> encoder;  ///< one a group; empty where the line's encoder is not known
   std::vector<Consumption> consumption;
   std::vector<Stage> stages;
+  std::vector<Fans> fans;
+  std::optional<double> heat_kw;  ///< power of the stages, which ends as heat; none without one
   std::vector<BomLine> bom;
   Money bom_total;
   int bom_unpriced = 0;
@@ -230,6 +246,7 @@ struct Station {
   Cost cost;
   std::vector<Spare> spares;
   Length footprint;                         ///< of the whole station along the line
+  Length service_access;                    ///< of it, free for service
   std::optional<StationSpeed> speed_limit;  ///< none on a carriage
   std::vector<Notice> warnings;             ///< of the bill and the costs (station_warning_codes)
 };

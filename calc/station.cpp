@@ -49,6 +49,22 @@ std::vector<std::string> unpriced_items(const std::vector<BomLine>& lines) {
   return list;
 }
 
+/// Fans of exhaust and fresh air, as far as the catalogue has them.
+std::vector<Fans> fans_of(const Catalogue& catalogue, const Sizing& sizing) {
+  std::vector<Fans> list;
+  for (const Need& need : sizing.needs.list()) {
+    if (need.code != PartCode::exhaust && need.code != PartCode::ventilation) continue;
+    for (const Part& part : catalogue.parts) {
+      if (&part != need.item.row) continue;
+      const int units = static_cast<int>(need.quantity);
+      list.push_back(
+          {need.code == PartCode::exhaust ? "exhaust" : "ventilation", part.name, units, {}});
+      if (part.air_flow) list.back().m3_per_h = units * part.air_flow->value.si() * 3600;
+    }
+  }
+  return list;
+}
+
 void warn_of_rows(const Job& job, const Sizing& sizing, Station& station) {
   std::set<const Row*> seen;
   for (const Need& need : sizing.needs.list()) {
@@ -184,6 +200,10 @@ Station size_station(const Job& job, const Catalogue& catalogue, const std::vect
   add_consumption(job, sizing, station);
   station.stages = stages_of(job, sizing);
   add_speed_limits(job, groups, sizing, station);
+  station.fans = fans_of(catalogue, sizing);
+  for (const Stage& stage : station.stages) {
+    if (stage.electrical_kw) station.heat_kw = station.heat_kw.value_or(0) + *stage.electrical_kw;
+  }
   station.bom = bom_lines(job, groups, sizing.needs.list());
   station.bom_total = sizing.bill.priced;
   station.bom_unpriced = sizing.bill.unpriced;
@@ -193,6 +213,7 @@ Station size_station(const Job& job, const Catalogue& catalogue, const std::vect
   station.lead_time = longest(station.bom);
   station.cost = cost(job, groups, sizing);
   station.footprint = station_footprint(job, groups, sizing);
+  station.service_access = millimetres(job.parameters[P::service_access_mm]);
   warn_of_rows(job, sizing, station);
   warn_of_inks(job, sizing, station);
   warn_of_stages(job, sizing, station);

@@ -34,6 +34,7 @@ constexpr std::array checks{
     std::string_view("tilt"),             // most off over a row of nozzles, across [um]; head
     std::string_view("row_delays"),       // most between rows of a tilted head, along [um]; head
     std::string_view("adhesion"),         // cross-cut class of ISO 2409, at most; material
+    std::string_view("rub"),              // double strokes with a cloth; material that absorbs
     std::string_view("wetting"),          // surface energy after pre-treatment [mN/m]; material
     std::string_view("cure_at_speed"),    // dose [mJ/cm2] at the highest speed
     std::string_view("uv_leakage"),       // most at any place of work [W/m2]

@@ -88,6 +88,7 @@ struct Drying {
   MassFlow water;       ///< the same over images and the gaps between them
   MassFlow water_mean;  ///< over running time
   Power heat, electrical;
+  bool at_least = false;  ///< both without what warms the substrate, whose mass is not known
   Power electrical_mean;
   Length length;                         ///< that dries the film of an image, along the line
   Length along;                          ///< of the units in line, at least `length`
@@ -97,6 +98,8 @@ struct Drying {
   std::optional<double> humidity_in;     ///< of the room's air [kg/kg]
   double humidity_out = 0;               ///< of the air leaving [kg/kg]
   std::optional<Temperature> dew_point;  ///< of the air leaving
+  /// The same at the moistest end of what the air may leave with.
+  std::optional<Temperature> dew_point_most;
   MassFlow dry_air;
   std::optional<VolumeFlow> exhaust;    ///< as hot as it leaves
   std::optional<StageFailure> failure;  ///< why air cannot carry the water off

@@ -94,7 +94,7 @@ Power heat_for(const Job& job, const Drying& drying, MassFlow water, Speed speed
   const std::optional<WebHeat> web = web_heat(job);
   if (!web || !job.speed) return evaporation;
   return evaporation +
-         web_power(job.width->value, speed, web->mass, web->heat, drying.air - job.room.value);
+         web_power(web_width(job), speed, web->mass, web->heat, drying.air - job.room.value);
 }
 
 /// Humidity of the room's air [kg/kg] at its warmest, as it enters.
@@ -127,6 +127,8 @@ void add_air(const Job& job, Drying& drying) {
   drying.humidity_in = room_humidity(job);
   drying.humidity_out = job.parameters[P::exhaust_humidity];
   drying.dew_point = dew_point(drying.humidity_out);
+  drying.dew_point_most =
+      dew_point(std::max(drying.humidity_out, parameter(P::exhaust_humidity).high));
   drying.failure = air_failure(job, drying);
   if (drying.failure || !drying.humidity_in) return;
   drying.dry_air = exhaust_air(drying.water, drying.humidity_out - *drying.humidity_in);
@@ -143,6 +145,7 @@ Drying size_drying(const Job& job, const PriceBook& book, const std::vector<Chan
   drying.air = dryer_air(job);
   const Speed high = job.speed ? job.speed->high : Speed();
   const Speed nominal = job.speed ? job.speed->value : Speed();
+  drying.at_least = !web_heat(job);
   drying.heat = heat_for(job, drying, drying.water, high);
   drying.electrical = dryer_power(drying.heat, efficiency);
   drying.electrical_mean =

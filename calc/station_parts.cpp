@@ -141,12 +141,6 @@ bool wants_exhaust(const Job& job, const GroupParts& g, const Sizing& sizing) {
   return wants_vapour_exhaust(job, *g.group) || (g.family == InkFamily::uv && arc);
 }
 
-/// Air all exhausts carry off together, as hot as it is: of the dryer, of captured vapour.
-VolumeFlow exhaust_air(const Sizing& sizing) {
-  const VolumeFlow none;
-  return sizing.drying.exhaust.value_or(none) + sizing.vapour.explosion_hot.value_or(none);
-}
-
 /// Fans by the air they move, one where the catalogue does not say how much.
 void add_fans(const PriceBook& book, const GroupParts& g, const KindRow& kind, VolumeFlow air,
               Needs& needs) {
@@ -163,7 +157,8 @@ void add_of_group(const Job& job, const PriceBook& book, const GroupParts& g, Si
   for (const KindRow& kind : of_every_group) add_kind(book, g, kind, sizing.needs);
   add_conditioning(job, book, g, sizing.needs);
   if (wants_pretreatment(job, *g.group)) add_kind(book, g, pretreatment, sizing.needs);
-  if (wants_exhaust(job, g, sizing)) add_fans(book, g, exhaust, exhaust_air(sizing), sizing.needs);
+  if (wants_exhaust(job, g, sizing))
+    add_fans(book, g, exhaust, station_exhaust(sizing), sizing.needs);
   // A gauge is bought where the catalogue has one; the hours of aligning stand on their own line.
   const bool gauge = book.part(PartKind::alignment, g.head, g.family) != nullptr;
   if (g.group->joints > 0 && gauge) add_kind(book, g, alignment, sizing.needs);
@@ -227,6 +222,11 @@ void add_timing(const PriceBook& book, const std::vector<GroupParts>& list, cons
 }
 
 }  // namespace
+
+VolumeFlow station_exhaust(const Sizing& sizing) {
+  const VolumeFlow none;
+  return sizing.drying.exhaust.value_or(none) + sizing.vapour.explosion_hot.value_or(none);
+}
 
 void add_parts(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
                Sizing& sizing) {

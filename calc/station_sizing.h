@@ -63,6 +63,9 @@ bool must_be_stirred(const Job& job, const ChannelLoad& load);
 /// the other along the stroke goes into the machine's width.
 Length station_footprint(const Job& job, const std::vector<Group>& groups, const Sizing& sizing);
 
+/// Air [m3/s] all exhausts carry off together, as hot as it is: of the dryer, of captured vapour.
+VolumeFlow station_exhaust(const Sizing& sizing);
+
 /// The supply of a channel, of those that take its ink family: the one the head names, else the one
 /// of the lowest sum, priced before unpriced.
 ChannelSupply choose_supply(const Job& job, const PriceBook& book, const ChannelLoad& load,

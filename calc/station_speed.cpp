@@ -37,7 +37,8 @@ void add_speed_limits(const Job& job, const std::vector<Group>& groups, const Si
     if (stage.kind == "drying") limit = dryer_limit(job, sizing.drying);
     if (!limit) continue;
     stage.speed_limit_m_per_s = limit->si();
-    if (*limit < least.speed) least = {*limit, stage.kind};
+    least.at_most |= stage.heat_at_least;
+    if (*limit < least.speed) least = {*limit, stage.kind, least.at_most};
   }
   station.speed_limit = least;
 }

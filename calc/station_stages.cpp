@@ -153,23 +153,38 @@ Stage lamp_stage(const std::string& kind, const Curing& curing) {
   return stage;
 }
 
+/// The coldest the room may be; of an assumed one that of its range.
+Temperature coldest_room(const Job& job) {
+  const Temperature low = served_low(job.room);
+  if (job.room.origin.kind != OriginKind::assumed) return low;
+  return std::min(low, Temperature::celsius(parameter(P::room_c).low));
+}
+
+void add_dew_point(const Job& job, const Drying& drying, Stage& stage) {
+  if (!drying.exhaust || !drying.dew_point) return;
+  stage.dew_point_degc = drying.dew_point->in_celsius();
+  const Temperature most = drying.dew_point_most.value_or(*drying.dew_point);
+  stage.dew_point_most_degc = most.in_celsius();
+  const Temperature coldest = coldest_room(job);
+  if (most > coldest) stage.condenses_degc = coldest.in_celsius();
+}
+
 Stage drying_stage(const Job& job, const Drying& drying) {
   Stage stage;
   stage.kind = "drying";
   stage.water_kg_per_h = per_hour(drying.water);
   stage.heat_kw = drying.heat.si() / 1e3;
   stage.electrical_kw = drying.electrical.si() / 1e3;
+  stage.heat_at_least = drying.at_least;
   stage.exhaust_m3_per_h = per_hour(drying.exhaust);
   stage.air_degc = drying.air.in_celsius();
-  if (drying.exhaust && drying.dew_point) {
-    stage.dew_point_degc = drying.dew_point->in_celsius();
-    const Temperature coldest = served_low(job.room);
-    if (*drying.dew_point > coldest) stage.condenses_degc = coldest.in_celsius();
-  }
+  add_dew_point(job, drying, stage);
   stage.length_m = drying.length.si();
   if (drying.dryer == nullptr) return stage;
   stage.equipment = drying.dryer->item->name;
   stage.units = drying.units;
+  const Given<Power>& power = drying.dryer->item->electrical;
+  if (power) stage.installed_kw = drying.units * power->value.si() / 1e3;
   stage.installed_length_m = drying.along.si();
   return stage;
 }

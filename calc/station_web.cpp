@@ -1,5 +1,7 @@
 #include "calc/station_web.h"
 
+#include <algorithm>
+
 #include "calc/cure.h"
 
 namespace calc {
@@ -11,6 +13,12 @@ std::optional<WebHeat> web_heat(const Job& job) {
                                 ? s.heat_capacity->low
                                 : SpecificHeat::from_si(job.parameters[P::web_heat_capacity] * 1e3);
   return WebHeat{s.area_mass->low, heat};
+}
+
+Length web_width(const Job& job) {
+  const Length image = job.width ? job.width->value : Length();
+  const Given<Length>& product = job.request->product.width;
+  return product ? std::max(image, product->value) : image;
 }
 
 Density ink_density(const Job& job, const Channel& channel) {

@@ -26,6 +26,9 @@ struct WebHeat {
 /// nullopt where the request states no mass per area: then ask.
 std::optional<WebHeat> web_heat(const Job& job);
 
+/// Width [m] over which a dryer warms what passes: that of the product, at least that of the image.
+Length web_width(const Job& job);
+
 /// Heat of reaction of all UV inks [J/m2] at peak cover, process colours at their limit. Of a load
 /// only channel and laydown count.
 Dose cure_reaction(const Job& job, const std::vector<ChannelLoad>& loads);

@@ -10,6 +10,8 @@ const Basis balance{"mass and heat balance of the dryer", SourceTag::computed,
                     "peak cover, highest speed"};
 const Basis mean_balance{"mass and heat balance of the dryer", SourceTag::computed,
                          "images and the gaps between them, which the dryer holds together"};
+const Basis installed_basis{"sum over the units", SourceTag::computed,
+                            "as the catalogue rates them"};
 const Basis rate_basis{"drying rate per area", SourceTag::practice, "hot air on one face"};
 const Basis hyland{"ASHRAE Fundamentals 2017 chapter 1 (Hyland and Wexler)", SourceTag::library,
                    "0 to 200 degC, 101.325 kPa"};
@@ -94,7 +96,11 @@ void heat(DryTrace& t) {
   const std::optional<WebHeat> web = web_heat(job);
   if (web && job.speed) {
     formula += "+W*v*m*c*max(0,T_a-T_r)*1e-6";
-    inputs.push_back(from_value("W", *job.width, in_mm(job.width->value), "mm", "image.width"));
+    const Given<Length>& product = job.request->product.width;
+    const Length width = web_width(job);
+    inputs.push_back(product && width > job.width->value
+                         ? from_value("W", *product, in_mm(width), "mm", "product.width")
+                         : from_value("W", *job.width, in_mm(width), "mm", "image.width"));
     inputs.push_back(from_value("v", *job.speed, job.speed->high.si(), "m/s", "line.speed"));
     inputs.push_back({"m", web->mass.si() * 1e3, "g/m2", "given", "substrate.area_mass"});
     inputs.push_back(from_value_or("c", job.request->substrate.heat_capacity, web->heat.si() * 1e-3,
@@ -122,6 +128,17 @@ void length(DryTrace& t) {
               {t.w.step("w_f", "station.drying.wet"),
                from_value("W", *job.width, in_mm(job.width->value), "mm", "image.width"), rate},
               *t.stage.length_m, "m", rate_basis);
+}
+
+/// What all dryers installed take together.
+void installed(DryTrace& t) {
+  if (!t.stage.installed_kw || t.drying.dryer == nullptr) return;
+  const Dryer& dryer = *t.drying.dryer->item;
+  t.w.formula("station.drying.installed_power", "P_n", "n*P",
+              {chosen("n", t.drying.units, ""),
+               from_catalogue("P", dryer.electrical->value.si() / 1e3, "kW",
+                              "dryer." + dryer.name + ".electrical")},
+              *t.stage.installed_kw, "kW", installed_basis);
 }
 
 /// The speed up to which the dryers installed are long and strong enough.
@@ -195,6 +212,7 @@ void trace_drying(TraceWriter& w, const std::vector<ChannelLoad>& loads) {
   energy(t);
   heat(t);
   length(t);
+  installed(t);
   fastest(t);
   exhaust(t);
 }

@@ -15,6 +15,9 @@ const Basis annuity_basis{"present value of a yearly amount, year end", SourceTa
                           "real terms, no residual value"};
 const Basis swing_basis{"common practice, no source", SourceTag::practice,
                         "one term alone, the others as they are"};
+const Basis unit_basis{"annuity of the cost of ownership over what is made in a year",
+                       SourceTag::computed, "mean figures of running time"};
+const Basis fan_basis{"sum over the units", SourceTag::computed, "as the catalogue rates them"};
 const Basis least_basis{"the slowest part sets the speed", SourceTag::computed,
                         "as installed, at the doses and the cover asked for"};
 std::string channel_id(const std::string& channel) { return "station." + channel; }
@@ -205,6 +208,72 @@ void ownership_steps(TraceWriter& w) {
   swing_steps(w);
 }
 
+/// Parts a year, and what a thousand of them cost.
+void per_thousand(TraceWriter& w) {
+  const Cost& cost = w.spec.station->cost;
+  if (!cost.per_thousand || !w.has("station.ownership")) return;
+  const double hourly = parts_rate(w.job)->si() * 3600;
+  const Given<Frequency>& given = w.job.request->line.throughput_parts;
+  if (given) {
+    w.formula("station.parts", "n", "n_g",
+              {from_value("n_g", *given, given->high.si() * 3600, "1/h", "line.throughput")},
+              hourly, "1/h", definition);
+  } else {
+    w.formula("station.parts", "n", "v*3600/p*1000",
+              {from_value("v", *w.job.speed, w.job.speed->value.si(), "m/s", "line.speed"),
+               from_value("p", w.job.pitch, in_mm(w.job.pitch.value), "mm", "product.pitch")},
+              hourly, "1/h", definition);
+  }
+  w.formula("station.parts_year", "N", "n*t_y",
+            {w.step("n", "station.parts"), w.step("t_y", "station.hours")}, *cost.parts_per_year,
+            "1/a", definition);
+  w.formula("station.per_thousand", "C_t", "1000*C/(a*N)",
+            {w.step("C", "station.ownership"), w.step("a", "station.annuity"),
+             w.step("N", "station.parts_year")},
+            *cost.per_thousand, w.spec.station->currency, unit_basis);
+}
+
+/// Area of the images of a year, and what a square metre of it costs.
+void per_square_metre(TraceWriter& w) {
+  const Cost& cost = w.spec.station->cost;
+  if (!cost.per_m2 || !w.has("station.ownership")) return;
+  w.formula("station.images_year", "A", "q*t_y*s",
+            {w.step("q", "station.area"), w.step("t_y", "station.hours"), printed_share(w.job)},
+            *cost.images_m2_per_year, "m2/a", definition);
+  w.formula("station.per_m2", "C_m", "C/(a*A)",
+            {w.step("C", "station.ownership"), w.step("a", "station.annuity"),
+             w.step("A", "station.images_year")},
+            *cost.per_m2, w.spec.station->currency + "/m2", unit_basis);
+}
+
+/// What the fans chosen move.
+void fans(TraceWriter& w) {
+  for (const Fans& fan : w.spec.station->fans) {
+    if (!fan.m3_per_h) continue;
+    w.formula("station.fans." + fan.part, "Q_n", "n*Q",
+              {chosen("n", fan.units, ""), from_catalogue("Q", *fan.m3_per_h / fan.units, "m3/h",
+                                                          "part." + fan.part + ".air_flow")},
+              *fan.m3_per_h, "m3/h", fan_basis);
+  }
+}
+
+/// Power of the stages after the heads, all of which ends as heat.
+void heat(TraceWriter& w) {
+  std::vector<StepInput> inputs;
+  std::string list;
+  for (const Stage& stage : w.spec.station->stages) {
+    if (!stage.electrical_kw) continue;
+    const std::string symbol = "P_" + std::to_string(inputs.size() + 1);
+    list += (list.empty() ? "" : ",") + symbol;
+    // A dryer of an ink without water has no steps of its own.
+    inputs.push_back(w.step_or_chosen(symbol, "station." + stage.kind + ".electrical",
+                                      *stage.electrical_kw, "kW"));
+  }
+  if (inputs.empty()) return;
+  w.formula("station.heat", "Q_h", "sum(" + list + ")", inputs, *w.spec.station->heat_kw, "kW",
+            sum_basis);
+}
+
 }  // namespace
 
 void trace_station(TraceWriter& w) {
@@ -217,9 +286,13 @@ void trace_station(TraceWriter& w) {
   trace_drying(w, loads);
   highest_speed(w);
   trace_vapour(w, loads);
+  heat(w);
+  fans(w);
   capital(w);
   yearly(w);
   ownership_steps(w);
+  per_square_metre(w);
+  per_thousand(w);
 }
 
 }  // namespace calc

@@ -113,6 +113,8 @@ Json cost_json(const calc::Cost& cost) {
               {"ownership", json_money(cost.ownership)}};
   json_set(object, "per_m2", cost.per_m2);
   json_set(object, "per_thousand", cost.per_thousand);
+  json_set(object, "images_m2_per_year", cost.images_m2_per_year);
+  json_set(object, "parts_per_year", cost.parts_per_year);
   object["discount"] = json_number(cost.discount);
   object["years"] = cost.years;
   object["ink_per_year"] = json_money(cost.ink_per_year);
@@ -132,6 +134,12 @@ Json cost_json(const calc::Cost& cost) {
   return object;
 }
 
+Json fans_json(const calc::Fans& fans) {
+  Json object{{"kind", fans.kind}, {"part", fans.part}, {"units", fans.units}};
+  object["m3_per_h"] = json_number_or_null(fans.m3_per_h);
+  return object;
+}
+
 Json spare_json(const calc::Spare& spare) {
   return {{"part_number", spare.part_number},
           {"mean", json_number(spare.mean)},
@@ -148,7 +156,8 @@ void set_station(Json& object, const calc::Station& station) {
   object["currency"] = station.currency;
   if (station.speed_limit) {
     object["station_speed_limit"] = {{"m_per_s", json_number(station.speed_limit->speed.si())},
-                                     {"by", station.speed_limit->by}};
+                                     {"by", station.speed_limit->by},
+                                     {"at_most", station.speed_limit->at_most}};
   }
   object["lead_time"] = Json();
   if (station.lead_time) {
@@ -159,6 +168,9 @@ void set_station(Json& object, const calc::Station& station) {
   object["cost"] = cost_json(station.cost);
   object["spares"] = json_list(station.spares, spare_json);
   object["footprint_mm"] = json_number(in_mm(station.footprint));
+  object["service_access_mm"] = json_number(in_mm(station.service_access));
+  json_set(object, "heat_kw", station.heat_kw);
+  object["fans"] = json_list(station.fans, fans_json);
   object["boards"] = station.boards;
   object["unpriced_items"] = station.unpriced_items;
   set_drive(object, station);

@@ -92,7 +92,10 @@ Json stage_json(const calc::Stage& stage) {
   json_set(object, "lamps_lit", stage.lamps_lit);
   json_set(object, "running_kw", stage.running_kw);
   json_set(object, "installed_length_m", stage.installed_length_m);
+  json_set(object, "installed_kw", stage.installed_kw);
+  if (stage.heat_at_least) object["heat_at_least"] = true;
   json_set(object, "dew_point_degc", stage.dew_point_degc);
+  json_set(object, "dew_point_most_degc", stage.dew_point_most_degc);
   json_set(object, "air_degc", stage.air_degc);
   json_set(object, "condenses_degc", stage.condenses_degc);
   set_light(object, stage);

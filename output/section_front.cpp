@@ -117,8 +117,10 @@ void add_speed(const Context& c, Values& station) {
   } else {
     const calc::StationSpeed limit = highest_speed(c);
     add_figure(station, c.words("front.speed", {{"BY", c.words("sets_speed." + limit.by)}}),
-               speed_limit_text(c, limit.speed), asked_input(c, "line.speed"),
-               c.step_keys({"station.speed", g + ".speed_limit"}));
+               limit.at_most
+                   ? c.words("front.at_most", {{"VALUE", speed_limit_text(c, limit.speed)}})
+                   : speed_limit_text(c, limit.speed),
+               asked_input(c, "line.speed"), c.step_keys({"station.speed", g + ".speed_limit"}));
   }
 }
 
@@ -173,6 +175,20 @@ void add_heads(const Context& c, Values& station) {
       heads_steps(c));
 }
 
+/// " (EUR 142 000 to EUR 759 000 by mean coverage)": how far one input moves a sum; empty where
+/// none does.
+std::string range_of(const Context& c, std::string_view figure, bool named) {
+  for (const calc::Uncertainty& entry : c.spec.uncertainty) {
+    if (entry.figure != figure || entry.mover.empty()) continue;
+    Values values;
+    values.set("LOW", rough_amount({}, entry.low));
+    values.set("HIGH", rough_amount({}, entry.high));
+    values.set_markup("FIELD", c.field(entry.mover));
+    return " " + c.templates.words(c.language(), named ? "front.range_by" : "front.range", values);
+  }
+  return {};
+}
+
 std::string price(const Context& c) {
   const calc::Station& station = *c.spec.station;
   const double capital = station.cost.capital.major();
@@ -183,6 +199,9 @@ std::string price(const Context& c) {
                                                           : "front.price";
   Values values;
   values.set_markup("ITEMS", joined(c, unpriced_items(c, station)));
+  values.set_markup("NOT_CONTAINED", c.words("not_contained"));
+  values.set_markup("RUNNING_RANGE", range_of(c, "running_per_year", true));
+  values.set_markup("OWNERSHIP_RANGE", range_of(c, "ownership", false));
   values.set("CAPITAL", rough(capital));
   values.set("BELOW", number(estimate_below));
   values.set("ABOVE", number(estimate_above));

@@ -53,6 +53,13 @@ using AlikeQuestions = std::vector<const calc::Question*>;
 std::vector<AlikeQuestions> grouped_questions(const Context& context);
 /// Adds SIDE: the chosen station and its alternatives figure by figure. A station is chosen.
 void add_side_by_side(const Context& context, Values& values);
+/// Power a stage takes while printing, "at least" where it is a lower bound, as markup. It is
+/// known.
+std::string stage_power_text(const Context& context, const calc::Stage& stage);
+/// Whether what besides water an ink holds is unknown, so that no air is reckoned for it.
+bool cosolvents_unknown(const Context& context);
+/// Who has to show that a condition is met, as markup.
+std::string condition_owner(const Context& context, const calc::Notice& condition);
 /// Keys of the words for who can mend a head, and who shapes its waveform.
 std::string serviceable_key(calc::Serviceable who);
 std::string waveform_key(calc::WaveformAccess access);

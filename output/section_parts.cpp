@@ -120,6 +120,19 @@ void add_unit_costs(const Context& c, Values& table, const calc::Station& statio
   }
 }
 
+/// What a thousand parts and a square metre are reckoned on.
+void add_basis(const Context& c, Values& table, const calc::Cost& cost) {
+  const auto add = [&](const char* key, const std::optional<double>& value, std::string_view unit,
+                       const char* step) {
+    if (!value) return;
+    Values& text = table.add("BASIS");
+    text.set("KEY", c.step_keys({step}));
+    text.set_markup("TEXT", c.words(key, {{"VALUE", with_unit(*value, unit, 3)}}));
+  };
+  add("cost_basis.parts", cost.parts_per_year, "", "station.parts_year");
+  add("cost_basis.area", cost.images_m2_per_year, "m2", "station.images_year");
+}
+
 /// What the yearly sums stand without.
 void add_lower_bound(const Context& c, Values& table, const calc::Cost& cost) {
   std::vector<std::string> without;
@@ -175,6 +188,7 @@ void add_cost(const Context& c, Values& values, const calc::Station& station) {
   table.set_markup("SHARES", plot_costs(c));
   table.set_markup("STEPS", plot_steps(c));
   add_swings(c, table, cost);
+  add_basis(c, table, cost);
   add_lower_bound(c, table, cost);
 }
 
@@ -209,6 +223,7 @@ std::string parts_section(const Context& c) {
   values.set_markup("TOTAL_LABEL", c.counted(unpriced == 0 ? "total" : "total_without", unpriced,
                                              {{"COUNT", std::to_string(unpriced)}}));
   values.set("TOTAL", money(station.bom_total));
+  values.set_markup("NOT_CONTAINED", c.words("not_contained"));
   values.set("LEAD", station.lead_time ? number(station.lead_time->days, 3) : "");
   if (station.lead_time) {
     values.add("LEAD_TIME")

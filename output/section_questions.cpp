@@ -110,10 +110,11 @@ Rounding way_of(std::string_view code) {
   using namespace std::string_view_literals;
   constexpr std::array up{"wetting"sv, "frequency"sv, "cure_at_speed"sv, "drying_at_speed"sv,
                           "throw_trial"sv};
-  constexpr std::array down{"dot_diameter"sv,   "film"sv,       "stitch"sv,
-                            "strokes"sv,        "tilt"sv,       "row_delays"sv,
-                            "registration"sv,   "uv_leakage"sv, "vapour_at_workplace"sv,
-                            "web_temperature"sv};
+  // Those of a joint and of registration stand among the budgets and conditions too, to the
+  // nearest.
+  constexpr std::array down{"dot_diameter"sv,        "film"sv,
+                            "row_delays"sv,          "uv_leakage"sv,
+                            "vapour_at_workplace"sv, "web_temperature"sv};
   if (std::find(up.begin(), up.end(), code) != up.end()) return Rounding::up;
   const bool most = std::find(down.begin(), down.end(), code) != down.end();
   return most ? Rounding::down : Rounding::nearest;

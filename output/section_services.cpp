@@ -1,8 +1,11 @@
 /// What the station takes from the building and the line, and who provides what.
 #include <algorithm>
 #include <array>
+#include <cmath>
+#include <initializer_list>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "output/compose_text.h"
 #include "output/format.h"
@@ -11,13 +14,15 @@
 namespace output {
 namespace {
 
-/// One row: what is needed, for which part of the station, how much. Without an amount the table
-/// says that it is unknown.
+/// One row: what is needed, for which part of the station, how much, and what is installed by the
+/// catalogue; all but `what` and `key` markup. Without an amount the table says that it is unknown.
 struct Need {
-  std::string_view what;  ///< words of `services.WHAT` and `services.note.WHAT`
-  std::string part;       ///< markup
+  std::string_view what;  ///< words of `services.WHAT`, and of `services.note.WHAT` without a note
+  std::string part;
   std::optional<std::string> amount;
   std::string key = {};
+  std::string installed = {};
+  std::string note = {};
 };
 
 void add_need(const Context& c, Values& table, const Need& need) {
@@ -26,54 +31,164 @@ void add_need(const Context& c, Values& table, const Need& need) {
   row.set("KEY", need.key);
   row.set_markup("WHAT", c.words("services." + name));
   row.set_markup("PART", need.part);
-  row.set_markup("AMOUNT", need.amount ? escaped(*need.amount) : c.words("stage_unknown"));
-  row.set_markup("NOTE", c.words("services.note." + name));
+  row.set_markup("AMOUNT", need.amount ? *need.amount : c.words("stage_unknown"));
+  row.set_markup("INSTALLED", need.installed);
+  row.set_markup("NOTE", need.note.empty() ? c.words("services.note." + name) : need.note);
 }
 
-/// A figure of a stage, rounded up: of too little the station would not do. None, no row.
-void add_of_stage(const Context& c, Values& table, const calc::Stage& stage, std::string_view what,
-                  const std::optional<double>& value, std::string_view unit,
-                  std::string_view step) {
-  if (!value) return;
-  const std::string id = "station." + stage.kind + "." + std::string(step);
-  add_need(c, table,
-           {what, c.words("stage." + stage.kind), c.bound(*value, unit, Rounding::up),
-            c.step_keys({id})});
+/// Rows that nothing is known of, each for the whole station.
+void add_unknown(const Context& c, Values& table, std::initializer_list<std::string_view> names) {
+  for (const std::string_view name : names) {
+    add_need(c, table, {name, c.words("services.station"), {}});
+  }
+}
+
+/// "20 kW (10 × D-1)", what the catalogue's equipment has together.
+std::string installed_text(const Context& c, const std::string& figure, int units,
+                           const std::string& name) {
+  Values values;
+  values.set("VALUE", figure);
+  values.set("COUNT", std::to_string(units));
+  values.set("NAME", name);
+  return c.templates.words(c.language(), "services.installed", values);
+}
+
+/// What the fans of that kind move; unknown where the catalogue does not say.
+std::string fans_text(const Context& c, const calc::Station& station, std::string_view kind) {
+  std::vector<std::string> texts;
+  for (const calc::Fans& fans : station.fans) {
+    if (fans.kind != kind) continue;
+    texts.push_back(fans.m3_per_h ? installed_text(c, c.measure(*fans.m3_per_h, "m3/h", 4),
+                                                   fans.units, fans.part)
+                                  : c.words("stage_unknown"));
+  }
+  return texts.empty() ? c.words("stage_unknown") : joined(c, texts);
+}
+
+std::string fans_keys(const Context& c, const calc::Station& station, std::string_view kind) {
+  std::string keys;
+  for (const calc::Fans& fans : station.fans) {
+    if (fans.kind != kind) continue;
+    const std::string key = c.step_keys({"station.fans." + fans.part});
+    keys += (keys.empty() || key.empty() ? "" : " ") + key;
+  }
+  return keys;
+}
+
+std::string both(const std::string& a, const std::string& b) {
+  return a + (a.empty() || b.empty() ? "" : " ") + b;
+}
+
+/// An air flow of a stage, rounded up: of too little the station would not do. None, no row.
+struct Flow {
+  std::string_view what;
+  std::optional<double> m3_per_h;
+  std::string_view step;
+  std::string_view fans = {};  ///< kind that moves it
+  std::string note = {};
+};
+
+void add_flow(const Context& c, Values& table, const calc::Stage& stage, const Flow& flow) {
+  if (!flow.m3_per_h) return;
+  const calc::Station& station = *c.spec.station;
+  const std::string id = "station." + stage.kind + "." + std::string(flow.step);
+  Need need{flow.what, c.words("stage." + stage.kind),
+            escaped(c.bound(*flow.m3_per_h, "m3/h", Rounding::up)), c.step_keys({id})};
+  if (!flow.fans.empty()) {
+    need.installed = fans_text(c, station, flow.fans);
+    need.key = both(need.key, fans_keys(c, station, flow.fans));
+  }
+  need.note = flow.note;
+  add_need(c, table, need);
 }
 
 /// Power, or that it is not known where the stage has equipment that takes some.
 void add_power(const Context& c, Values& table, const calc::Stage& stage) {
+  if (stage.airing) return;
+  Need need{stage.running_kw ? "running" : "power", c.words("stage." + stage.kind), {}};
   if (stage.running_kw) {
-    add_of_stage(c, table, stage, "connected", stage.electrical_kw, "kW", "electrical");
-    add_of_stage(c, table, stage, "running", stage.running_kw, "kW", "running");
+    need.amount = c.measure(*stage.running_kw, "kW", 3);
+    need.key = c.step_keys(
+        {"station." + stage.kind + ".running", "station." + stage.kind + ".electrical"});
   } else if (stage.electrical_kw) {
-    add_of_stage(c, table, stage, "power", stage.electrical_kw, "kW", "electrical");
-  } else if (!stage.airing) {
-    add_need(c, table, {"power", c.words("stage." + stage.kind), {}});
+    need.amount = stage_power_text(c, stage);
+    need.key = c.step_keys(
+        {"station." + stage.kind + ".electrical", "station." + stage.kind + ".installed_power"});
+  }
+  const bool lamps = stage.kind != "drying";
+  const std::optional<double> installed = lamps ? stage.electrical_kw : stage.installed_kw;
+  need.installed = installed && stage.units ? installed_text(c, c.measure(*installed, "kW", 3),
+                                                             *stage.units, stage.equipment)
+                                            : c.words("stage_unknown");
+  add_need(c, table, need);
+}
+
+/// How hot the air of a dryer leaves, by how many ducts, and what it is for.
+std::string exhaust_note(const Context& c, const calc::Stage& stage) {
+  const std::size_t units = static_cast<std::size_t>(std::max(1, stage.units.value_or(1)));
+  std::string note = stage.air_degc
+                         ? c.counted("services.exhaust_hot", units,
+                                     {{"TEMPERATURE", c.measure(*stage.air_degc, "degC", 3)},
+                                      {"COUNT", std::to_string(units)}}) +
+                               " "
+                         : std::string();
+  if (cosolvents_unknown(c)) note += c.words("services.exhaust_water") + " ";
+  return note + c.words("services.note.exhaust");
+}
+
+void add_vapour(const Context& c, Values& table, const calc::Stage& stage) {
+  const calc::Airing& airing = *stage.airing;
+  if (airing.captures && airing.lel_hot) {
+    add_flow(c, table, stage, {"vapour", airing.lel_hot_m3_per_h, "air_lel_hot", "exhaust"});
+  } else if (airing.captures) {
+    add_flow(c, table, stage, {"vapour", airing.lel_m3_per_h, "air_lel", "exhaust"});
+  }
+  if (airing.captures && !airing.lel_m3_per_h) {
+    add_need(c, table, {"vapour", c.words("stage." + stage.kind), {}});
+  }
+  add_flow(c, table, stage,
+           {"fresh_air", airing.health_most_m3_per_h, "air_health_most", "ventilation"});
+  if (!airing.health_most_m3_per_h) {
+    add_need(c, table, {"fresh_air", c.words("stage." + stage.kind), {}});
   }
 }
 
-void add_air(const Context& c, Values& table, const calc::Stage& stage) {
-  add_of_stage(c, table, stage, "cooling", stage.cooling_m3_per_h, "m3/h", "cooling");
-  add_of_stage(c, table, stage, "exhaust", stage.exhaust_m3_per_h, "m3/h", "exhaust");
-  add_of_stage(c, table, stage, "ozone", stage.ozone_m3_per_h, "m3/h", "ozone");
-  if (!stage.airing) return;
-  const calc::Airing& airing = *stage.airing;
-  const bool captures = airing.captures;
-  if (captures && airing.lel_hot) {
-    add_of_stage(c, table, stage, "vapour", airing.lel_hot_m3_per_h, "m3/h", "air_lel_hot");
-  } else if (captures) {
-    add_of_stage(c, table, stage, "vapour", airing.lel_m3_per_h, "m3/h", "air_lel");
+/// Air that must come in for what the exhausts carry off, beside what brings it.
+void add_supply_air(const Context& c, Values& table, const calc::Station& station) {
+  double out = 0;
+  bool any = false;
+  for (const calc::Stage& stage : station.stages) {
+    any |= stage.exhaust_m3_per_h || stage.ozone_m3_per_h || stage.airing;
+    out += stage.exhaust_m3_per_h.value_or(0);
+    if (stage.airing) {
+      out += (stage.airing->lel_hot ? stage.airing->lel_hot_m3_per_h : stage.airing->lel_m3_per_h)
+                 .value_or(0);
+    }
   }
-  if (captures && !airing.lel_m3_per_h) {
-    add_need(c, table, {"vapour", c.words("stage." + stage.kind), {}});
+  if (!any) return;
+  Need need{"supply_air", c.words("services.hall"), {}};
+  if (out > 0) {
+    need.amount = c.words("services.below", {{"VALUE", c.bound(out, "m3/h", Rounding::up)}});
   }
-  if (airing.health_most_m3_per_h) {
-    add_of_stage(c, table, stage, "fresh_air", airing.health_most_m3_per_h, "m3/h",
-                 "air_health_most");
-  } else {
-    add_need(c, table, {"fresh_air", c.words("stage." + stage.kind), {}});
+  need.installed = fans_text(c, station, "ventilation");
+  add_need(c, table, need);
+}
+
+void add_air(const Context& c, Values& table, const calc::Station& station) {
+  bool cooled = false;
+  for (const calc::Stage& stage : station.stages) {
+    cooled |= stage.cooling_m3_per_h || stage.kind == "uv" || stage.kind == "pinning";
+    add_flow(c, table, stage, {"cooling", stage.cooling_m3_per_h, "cooling"});
+    add_flow(c, table, stage,
+             {"exhaust", stage.exhaust_m3_per_h, "exhaust", "exhaust", exhaust_note(c, stage)});
+    add_flow(c, table, stage, {"ozone", stage.ozone_m3_per_h, "ozone", "exhaust"});
+    if (stage.airing) add_vapour(c, table, stage);
   }
+  if (!cooled) {
+    add_need(c, table, {"no_cooling", c.words("services.station"), c.words("services.none")});
+  }
+  add_supply_air(c, table, station);
+  add_need(c, table, {"mist", c.words("services.heads"), {}});
 }
 
 /// Ink that comes and waste that goes in a month, all channels together.
@@ -83,32 +198,81 @@ void add_fluids(const Context& c, Values& table, const calc::Station& station) {
     ink += use.l_per_month;
     if (use.ml_per_hour > 0) waste += use.l_per_month * use.waste_ml_per_hour / use.ml_per_hour;
   }
-  const auto month = [&](double litres) {
-    return c.plain(rounded(litres, 3, Rounding::up), "L", 3);
-  };
+  const auto month = [&](double litres) { return escaped(c.plain(litres, "L", 3)); };
   add_need(c, table, {"ink", c.words("services.all_channels"), month(ink)});
   add_need(c, table, {"waste", c.words("services.all_channels"), month(waste)});
+  for (const calc::BomLine& line : station.bom) {
+    if (line.kind != "flush" || line.part_number.empty()) continue;
+    add_need(c, table,
+             {"flush", escaped(line.part_number),
+              escaped(number(line.quantity, 4)) + "\u00A0" +
+                  c.words_or("unit." + line.unit, line.unit)});
+  }
+}
+
+/// What the room must keep; of an assumption its range, to be confirmed.
+std::optional<std::string> room_text(const Context& c, const std::string& key) {
+  for (const calc::Assumption& a : c.spec.assumptions) {
+    if (a.field != key) continue;
+    const std::string range = plain_range(c, a.low, a.high, a.unit);
+    if (range.empty()) break;
+    return c.words("services.assumed", {{"RANGE", range}});
+  }
+  const calc::Input* const input = c.input(key);
+  if (input == nullptr) return std::nullopt;
+  return escaped(input_text(c, *input));
 }
 
 void add_room(const Context& c, Values& table) {
   for (const char* const name : {"air_temperature", "air_humidity"}) {
     const std::string key = std::string("line.") + name;
-    const calc::Input* const input = c.input(key);
-    add_need(
-        c, table,
-        {name, c.words("services.station"),
-         input == nullptr ? std::nullopt : std::optional(input_text(c, *input)), c.place_of(key)});
+    add_need(c, table, {name, c.words("services.station"), room_text(c, key), c.place_of(key)});
   }
-  const bool scans = c.spec.chosen.front().scan.has_value();
+  const std::optional<double>& heat = c.spec.station->heat_kw;
+  if (!heat) return;
   add_need(c, table,
-           {scans ? "length_scan" : "length", c.words("services.station"),
-            length_text(c, c.spec.station->footprint), c.step_keys({"station.footprint"})});
+           {"heat", c.words("services.hall"),
+            c.words("services.at_least", {{"VALUE", c.measure(*heat, "kW", 3)}}),
+            c.step_keys({"station.heat"})});
+}
+
+/// The length up to the next centimetre, and what it is made of.
+void add_length(const Context& c, Values& table, const calc::Station& station) {
+  constexpr double step = 10;
+  calc::Length heads;
+  for (const calc::Group& group : c.spec.chosen) heads += group.footprint;
+  const calc::Length stages = station.footprint - heads - station.service_access;
+  const auto text = [&](calc::Length length) { return length_text(c, length, 4); };
+  const calc::Length round =
+      calc::millimetres(std::ceil(in_mm(station.footprint) / step - 1e-9) * step);
+  const bool scans = c.spec.chosen.front().scan.has_value();
+  Need need{scans ? "length_scan" : "length", c.words("services.station"), escaped(text(round)),
+            c.step_keys({"station.footprint"})};
+  if (scans) return add_need(c, table, need);
+  need.note = c.words(in_mm(stages) < 1 ? "services.length_heads" : "services.length_stages",
+                      {{"HEADS", text(heads)},
+                       {"STAGES", text(stages)},
+                       {"SERVICE", text(station.service_access)},
+                       {"SUM", text(station.footprint)}});
+  add_need(c, table, need);
+}
+
+/// What the frame must hold still for the placement worked out here.
+void add_stiffness(const Context& c, Values& table) {
+  const calc::Input* const mount = c.input("line.mount_tolerance");
+  const calc::Input* const drift = c.input("assume.thermal_drift");
+  Need need{"stiffness", c.words("services.frame"), {}};
+  if (mount != nullptr && drift != nullptr) {
+    need.amount = c.words("services.held", {{"MOUNT", c.measure(mount->value, mount->unit, 3)},
+                                            {"DRIFT", c.measure(drift->value, drift->unit, 3)}});
+  }
+  add_need(c, table, need);
 }
 
 void add_services(const Context& c, Values& table, const calc::Station& station) {
   for (const calc::Stage& stage : station.stages) add_power(c, table, stage);
   add_need(c, table, {"power_heads", c.words("services.electronics"), {}});
-  for (const calc::Stage& stage : station.stages) add_air(c, table, stage);
+  add_air(c, table, station);
   int supplies = 0;
   for (const calc::ChannelFeed& feed : station.feeds) supplies += feed.supplies;
   add_need(c, table,
@@ -118,6 +282,9 @@ void add_services(const Context& c, Values& table, const calc::Station& station)
             {}});
   add_fluids(c, table, station);
   add_room(c, table);
+  add_length(c, table, station);
+  add_unknown(c, table, {"width", "weight", "floor", "cabinets"});
+  add_stiffness(c, table);
 }
 
 void add_signal(const Context& c, Values& table, const std::string& name,
@@ -147,6 +314,7 @@ void add_signals(const Context& c, Values& values, const calc::Station& station)
   add_signal(c, values, "data", with_unit(station.data_rate_bit_per_s * megabit, "Mbit/s", 3),
              c.step_keys({"station.data"}));
   add_encoder(c, values, station);
+  add_signal(c, values, "network");
   add_signal(c, values, "start");
   add_signal(c, values, "release");
   const auto any = [&](auto is) {
@@ -164,7 +332,10 @@ void add_signals(const Context& c, Values& values, const calc::Station& station)
 void add_shares(const Context& c, Values& values) {
   constexpr std::array supplier{"parts", "assembly"};
   constexpr std::array site{"line", "frame", "building", "images", "waste_out", "permits"};
-  constexpr std::array both{"whole", "training"};
+  const auto& bom = c.spec.station->bom;
+  const bool trains = std::any_of(bom.begin(), bom.end(), [](const calc::BomLine& line) {
+    return line.kind == "training" && !line.source.empty();
+  });
   const auto add = [&](const char* matter, const char* who) {
     Values& row = values.add("SHARE");
     row.set_markup("MATTER", c.words(std::string("services.matter.") + matter));
@@ -172,7 +343,8 @@ void add_shares(const Context& c, Values& values) {
   };
   for (const char* const matter : supplier) add(matter, "supplier");
   for (const char* const matter : site) add(matter, "site");
-  for (const char* const matter : both) add(matter, "agree");
+  add("whole", "agree");
+  add(trains ? "training_listed" : "training", trains ? "supplier" : "agree");
 }
 
 }  // namespace

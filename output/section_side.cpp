@@ -85,6 +85,12 @@ void add_machine(const Context& c, Values& table, const std::vector<Side>& all) 
   });
   add_line(c, table, "speed", all,
            [&c](const Side& s) { return escaped(speed_limit_text(c, s.merits.speed_limit)); });
+  add_line(c, table, "station_speed", all, [&c](const Side& s) {
+    const auto& limit = s.station->speed_limit;
+    if (!limit) return std::string();
+    const std::string text = speed_limit_text(c, limit->speed);
+    return limit->at_most ? c.words("front.at_most", {{"VALUE", text}}) : escaped(text);
+  });
 }
 
 void add_money(const Context& c, Values& table, const std::vector<Side>& all) {

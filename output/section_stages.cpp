@@ -1,5 +1,6 @@
 /// Stages after the heads: pinning, cure, drying, ventilation.
 
+#include <algorithm>
 #include <set>
 #include <string>
 
@@ -18,6 +19,7 @@ struct Figure {
   std::string_view unit;
   bool must = false;
   Rounding way = Rounding::nearest;
+  std::string_view bound = {};  ///< words "stage_at_least" or "stage_at_most" put round it
 };
 
 std::optional<double> as_number(const std::optional<int>& count) {
@@ -27,9 +29,16 @@ std::optional<double> as_number(const std::optional<int>& count) {
 /// The trace step of a figure.
 std::string step_of(const std::string& kind, std::string_view name) {
   if (kind == "uv" && name == "rows") return "station.lamp_rows";
+  if (name == "installed_kw") return "station." + kind + ".installed_power";
   if (kind == "uv" && name == "dose_given") return "station.lamp_dose";
   if (name == "connected") return "station." + kind + ".electrical";
   return "station." + kind + "." + std::string(name);
+}
+
+std::string value_text(const Context& c, const Figure& figure) {
+  const std::string text = c.bound(*figure.value, figure.unit, figure.way);
+  if (figure.bound.empty()) return escaped(text);
+  return c.words(std::string(figure.bound), {{"VALUE", text}});
 }
 
 void add_row(const Context& c, Values& table, const std::string& kind, const Figure& figure) {
@@ -37,8 +46,7 @@ void add_row(const Context& c, Values& table, const std::string& kind, const Fig
   Values& row = table.add("ROW");
   row.set("KEY", c.step_keys({step_of(kind, figure.name)}));
   row.set_markup("NAME", c.words("property.stage_" + std::string(figure.name)));
-  row.set_markup("VALUE", figure.value ? escaped(c.bound(*figure.value, figure.unit, figure.way))
-                                       : c.words("stage_unknown"));
+  row.set_markup("VALUE", figure.value ? value_text(c, figure) : c.words("stage_unknown"));
 }
 
 /// The highest speed of the line [m/min], not rounded up.
@@ -50,21 +58,25 @@ std::optional<double> speed_of(const calc::Stage& s) {
 
 std::vector<Figure> figures_of(const calc::Stage& s) {
   const bool lamps = s.kind == "uv" || s.kind == "pinning";
+  const std::string_view least = s.heat_at_least ? "stage_at_least" : "";
+  const std::string_view most = s.heat_at_least ? "stage_at_most" : "";
   constexpr Rounding up = Rounding::up, down = Rounding::down;
   return {{"dose", s.dose_mj_per_cm2, "mJ/cm2", lamps, up},
           {"dose_given", s.dose_given_mj_per_cm2, "mJ/cm2", false, down},
           {"dose_stroke", s.dose_stroke_mj_per_cm2, "mJ/cm2"},
           {"strokes", s.strokes_over_point, ""},
           {"after", s.time_after_s, "s", false, up},
-          {"speed", speed_of(s), "m/min"},
+          {"speed", speed_of(s), "m/min", false, Rounding::nearest, most},
           {"rows", s.lamps_lit ? std::nullopt : as_number(s.rows), ""},
-          {"units", as_number(s.units), ""},
+          {"units", as_number(s.units), "", false, Rounding::nearest, least},
           {"lit", as_number(s.lamps_lit), ""},
           {"water", s.water_kg_per_h, "kg/h"},
           {"vapour", s.vapour_kg_per_h, "kg/h"},
-          {"heat", s.heat_kw, "kW"},
-          {s.running_kw ? "connected" : "electrical", s.electrical_kw, "kW"},
+          {"heat", s.heat_kw, "kW", false, Rounding::nearest, least},
+          {s.running_kw ? "connected" : "electrical", s.electrical_kw, "kW", false,
+           Rounding::nearest, least},
           {"running", s.running_kw, "kW"},
+          {"installed_kw", s.installed_kw, "kW"},
           {"cooling", s.cooling_m3_per_h, "m3/h", false, up},
           {"air", s.air_degc, "degC"},
           {"exhaust", s.exhaust_m3_per_h, "m3/h", false, up},
@@ -220,7 +232,8 @@ void add_carriage(const Context& c, Values& values, const calc::Stage& stage) {
 /// What the heat of a dryer is for, and what it leaves out.
 void add_dryer_texts(const Context& c, Values& values) {
   add_text(c, values, "dryer_mean");
-  if (c.request.substrate.area_mass) return;
+  if (cosolvents_unknown(c)) add_text(c, values, "dryer_cosolvents");
+  if (c.request.substrate.area_mass) return add_text(c, values, "dryer_with_web");
   const auto& form = c.request.product.form;
   const bool bodies = form && form->value == calc::Form::cylinder;
   add_text(c, values, bodies ? "dryer_without_bodies" : "dryer_without_web");
@@ -271,6 +284,8 @@ void add_texts(const Context& c, Values& values, const calc::Stage& stage) {
   if (stage.condenses_degc) {
     add_text(c, values, "condenses",
              {{"DEW", c.bound(*stage.dew_point_degc, "degC", Rounding::up)},
+              {"MOST", c.bound(stage.dew_point_most_degc.value_or(*stage.dew_point_degc), "degC",
+                               Rounding::up)},
               {"ROOM", c.measure(*stage.condenses_degc, "degC")}});
   }
   if (stage.kind == "drying") add_dryer_texts(c, values);
@@ -301,6 +316,16 @@ void add_stage(const Context& c, Values& values, const calc::Stage& stage, std::
 }
 
 }  // namespace
+
+std::string stage_power_text(const Context& c, const calc::Stage& stage) {
+  return value_text(c, {"electrical", stage.electrical_kw, "kW", true, Rounding::nearest,
+                        stage.heat_at_least ? "stage_at_least" : ""});
+}
+
+bool cosolvents_unknown(const Context& c) {
+  return std::any_of(c.spec.safety.begin(), c.spec.safety.end(),
+                     [](const calc::Notice& note) { return note.code == "aqueous_rest"; });
+}
 
 std::string stages_section(const Context& c) {
   if (!c.spec.station || c.spec.station->stages.empty()) return {};

@@ -16,7 +16,7 @@
 <row><cell>{{NAME:none}}</cell>{{#VALUE}}<cell>{{TEXT:none}}</cell>{{/VALUE}}</row>
 {{/LINE}}
 </table>
-<p>Auf der Pareto-Front steht eine Station, die hier keine andere in Gesamtkosten, Kopfzahl, Geschwindigkeitsgrenze und Passerabweichung zugleich erreicht oder übertrifft.</p>
+<p>Auf der Front der besten (Pareto) steht eine Station, die hier keine andere in Gesamtkosten, Kopfzahl, Geschwindigkeitsgrenze der Köpfe und Passerabweichung zugleich erreicht oder übertrifft.</p>
 {{/SIDE}}
 {{#FOOTNOTE}}<p>* Ohne die Posten auf Anfrage: {{ITEMS:none}}.</p>{{/FOOTNOTE}}
 </section>

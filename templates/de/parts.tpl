@@ -8,7 +8,7 @@
 {{/ROW}}
 <row total="yes"><cell span="8">{{TOTAL_LABEL:none}}</cell><cell>{{TOTAL}}</cell><cell>{{LEAD}}</cell></row>
 </table>
-<p>Nicht enthalten: Gestell, Schutzverkleidung und Umhausung, Wagen mit Achse und Antrieb, wo Köpfe fahren, Schaltschrank, Absaugung von Tintennebel, Montage und Aufstellung, Bahn- oder Produktführung, Haustechnik (Strom, Luft, Abluftkanäle, Kühlwasser) und Steuern. Posten auf Anfrage sind in der Summe nicht enthalten. Feldnamen und Benennungen stehen wie in der Katalogdatei.</p>
+<p>Nicht enthalten: {{NOT_CONTAINED:none}}. Posten auf Anfrage sind in der Summe nicht enthalten. Feldnamen und Benennungen stehen wie in der Katalogdatei.</p>
 {{#LEAD_TIME}}<p>{{TEXT:none}}</p>{{/LEAD_TIME}}
 </section>
 {{#COST}}
@@ -27,6 +27,7 @@
 {{/SWINGS}}
 {{STEPS:none}}
 {{#WITHOUT}}<p>Die Jahressummen und die Gesamtkosten sind Untergrenzen: Sie enthalten {{ITEMS:none}} nicht.</p>{{/WITHOUT}}
-<p>Die Arbeitskosten umfassen nur den Austausch und das Ausrichten von Köpfen; Bedienpersonal ist nicht enthalten.</p>
+{{#BASIS}}<p key="{{KEY}}">{{TEXT:none}}</p>{{/BASIS}}
+<p>Tinte, Energie und die Lebensdauer der Köpfe gelten für mittlere Belegung und Nenngeschwindigkeit über die Laufzeit. Tinte ist ohne Spülflüssigkeit, die bei Verschleißteilen und Reinigung steht. Energie ist die der Lampen und Trockner; die von Köpfen, Tintenheizern, Steuerung und Lüftern ist nicht gezählt. Die Arbeitskosten umfassen nur den Austausch und das Ausrichten von Köpfen; Bedienpersonal ist nicht enthalten.</p>
 </section>
 {{/COST}}

@@ -16,7 +16,7 @@
 <row><cell>{{NAME:none}}</cell>{{#VALUE}}<cell>{{TEXT:none}}</cell>{{/VALUE}}</row>
 {{/LINE}}
 </table>
-<p>On the Pareto front stands a station that no other here equals or betters in cost of ownership, heads, speed limit and registration error all at once.</p>
+<p>On the front of the best (Pareto) stands a station that no other here equals or betters in cost of ownership, heads, speed limit of the heads and registration error all at once.</p>
 {{/SIDE}}
 {{#FOOTNOTE}}<p>* Without what is on request: {{ITEMS:none}}.</p>{{/FOOTNOTE}}
 </section>

@@ -8,7 +8,7 @@
 {{/ROW}}
 <row total="yes"><cell span="8">{{TOTAL_LABEL:none}}</cell><cell>{{TOTAL}}</cell><cell>{{LEAD}}</cell></row>
 </table>
-<p>Not contained: frame, guards and enclosures, carriage with axis and drive where heads scan, control cabinet, extraction of ink mist, assembly and installation, web or product handling, building services (power, air, exhaust ducts, cooling water) and taxes. What is on request is not in the total. Names of fields and designations stand as in the catalogue file.</p>
+<p>Not contained: {{NOT_CONTAINED:none}}. What is on request is not in the total. Names of fields and designations stand as in the catalogue file.</p>
 {{#LEAD_TIME}}<p>{{TEXT:none}}</p>{{/LEAD_TIME}}
 </section>
 {{#COST}}
@@ -27,6 +27,7 @@
 {{/SWINGS}}
 {{STEPS:none}}
 {{#WITHOUT}}<p>The yearly sums and the cost of ownership are lower bounds: they stand without {{ITEMS:none}}.</p>{{/WITHOUT}}
-<p>Labour a year is only the replacement and alignment of heads; operators are not contained.</p>
+{{#BASIS}}<p key="{{KEY}}">{{TEXT:none}}</p>{{/BASIS}}
+<p>Ink, energy and the life of heads are at mean coverage and nominal speed over the running hours. Ink is without flushing fluid, which stands with wear parts and cleaning. Energy is that of lamps and dryers; that of heads, ink heaters, controls and fans is not counted. Labour a year is only the replacement and alignment of heads; operators are not contained.</p>
 </section>
 {{/COST}}

@@ -54,6 +54,16 @@ TEST_CASE("no arrangement, nothing to check") {
   CHECK(checks(c.job, c.catalogue, {}, Station()).empty());
 }
 
+TEST_CASE("a print that the substrate takes in is rubbed, not cut") {
+  StationCase c;
+  c.job.absorbency = Absorbency::low;
+  CHECK(*find(checks_of(c), "adhesion").acceptance == doctest::Approx(1));
+  CHECK(find(checks_of(c), "rub").code.empty());
+  c.job.absorbency = Absorbency::high;
+  CHECK(find(checks_of(c), "adhesion").code.empty());
+  CHECK(*find(checks_of(c), "rub").acceptance == doctest::Approx(10));
+}
+
 TEST_CASE("acceptance figures come from the calculation") {
   StationCase c;
   fill_everything(c);
@@ -262,6 +272,7 @@ TEST_CASE("every check code is produced, in the order of the list") {
   c.set_family(InkFamily::solvent);
   c.request.inks.front().solvents = {{"MEK", 0.8}, {"ethanol", 0.2}};
   c.request.line.enclosed = exactly(true);
+  c.job.absorbency = Absorbency::high;
   for (const Check& check : checks_of(c)) seen.push_back(check);
   for (const std::string_view code : codes) {
     CAPTURE(code);

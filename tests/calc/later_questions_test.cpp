@@ -105,6 +105,42 @@ TEST_CASE("a nominal viscosity missed only for want of knowledge is asked about"
   CHECK(*find(spec, "q_viscosity_hot")->up_to_degc == doctest::Approx(70));
 }
 
+TEST_CASE("heads that do not take an ink's family do not say how hot it may get") {
+  Head other = hot_head();
+  other.name = "B";
+  other.temperature_most = given(Temperature::celsius(90));
+  other.families = given(std::vector{InkFamily::oil});
+  const Specification spec =
+      calculate(thick_ink(), made::catalogue_of({hot_head(), other}), "2026-11-25");
+  REQUIRE(find(spec, "q_viscosity_hot") != nullptr);
+  CHECK(*find(spec, "q_viscosity_hot")->up_to_degc == doctest::Approx(70));
+}
+
+TEST_CASE("the question that moves a sum furthest, and far, comes before physics and safety") {
+  Uncertainty sum;
+  sum.figure = "ownership";
+  sum.unit = "EUR";
+  sum.value = 100;
+  sum.low = 60;
+  sum.high = 120;
+  sum.mover = "assume.cover_mean_process";
+  std::vector<Question> questions(2);
+  questions[0].weight = 30;
+  questions[1].weight = 11;
+  questions[1].parameter = sum.mover;
+  rank_by_money({sum}, "EUR", questions);
+  CHECK(questions[0].weight == doctest::Approx(30));
+  CHECK(questions[1].weight > 30);
+  CHECK(questions[1].weight < 48);  // what may change the head stays before it
+  // Half of the sum or less, or another figure, changes nothing.
+  questions[1].weight = 11;
+  sum.low = 75;
+  rank_by_money({sum}, "EUR", questions);
+  sum.low = 0;
+  rank_by_money({sum}, "USD", questions);
+  CHECK(questions[1].weight == doctest::Approx(11));
+}
+
 TEST_CASE("what safety notes call unknown is asked") {
   Request r = made::plain_request();
   r.substrate.food_contact.reset();
@@ -127,6 +163,15 @@ TEST_CASE("what safety notes call unknown is asked") {
   spec = answer(r, made::plain_head("A"));
   CHECK(find(spec, "q_zone") != nullptr);
   CHECK(find(spec, "q_food_face") != nullptr);
+  // A fluid of the parts list is known by who supplies it: the customer is not asked.
+  Catalogue stocked = made::catalogue_of({made::plain_head("A")});
+  Part fluid;
+  fluid.element = "part";
+  fluid.name = "FS";
+  fluid.kind = given(PartKind::flush);
+  fluid.designation = given(std::string("Flush"));
+  stocked.parts.push_back(fluid);
+  CHECK(find(calculate(r, stocked, "2026-11-25"), "q_flush") == nullptr);
   r.substrate.food_contact = given(false);
   CHECK(find(answer(r, made::plain_head("A")), "q_contact") == nullptr);
 }

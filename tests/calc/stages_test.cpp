@@ -120,14 +120,31 @@ TEST_CASE("exhaust of a dryer") {
   CHECK(*drying.dew_point_degc == doctest::Approx(31.6).epsilon(0.01));
   CHECK(*drying.air_degc == doctest::Approx(80));
   CHECK(*drying.condenses_degc == doctest::Approx(25));  // of the room
+  // As moist as 0.060 kg/kg: 8.91 kPa of vapour, saturated at 43.6 degC (steam tables [P]).
+  CHECK(*drying.dew_point_most_degc == doctest::Approx(43.6).epsilon(0.005));
   c.job.room = exactly(Temperature::celsius(35));
+  CHECK(*stage(c, "drying").condenses_degc == doctest::Approx(35));
+  c.job.room = exactly(Temperature::celsius(45));
+  c.request.line.air_humidity = exactly(0.1);
+  CHECK(stage(c, "drying").exhaust_m3_per_h);
   CHECK_FALSE(stage(c, "drying").condenses_degc);
+  c.request.line.air_humidity.reset();
+  // A room that is assumed may be as cold as its range, 18 degC.
+  c.job.room.value = c.job.room.low = c.job.room.high = Temperature::celsius(25);
+  c.job.room.origin.kind = OriginKind::assumed;
+  CHECK(*stage(c, "drying").condenses_degc == doctest::Approx(18));
   c.job.room = exactly(Temperature::celsius(25));
   // A web of 80 g/m2 and 1.34 kJ/(kg K) is warmed by 55 K along with the water.
   const double water_heat = *drying.heat_kw;
+  CHECK(drying.heat_at_least);
   c.request.substrate.area_mass = exactly(AreaMass::from_si(0.080));
   c.request.substrate.heat_capacity = exactly(SpecificHeat::from_si(1340));
   CHECK(*stage(c, "drying").heat_kw - water_heat == doctest::Approx(0.1 * 0.080 * 1.34 * 55));
+  CHECK_FALSE(stage(c, "drying").heat_at_least);
+  // A web of 130 mm is warmed over its width, not over that of the image.
+  c.request.product.width = exactly(millimetres(130));
+  CHECK(*stage(c, "drying").heat_kw - water_heat == doctest::Approx(1.3 * 0.1 * 0.080 * 1.34 * 55));
+  c.request.product.width.reset();
   // Air held down by the substrate below the dew point carries nothing off.
   c.request.substrate.temperature_limit = exactly(Temperature::celsius(31));
   CHECK_FALSE(stage(c, "drying").exhaust_m3_per_h);
@@ -277,4 +294,32 @@ TEST_CASE(
   c.catalogue.dryers.front().electrical = exactly(Power::from_si(kw * 1.1e3));
   CHECK(*stage(c, "drying").speed_limit_m_per_s == doctest::Approx(1.1));
   CHECK(station_of(c).speed_limit->by == "drying");
+  CHECK(*stage(c, "drying").installed_kw == doctest::Approx(*stage(c, "drying").units * kw * 1.1));
+  // Without the mass of what passes, its power is a lower bound: the speed is an upper one.
+  CHECK(station_of(c).speed_limit->at_most);
+  c.request.substrate.area_mass = exactly(AreaMass::from_si(0.080));
+  CHECK_FALSE(station_of(c).speed_limit->at_most);
+}
+
+TEST_CASE("fans of the catalogue with what they move together") {
+  StationCase c;
+  c.set_family(InkFamily::aqueous);
+  CHECK(station_of(c).fans.empty());
+  Part fan;
+  fan.element = "part";
+  fan.name = "F-1";
+  fan.kind = exactly(PartKind::exhaust);
+  c.catalogue.parts.push_back(fan);
+  REQUIRE(station_of(c).fans.size() == 1);
+  CHECK_FALSE(station_of(c).fans.front().m3_per_h);
+  // Some 110 m3/h leave the dryer: three of 50 m3/h.
+  REQUIRE(*stage(c, "drying").exhaust_m3_per_h > 100);
+  REQUIRE(*stage(c, "drying").exhaust_m3_per_h < 150);
+  c.catalogue.parts.back().air_flow = exactly(VolumeFlow::from_si(50 / 3600.0));
+  const Fans fans = station_of(c).fans.front();
+  CHECK(fans.kind == "exhaust");
+  CHECK(fans.part == "F-1");
+  CHECK(fans.units == 3);
+  CHECK(*fans.m3_per_h == doctest::Approx(150));
+  CHECK(*station_of(c).heat_kw == doctest::Approx(*stage(c, "drying").electrical_kw));
 }

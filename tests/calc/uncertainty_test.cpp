@@ -113,6 +113,22 @@ TEST_CASE("what nothing moves has equal ends and no mover") {
       {{"low", f.low, f.value, 0, "identity"}, {"high", f.high, f.value, 0, "identity"}});
 }
 
+TEST_CASE("the moisture of the air that leaves moves the exhaust of a dryer most") {
+  // A room given as 25 degC, 30 % holds 0.00593 kg/kg [C]; the air leaves with 0.030, range 0.020
+  // to 0.060 kg/kg. Nearly as water over the rise: 1 / 0.0241 against 1 / 0.0141 and 1 / 0.0541.
+  const Specification spec = plain([](Request& r) {
+    r.inks.front().family = given(InkFamily::aqueous);
+    r.line.air_temperature = given(Temperature::celsius(25));
+    r.line.air_humidity = given(0.3);
+  });
+  const Uncertainty& exhaust = of(spec.uncertainty, Headline::exhaust);
+  CHECK(exhaust.mover == "assume.exhaust_humidity");
+  support::check_all(
+      {{"high over value", exhaust.high / exhaust.value, 0.0241 / 0.0141 * 1.0322 / 1.0482, 5e-3,
+        "by hand, volume with 1 + 1.607858 x"}});
+  CHECK(exhaust.low < exhaust.value);
+}
+
 TEST_CASE("room to serve the heads moves the length of the station by its own range") {
   // 600 mm, range 500 to 800 mm: common practice, no source; the gap between rows, 10 mm with
   // range 5 to 20 mm, moves less.

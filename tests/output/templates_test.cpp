@@ -165,6 +165,15 @@ TEST_CASE("every code has its words") {
   check("part.", calc::part_codes(), "");
 }
 
+TEST_CASE("every condition has its owner but those whose field tells it") {
+  const output::Templates templates;
+  for (const std::string_view code : calc::condition_codes()) {
+    CAPTURE(code);
+    const bool by_field = code == "placement" || code.starts_with("assumption_");
+    CHECK(templates.has_words("en", "owner." + std::string(code)) != by_field);
+  }
+}
+
 TEST_CASE("no words stand for a code that nothing says") {
   std::set<std::string, std::less<>> known;
   const auto add = [&](const std::string& prefix, std::span<const std::string_view> codes) {

@@ -170,6 +170,8 @@ const std::vector<CodeRow>& conditions() {
        }},
       {"aqueous_on_none",
        [](Request& r, Catalogue&) { r.inks.front().family = given(InkFamily::aqueous); }},
+      {"dryer_heat_unknown",
+       [](Request& r, Catalogue&) { r.inks.front().family = given(InkFamily::aqueous); }},
       {"pretreatment",
        [](Request& r, Catalogue&) {
          r.substrate.surface_energy = given(millinewtons_per_metre(30));
