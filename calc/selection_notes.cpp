@@ -16,7 +16,8 @@ namespace calc {
 namespace {
 
 bool same_finding(const Finding& a, const Finding& b) {
-  return a.code == b.code && a.subject == b.subject && a.field == b.field;
+  return a.code == b.code && a.subject == b.subject && a.field == b.field && a.group == b.group &&
+         a.axis == b.axis;
 }
 
 void add_conditions(const std::vector<Finding>& found, std::vector<Finding>& all) {
