@@ -159,7 +159,13 @@ void warn_of_settling(const Job& job, const PriceBook& book, const std::vector<G
     const Ink* const ink = job.channels[load.channel].ink;
     const auto index = book.find_head(groups[load.group].head);
     const Head* const head = index ? book.head(*index).item : nullptr;
-    const bool other = head != nullptr && head->supply && head->supply->value != supply.name;
+    const auto is_named = [&](const Priced<Supply>& s) {
+      return head != nullptr && head->supply && s.item->name == head->supply->value &&
+             takes(*s.item, job.channels[load.channel]);
+    };
+    const auto& all = book.supplies();
+    const auto named = std::find_if(all.begin(), all.end(), is_named);
+    const bool other = named != all.end() && named->item != &supply;
     if ((stirs(supply) && !other) || !seen.insert({ink, &supply}).second) continue;
     const std::string row = "supply." + supply.name;
     Notice notice{"supply_unstirred",

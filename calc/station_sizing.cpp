@@ -30,12 +30,6 @@ void fill(const Job& job, const ChannelFlow& flow, ChannelSupply& choice) {
   choice.first_fill = litres(std::max<double>(whole, choice.count));
 }
 
-bool takes(const Supply& supply, const Channel& channel) {
-  if (!supply.families) return true;
-  const std::vector<InkFamily>& list = supply.families->value;
-  return channel.family && std::find(list.begin(), list.end(), *channel.family) != list.end();
-}
-
 bool named_by(const Head* head, const Supply& supply) {
   return head != nullptr && head->supply && supply.name == head->supply->value;
 }
@@ -140,6 +134,12 @@ void size_channels(const Job& job, const PriceBook& book, const std::vector<Grou
 }
 
 }  // namespace
+
+bool takes(const Supply& supply, const Channel& channel) {
+  if (!supply.families) return true;
+  const std::vector<InkFamily>& list = supply.families->value;
+  return channel.family && std::find(list.begin(), list.end(), *channel.family) != list.end();
+}
 
 bool stirs(const Supply& supply) { return supply.stirs && supply.stirs->value; }
 

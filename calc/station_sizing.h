@@ -53,6 +53,8 @@ void size_again(const Job& job, const PriceBook& book, const std::vector<Group>&
 /// Time of a shift [s]: a day of operation, at most eight hours.
 Time shift_time(const Job& job);
 
+/// Whether a supply takes the ink family of a channel.
+bool takes(const Supply& supply, const Channel& channel);
 /// Whether a supply is said to stir its ink.
 bool stirs(const Supply& supply);
 /// Whether the ink of a channel settles, as stated or by figures.
