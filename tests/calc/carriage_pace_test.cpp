@@ -90,7 +90,9 @@ TEST_CASE("no pace without a carriage, or where its head would jet in a bad band
 
 TEST_CASE("a carriage too fast for its budgets is told the pace at which they hold") {
   const Catalogue c = made::catalogue_of({made::plain_head("A")});
-  const Specification spec = specified(panel(0.002), c);
+  Request r = panel(0.002);
+  r.line.throw_distance = given(millimetres(1.5));
+  const Specification spec = specified(r, c);
   REQUIRE(spec.carriage_pace);
   const PaceGain gain = pace_gain(spec.placement, *spec.carriage_pace);
   CHECK(gain.held > 0);

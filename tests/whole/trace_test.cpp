@@ -145,6 +145,8 @@ bool may_lack_unit(const RecordedStep& step) {
                                           "encoder_counts",
                                           "weight",
                                           "density",
+                                          "printing",
+                                          "lit",
                                           "guard_100mm",
                                           "guard_100mm_worst",
                                           "guard_200mm",

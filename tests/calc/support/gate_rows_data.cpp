@@ -390,6 +390,7 @@ const std::vector<CodeRow>& warnings() {
        [](Request& r, Catalogue&) {
          r.line.mode = given(Mode::scanning);
          r.line.speed = given(metres_per_second(0.002));
+         r.line.throw_distance = given(millimetres(1.5));
          r.image.length = given(millimetres(300));
        }},
       {"speed_below_throughput",
