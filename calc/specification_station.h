@@ -144,8 +144,8 @@ struct Stage {
   std::optional<double> strokes_after{};       ///< on a carriage: after the last that prints
   std::optional<double> time_after_s{};        ///< of these; not in the throughput
   std::optional<int> lamps_lit{};              ///< on a carriage, of `units`
-  std::optional<double> running_kw{};  ///< on a carriage: of the lamps lit; electrical_kw all
-  std::optional<double> installed_kw{};        ///< of all units, as the catalogue rates them
+  std::optional<double> running_kw{};    ///< on a carriage: of the lamps lit; electrical_kw all
+  std::optional<double> installed_kw{};  ///< of all units, as the catalogue rates them
   bool heat_at_least = false;  ///< heat and power without the substrate's, whose mass is not known
   std::optional<double> installed_length_m{};  ///< of the dryer units in line, at least length_m
   std::optional<double> web_degc{};            ///< hottest web, at the least speed
