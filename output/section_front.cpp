@@ -14,7 +14,7 @@ namespace output {
 namespace {
 
 // What page one holds below the price, in lines of text of about so many characters.
-constexpr std::size_t lines_of_lists = 14, lines_of_conditions = 10, line_length = 82;
+constexpr std::size_t lines_of_lists = 15, lines_of_conditions = 11, line_length = 82;
 constexpr std::size_t lines_of_prose = 5;  ///< sentence and price, as the lists' lines allow for
 constexpr std::size_t title_length = 50;   ///< of one line
 constexpr std::size_t most_questions = 5, least_shown = 1;
