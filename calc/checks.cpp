@@ -133,7 +133,12 @@ void of_registration(Writer& w, const std::vector<Group>& groups) {
   w.add("registration", in_um(registration_limit(w.job, groups)), "um");
 }
 
-void of_substrate(Writer& w) {
+bool heats(const Station& station) {
+  return std::any_of(station.stages.begin(), station.stages.end(),
+                     [](const Stage& stage) { return !stage.airing; });
+}
+
+void of_substrate(Writer& w, const Station& station) {
   const Substrate& substrate = w.job.request->substrate;
   // A cut through what takes the ink in tests the substrate, not the print.
   if (w.job.absorbency == Absorbency::high) {
@@ -151,7 +156,7 @@ void of_substrate(Writer& w) {
     w.add("wetting", energy, "mN/m", material(w.job));
     break;
   }
-  if (substrate.temperature_limit) {
+  if (substrate.temperature_limit && heats(station)) {
     w.add("web_temperature", substrate.temperature_limit->low.in_celsius(), "degC",
           material(w.job));
   }
@@ -242,19 +247,36 @@ std::string joined(const std::string& all, const std::string& next) {
   return one_head ? all.substr(0, tail) + ", " + name + all.substr(tail) : all + ", " + name;
 }
 
+/// What is asked of a subject alike along both axes, once.
+std::vector<Check> of_both_axes(const std::vector<Check>& list) {
+  std::vector<Check> all;
+  for (const Check& check : list) {
+    const auto known = std::find_if(all.begin(), all.end(), [&](const Check& c) {
+      return same(c, check) && c.subject == check.subject && c.axis != check.axis;
+    });
+    if (known == all.end()) {
+      all.push_back(check);
+    } else {
+      known->axis = "both";
+    }
+  }
+  return all;
+}
+
 /// In the order of the list of codes; what is asked of several subjects alike is one check.
 std::vector<Check> in_order(const std::vector<Check>& list) {
   std::vector<Check> sorted;
+  const std::vector<Check> all = of_both_axes(list);
   for (const std::string_view code : check_codes()) {
-    for (const Check& check : list) {
+    for (const Check& check : all) {
       if (check.code != code) continue;
-      const auto known = std::find_if(sorted.begin(), sorted.end(),
-                                      [&](const Check& c) { return same(c, check); });
+      const auto known = std::find_if(sorted.begin(), sorted.end(), [&](const Check& c) {
+        return same(c, check) && c.axis == check.axis;
+      });
       if (known == sorted.end()) {
         sorted.push_back(check);
       } else {
         known->subject = joined(known->subject, check.subject);
-        if (known->axis != check.axis) known->axis = "both";
       }
     }
   }
@@ -275,7 +297,7 @@ std::vector<Check> checks(const Job& job, const Catalogue& catalogue,
     of_bar_codes(w, group);
   }
   of_registration(w, groups);
-  of_substrate(w);
+  of_substrate(w, station);
   of_stages(w, station);
   return in_order(w.list);
 }

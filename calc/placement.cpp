@@ -18,7 +18,7 @@ class Writer {
   Writer(const Job& job, Assumed assumed) : job_(job), terms_(job, assumed) {}
 
   void dots(const Group& g) {
-    std::vector<BudgetTerm> motion{terms_.straightness(g), terms_.drop_speed(g), terms_.count()};
+    std::vector<BudgetTerm> motion{terms_.straightness(g), terms_.drop_speed(g), terms_.count(g)};
     if (g.flight->levels_used > 1) motion.push_back(terms_.levels(g));
     add("dot", true, g.name, motion_pitch(g) / 2, std::move(motion));
     std::vector<BudgetTerm> nozzle{terms_.straightness(g)};
@@ -31,7 +31,7 @@ class Writer {
     if (!has_joints(g)) return;
     const Length apart = joint_apart(g);
     std::vector<BudgetTerm> motion{terms_.mount(), terms_.straightness(g), terms_.drop_speed(g),
-                                   terms_.count()};
+                                   terms_.count(g)};
     std::vector<BudgetTerm> nozzle{terms_.mount(), terms_.straightness(g)};
     if (apart > Length{} || g.scan) motion.push_back(terms_.gap(g, to_and_fro(g)));
     if (g.scan) add_thickness(g, to_and_fro(g), motion);
@@ -57,7 +57,7 @@ class Writer {
     apart -= row_step(groups.back());
     const Group& g = slowest_arrival(groups);
     std::vector<BudgetTerm> motion{terms_.mount(), terms_.gap(g, to_and_fro(g)),
-                                   terms_.drop_speed(g), terms_.count(), terms_.thermal(apart)};
+                                   terms_.drop_speed(g), terms_.count(g), terms_.thermal(apart)};
     std::vector<BudgetTerm> nozzle{terms_.mount()};
     if (g.scan) add_thickness(g, to_and_fro(g), motion);
     if (!g.scan) motion.push_back(terms_.wheel(apart));
@@ -76,7 +76,7 @@ class Writer {
     const Length limit = served_low(*asked);
     std::vector<BudgetTerm> motion{terms_.sensor(), terms_.gap(g, 1)};
     add_thickness(g, 1, motion);
-    motion.insert(motion.end(), {terms_.drop_speed(g), terms_.count(), terms_.wheel(reach),
+    motion.insert(motion.end(), {terms_.drop_speed(g), terms_.count(g), terms_.wheel(reach),
                                  terms_.thermal(reach)});
     add("image", true, {}, limit, std::move(motion));
     add("image", false, {}, limit, {terms_.mount(), terms_.whole_weave()});

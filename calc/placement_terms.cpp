@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "calc/drive.h"
 #include "calc/eye.h"
 
 namespace calc {
@@ -129,10 +130,11 @@ BudgetTerm PlacementTerms::thickness(const Group& g, double ways) const {
 
 bool PlacementTerms::is_uneven(const Group& g) { return g.flight->thickness_delay > Time{}; }
 
-BudgetTerm PlacementTerms::count() const {
-  const double half_um = of(P::encoder_count_um) / 2;
-  return made("count", TermKind::resolution, {half_um, parameter(P::encoder_count_um).key}, "um",
-              micrometres(half_um));
+BudgetTerm PlacementTerms::count(const Group& g) const {
+  const std::optional<Length> step = g.scan ? std::nullopt : encoder_step(job_);
+  const double half_um = (step ? in_um(*step) : of(P::encoder_count_um)) / 2;
+  const std::string_view key = step ? "line.encoder_step" : parameter(P::encoder_count_um).key;
+  return made("count", TermKind::resolution, {half_um, key}, "um", micrometres(half_um));
 }
 
 BudgetTerm PlacementTerms::levels(const Group& g) const {

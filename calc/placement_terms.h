@@ -50,7 +50,8 @@ class PlacementTerms {
   BudgetTerm thickness(const Group& group, double ways) const;
   /// Whether the thickness is known to vary.
   static bool is_uneven(const Group& group);
-  BudgetTerm count() const;
+  /// Of the line's own encoder where the request says its count; a carriage has another.
+  BudgetTerm count(const Group& group) const;
   /// The trigger is timed to the middle of smallest and largest drop, to and fro: each is off by
   /// half either way.
   BudgetTerm levels(const Group& group) const;

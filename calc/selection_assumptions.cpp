@@ -50,7 +50,7 @@ void placement_defaults(Defaults& d, const std::vector<Group>& groups) {
   }
   const Request& r = *d.job().request;
   const bool image = r.image.placement.has_value();
-  d.use(P::encoder_count_um);
+  d.use_if(groups.front().scan || !encoder_step(d.job()), P::encoder_count_um);
   for (const P id : {P::sensor_repeat_um, P::sensor_distance_mm}) d.use_if(image, id);
   if (heads < 2 && !image) return;
   d.use_if(!r.line.mount_tolerance, P::mount_um);

@@ -208,7 +208,8 @@ Station size_station(const Job& job, const Catalogue& catalogue, const std::vect
   add_speed_limits(job, groups, sizing, station);
   station.fans = fans_of(catalogue, sizing);
   for (const Stage& stage : station.stages) {
-    if (stage.electrical_kw) station.heat_kw = station.heat_kw.value_or(0) + *stage.electrical_kw;
+    const std::optional<double>& power = stage.running_kw ? stage.running_kw : stage.electrical_kw;
+    if (power) station.heat_kw = station.heat_kw.value_or(0) + *power;
   }
   station.bom = bom_lines(job, groups, sizing.needs.list());
   station.bom_total = sizing.bill.priced;

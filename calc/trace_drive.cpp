@@ -126,23 +126,6 @@ void boards(TraceWriter& w, const BoardUse& use) {
             whole_parts);
 }
 
-void count_step(TraceWriter& w, const std::string& id) {
-  const Line& line = w.job.request->line;
-  if (w.has(id) || line.encoder_step) return;
-  w.formula(id, "q", "1000*pi*D/n",
-            {constant("pi", pi, ""),
-             from_value("D", *line.encoder_wheel, in_mm(line.encoder_wheel->value), "mm",
-                        "line.encoder_wheel"),
-             from_value("n", *line.encoder_counts, line.encoder_counts->value, "",
-                        "line.encoder_counts")},
-            in_um(*encoder_step(w.job)), "um", rolling);
-}
-
-StepInput count_length_of(const TraceWriter& w, const EncoderFit& fit, const std::string& id) {
-  if (w.has(id)) return w.step("q", id);
-  return {"q", in_um(fit.step), "um", "given", "line.encoder_step"};
-}
-
 void residues(TraceWriter& w, const EncoderFit& fit, const std::string& g) {
   if (!fit.repeat) return;
   const bool pitch = w.job.pitch.value > Length();
@@ -159,13 +142,11 @@ void residues(TraceWriter& w, const EncoderFit& fit, const std::string& g) {
 }
 
 void encoder(TraceWriter& w, const EncoderFit& fit) {
-  const std::string wheel = "station.encoder_step";
-  count_step(w, wheel);
   std::string g;
   for (std::size_t i = 0; i < w.spec.chosen.size(); ++i) {
     if (w.spec.chosen[i].name == fit.group) g = "g" + std::to_string(i + 1);
   }
-  const StepInput q = count_length_of(w, fit, wheel);
+  const StepInput q = trace_encoder_count(w);
   w.formula(g + ".encoder_counts", "c", "p_m/q", {w.step("p_m", g + ".pitch_m"), q},
             fit.counts_per_dot, "", dividing);
   w.formula(g + ".encoder_whole", "M", "max(1,round(c))", {w.step("c", g + ".encoder_counts")},
@@ -181,6 +162,23 @@ void encoder(TraceWriter& w, const EncoderFit& fit) {
 }
 
 }  // namespace
+
+StepInput trace_encoder_count(TraceWriter& w) {
+  const Line& line = w.job.request->line;
+  const double um = in_um(*encoder_step(w.job));
+  if (line.encoder_step) return {"q", um, "um", "given", "line.encoder_step"};
+  const std::string id = "station.encoder_step";
+  if (!w.has(id)) {
+    w.formula(id, "q", "1000*pi*D/n",
+              {constant("pi", pi, ""),
+               from_value("D", *line.encoder_wheel, in_mm(line.encoder_wheel->value), "mm",
+                          "line.encoder_wheel"),
+               from_value("n", *line.encoder_counts, line.encoder_counts->value, "",
+                          "line.encoder_counts")},
+              um, "um", rolling);
+  }
+  return w.step("q", id);
+}
 
 void trace_drive(TraceWriter& w) {
   const Station& station = *w.spec.station;

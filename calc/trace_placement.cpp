@@ -107,8 +107,11 @@ class Terms {
     } else if (term.name == "weave" && budget_.name != "image") {
       weave(term, id, um);
     } else if (term.name == "count") {
-      w_.formula(id, "a", "q/2", {half_width("q", term, 2 * term.half_width, "um")}, um, "um",
-                 counting);
+      const bool known = term.field != parameter(P::encoder_count_um).key;
+      w_.formula(
+          id, "a", "q/2",
+          {known ? trace_encoder_count(w_) : half_width("q", term, 2 * term.half_width, "um")}, um,
+          "um", counting);
     } else if (term.name == "tilt") {
       w_.formula(id, "a", "max(x_w-p,p-x_n)", gaps_of_tilt(), um, "um", geometry);
     } else if (term.name == "sag") {

@@ -266,8 +266,10 @@ void heat(TraceWriter& w) {
     const std::string symbol = "P_" + std::to_string(inputs.size() + 1);
     list += (list.empty() ? "" : ",") + symbol;
     // A dryer of an ink without water has no steps of its own.
-    inputs.push_back(w.step_or_chosen(symbol, "station." + stage.kind + ".electrical",
-                                      *stage.electrical_kw, "kW"));
+    const std::string id =
+        "station." + stage.kind + (stage.running_kw ? ".running" : ".electrical");
+    inputs.push_back(
+        w.step_or_chosen(symbol, id, stage.running_kw.value_or(*stage.electrical_kw), "kW"));
   }
   if (inputs.empty()) return;
   w.formula("station.heat", "Q_h", "sum(" + list + ")", inputs, *w.spec.station->heat_kw, "kW",

@@ -106,6 +106,9 @@ void trace_ink(TraceWriter& writer, const Group& group, const std::string& g);
 /// The inks in their heads: numbers of the jet, shear, particles (trace_jet.cpp).
 void trace_jets(TraceWriter& writer);
 void trace_flight(TraceWriter& writer, const Group& group, const std::string& g);
+/// Way of the product a count of its encoder, "q" [um]; writes the step where it follows from a
+/// wheel. Only where encoder_step() has one (trace_drive.cpp).
+StepInput trace_encoder_count(TraceWriter& writer);
 /// Of the whole station; the flights come first.
 void trace_placement(TraceWriter& writer);
 void trace_station(TraceWriter& writer);

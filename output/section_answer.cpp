@@ -127,14 +127,20 @@ std::string module_answer(const Context& c) {
   return {};
 }
 
+/// The levels used, from the fewest to the most of the channels.
 std::string levels_answer(const Context& c) {
-  int least = 0;
+  int least = 0, most = 0;
   for (const calc::Group& group : c.spec.chosen) {
     for (const calc::ChannelDots& dots : group.dots) {
       least = least == 0 ? dots.levels_used : std::min(least, dots.levels_used);
+      most = std::max(most, dots.levels_used);
     }
   }
-  return least == 0 ? std::string() : c.words("answer.levels", {{"COUNT", std::to_string(least)}});
+  if (least == 0) return {};
+  const std::string low = std::to_string(least), high = std::to_string(most);
+  return c.words(
+      "answer.levels",
+      {{"COUNT", least == most ? low : c.words("front.span", {{"LOW", low}, {"HIGH", high}})}});
 }
 
 /// The greatest error of a kind of placement with the tolerances given and assumed.
@@ -172,8 +178,9 @@ std::string dose_answer(const Context& c) {
   if (!c.spec.station) return {};
   for (const calc::Stage& stage : c.spec.station->stages) {
     if (stage.dose_given_mj_per_cm2) {
-      return c.words("answer.dose_given",
-                     {{"VALUE", with_unit(*stage.dose_given_mj_per_cm2, "mJ/cm2", 3)}});
+      return c.words(
+          "answer.dose_given",
+          {{"VALUE", escaped(c.bound(*stage.dose_given_mj_per_cm2, "mJ/cm2", Rounding::down))}});
     }
     if (!stage.dose_mj_per_cm2) continue;
     return c.words("answer.dose", {{"VALUE", with_unit(*stage.dose_mj_per_cm2, "mJ/cm2", 3)}});

@@ -175,11 +175,21 @@ void add_heads(const Context& c, Values& station) {
       heads_steps(c));
 }
 
-/// " (EUR 142 000 to EUR 759 000 by mean coverage)": how far one input moves a sum; empty where
-/// none does.
-std::string range_of(const Context& c, std::string_view figure, bool named) {
-  for (const calc::Uncertainty& entry : c.spec.uncertainty) {
-    if (entry.figure != figure || entry.mover.empty()) continue;
+const calc::Uncertainty* moved(const Context& c, std::string_view figure) {
+  const auto found = std::find_if(c.spec.uncertainty.begin(), c.spec.uncertainty.end(),
+                                  [&](const calc::Uncertainty& entry) {
+                                    return entry.figure == figure && !entry.mover.empty();
+                                  });
+  return found == c.spec.uncertainty.end() ? nullptr : &*found;
+}
+
+/// " (EUR 142 000 to EUR 759 000 by mean coverage)": how far one input moves a sum, "likewise"
+/// where it is the one that moved `before` too; empty where none does.
+std::string range_of(const Context& c, std::string_view figure, std::string_view before = {}) {
+  const calc::Uncertainty* const first = moved(c, before);
+  if (const calc::Uncertainty* const one = moved(c, figure)) {
+    const calc::Uncertainty& entry = *one;
+    const bool named = first == nullptr || first->mover != entry.mover;
     Values values;
     values.set("LOW", rough_amount({}, entry.low));
     values.set("HIGH", rough_amount({}, entry.high));
@@ -200,8 +210,8 @@ std::string price(const Context& c) {
   Values values;
   values.set_markup("ITEMS", joined(c, unpriced_items(c, station)));
   values.set_markup("NOT_CONTAINED", c.words("not_contained"));
-  values.set_markup("RUNNING_RANGE", range_of(c, "running_per_year", true));
-  values.set_markup("OWNERSHIP_RANGE", range_of(c, "ownership", false));
+  values.set_markup("RUNNING_RANGE", range_of(c, "running_per_year"));
+  values.set_markup("OWNERSHIP_RANGE", range_of(c, "ownership", "running_per_year"));
   values.set("CAPITAL", rough(capital));
   values.set("BELOW", number(estimate_below));
   values.set("ABOVE", number(estimate_above));

@@ -144,7 +144,9 @@ std::string viscosity_sentence(const Context& c, const calc::InkInHead& ink) {
 
 std::string shear_sentence(const Context& c, const calc::InkInHead& ink) {
   if (!ink.shear_rate) return {};
-  const std::string rate = with_unit(ink.shear_rate->si(), "1/s", 2);
+  // In millions a second, for nobody counts noughts.
+  const std::string rate =
+      c.words("jetting.shear.rate", {{"VALUE", number(ink.shear_rate->si() / 1e6, 2)}});
   if (!ink.sheared) return " " + c.words("jetting.shear.unknown", {{"RATE", rate}});
   return " " + c.words("jetting.shear.known", {{"RATE", rate}, {"INDEX", number(*ink.flow_index)}});
 }

@@ -12,6 +12,8 @@
 namespace output {
 namespace {
 
+constexpr double million = 1e6;
+
 std::string designation(const Context& c, const calc::BomLine& line) {
   if (!line.designation.empty()) return escaped(line.designation);
   return line.code.empty() ? escaped(line.part_number) : c.words("part." + line.code);
@@ -127,7 +129,10 @@ void add_basis(const Context& c, Values& table, const calc::Cost& cost) {
     if (!value) return;
     Values& text = table.add("BASIS");
     text.set("KEY", c.step_keys({step}));
-    text.set_markup("TEXT", c.words(key, {{"VALUE", with_unit(*value, unit, 3)}}));
+    const std::string figure = *value < million ? with_unit(*value, unit, 3)
+                                                : c.words(std::string(key) + ".millions",
+                                                          {{"VALUE", number(*value / million, 3)}});
+    text.set_markup("TEXT", c.words(key, {{"VALUE", figure}}));
   };
   add("cost_basis.parts", cost.parts_per_year, "", "station.parts_year");
   add("cost_basis.area", cost.images_m2_per_year, "m2", "station.images_year");

@@ -170,7 +170,10 @@ void add_supply_air(const Context& c, Values& table, const calc::Station& statio
   if (out > 0) {
     need.amount = c.words("services.below", {{"VALUE", c.bound(out, "m3/h", Rounding::up)}});
   }
-  need.installed = fans_text(c, station, "ventilation");
+  // Fresh air of the room has a row of its own, with the same fans.
+  const bool fresh = std::any_of(station.stages.begin(), station.stages.end(),
+                                 [](const calc::Stage& s) { return s.airing.has_value(); });
+  if (!fresh) need.installed = fans_text(c, station, "ventilation");
   add_need(c, table, need);
 }
 
@@ -226,7 +229,9 @@ std::optional<std::string> room_text(const Context& c, const std::string& key) {
 void add_room(const Context& c, Values& table) {
   for (const char* const name : {"air_temperature", "air_humidity"}) {
     const std::string key = std::string("line.") + name;
-    add_need(c, table, {name, c.words("services.station"), room_text(c, key), c.place_of(key)});
+    Need need{name, c.words("services.station"), room_text(c, key), c.place_of(key)};
+    if (!need.amount) need.note = c.words("services.unstated");
+    add_need(c, table, need);
   }
   const std::optional<double>& heat = c.spec.station->heat_kw;
   if (!heat) return;

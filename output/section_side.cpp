@@ -77,14 +77,23 @@ void add_machine(const Context& c, Values& table, const std::vector<Side>& all) 
     for (const calc::Group& group : *s.groups) use = std::max(use, group.frequency_use);
     return with_unit(use * 100, "%", 3);
   });
-  add_line(c, table, "registration", all, [&c](const Side& s) {
-    if (!std::isfinite(s.merits.registration.si())) return std::string();
-    return s.merits.registration > calc::Length()
-               ? c.measure(s.merits.registration.si() * 1e6, "um", 3)
-               : c.words("side.one_head");
+  const bool registers = std::any_of(all.begin(), all.end(), [](const Side& s) {
+    return std::isfinite(s.merits.registration.si()) && s.merits.registration > calc::Length();
   });
+  if (registers) {
+    add_line(c, table, "registration", all, [&c](const Side& s) {
+      if (!std::isfinite(s.merits.registration.si())) return std::string();
+      return s.merits.registration > calc::Length()
+                 ? c.measure(s.merits.registration.si() * 1e6, "um", 3)
+                 : c.words("side.one_head");
+    });
+  }
   add_line(c, table, "speed", all,
            [&c](const Side& s) { return escaped(speed_limit_text(c, s.merits.speed_limit)); });
+  const bool slowed = std::any_of(all.begin(), all.end(), [](const Side& s) {
+    return s.station->speed_limit && s.station->speed_limit->by != "heads";
+  });
+  if (!slowed) return;
   add_line(c, table, "station_speed", all, [&c](const Side& s) {
     const auto& limit = s.station->speed_limit;
     if (!limit) return std::string();

@@ -71,7 +71,7 @@ std::vector<Figure> figures_of(const calc::Stage& s) {
           {"units", as_number(s.units), "", false, Rounding::nearest, least},
           {"lit", as_number(s.lamps_lit), ""},
           {"water", s.water_kg_per_h, "kg/h"},
-          {"vapour", s.vapour_kg_per_h, "kg/h"},
+          {"vapour", s.vapour_kg_per_h, "kg/h", false, up},
           {"heat", s.heat_kw, "kW", false, Rounding::nearest, least},
           {s.running_kw ? "connected" : "electrical", s.electrical_kw, "kW", false,
            Rounding::nearest, least},

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <sstream>
 
 #include "output/compose_text.h"
 #include "output/drawing_fill.h"
@@ -20,6 +21,7 @@ constexpr double band_height = 11, band_gap = 3.5, top_margin = 8;
 constexpr std::size_t combs = 48;
 constexpr double letter_width = 1.35;     ///< of a name in a solid, about [mm]
 constexpr std::size_t longest_line = 46;  ///< characters of a label's line
+constexpr double line_step = 2.6;         ///< from line to line of it
 
 /// Where the bands of a pattern stand on paper.
 struct Sheet {
@@ -150,14 +152,35 @@ constexpr std::array<Band, 6> bands{{
     {"field", draw_field, {"adhesion", "cure_at_speed", "drying_at_speed", ""}},
 }};
 
-/// The figures that hold for a band: "at most 60 µm; ..."; empty where no check asks for it.
+/// The figures that hold for a band: "at most 60 µm; ...", each once; empty where no check asks for
+/// it.
 std::vector<std::string> accepted(const Context& c, const Band& band) {
   std::vector<std::string> texts;
   for (const std::string_view code : band.checks) {
-    const calc::Check* const check = code.empty() ? nullptr : find(c, code);
-    if (check != nullptr) texts.push_back(check_acceptance(c, *check));
+    std::string all;
+    for (const calc::Check& check : c.spec.tests) {
+      if (code.empty() || check.code != code) continue;
+      const std::string text = check_acceptance(c, check);
+      if (all.find(text) == std::string::npos) all += (all.empty() ? "" : "; ") + text;
+    }
+    if (!all.empty()) texts.push_back(std::move(all));
   }
   return texts;
+}
+
+/// A text in lines that fit beside the pattern.
+std::vector<std::string> in_lines(const std::string& text) {
+  std::vector<std::string> lines;
+  std::istringstream words(text);
+  for (std::string word; words >> word;) {
+    const bool fits = !lines.empty() && lines.back().size() + 1 + word.size() <= longest_line;
+    if (fits) {
+      lines.back() += " " + word;
+    } else {
+      lines.push_back(std::move(word));
+    }
+  }
+  return lines;
 }
 
 void draw_label(const Context& c, Sketch& sketch, char letter, const Band& band,
@@ -168,14 +191,13 @@ void draw_label(const Context& c, Sketch& sketch, char letter, const Band& band,
                                    (plain ? ".plain" : ""));
   sketch.label({label_left, y + 2.6}, "start", 7.5,
                std::string(1, letter) + "\xC2\xA0\xC2\xA0" + name, true);
-  double line = y + 6;
+  double line = y + 5.4;
   for (const std::string& text : texts) {
-    if (line > y + band_height + 0.5) break;
-    sketch.label({label_left + 4, line}, "start", 6.5,
-                 text.size() > longest_line && text.find('&') == std::string::npos
-                     ? shortened(text, longest_line)
-                     : text);
-    line += 2.9;
+    for (const std::string& part : in_lines(text)) {
+      if (line > y + band_height + band_gap - 1) return;
+      sketch.label({label_left + 4, line}, "start", 6.5, part);
+      line += line_step;
+    }
   }
 }
 

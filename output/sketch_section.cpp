@@ -1,6 +1,7 @@
 /// Section along the motion through a head, the way of the drops and the product.
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <optional>
 
 #include "output/compose_text.h"
@@ -191,9 +192,15 @@ std::string sketch_section(const Context& c) {
   const double foot = top_margin + height * scale.factor + 11.5;
   sketch.arrow({left_margin, foot}, {left_margin + 14, foot},
                {c.templates.setting("drawing.travel"), 1.2, ""});
-  sketch.label({left_margin + 16, foot + 0.9}, "start", 7, c.words("section.motion"));
   const calc::Group& group = c.spec.chosen.front();
-  return sketch.figure(c.words("section.caption", {{"HEAD", group.head}, {"SCALE", scale.text}}),
+  // A tilted head is cut square to its rows, so that its body and field show their true size.
+  const bool tilted = group.family == calc::Family::tilted;
+  const double degrees = std::abs(group.tilt) * 180 / std::numbers::pi;
+  sketch.label({left_margin + 16, foot + 0.9}, "start", 7,
+               tilted ? c.words("section.motion_tilted", {{"TILT", c.measure(degrees, "deg", 4)}})
+                      : c.words("section.motion"));
+  return sketch.figure(c.words(tilted ? "section.caption_tilted" : "section.caption",
+                               {{"HEAD", group.head}, {"SCALE", scale.text}}),
                        "", false);
 }
 
