@@ -91,6 +91,24 @@ TEST_CASE("acceptance figures come from the calculation") {
   CHECK_FALSE(find(list, "migration").acceptance);
 }
 
+TEST_CASE("a limit of one axis of one group is not said of both axes of another") {
+  StationCase c;
+  fill_everything(c);
+  Group& one = c.groups.front();
+  one.resolution_across = one.resolution_along = dpi(600);
+  Group other = one;
+  other.name = "other";
+  other.resolution_across = dpi(800);
+  const std::string name = one.name;
+  c.groups.push_back(other);
+  std::vector<std::string> stitches;
+  for (const Check& check : checks_of(c)) {
+    if (check.code == "stitch") stitches.push_back(check.subject + ":" + check.axis);
+  }
+  const std::vector<std::string> wanted{name + ":both", "other:across", "other:along"};
+  CHECK(stitches == wanted);
+}
+
 TEST_CASE("the module of a bar code is of an axis, of both where they print alike") {
   StationCase c;
   fill_everything(c);

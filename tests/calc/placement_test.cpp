@@ -170,6 +170,26 @@ TEST_CASE("what is given decides, what is assumed only asks for proof") {
   CHECK(shift_um(plain, "joint", true, "mount") == doctest::Approx(10));
 }
 
+TEST_CASE("a known encoder's own count is in the budget, and is no assumption any more") {
+  Made made;
+  const auto assumed = [](const Specification& spec) {
+    return std::any_of(spec.assumptions.begin(), spec.assumptions.end(),
+                       [](const Assumption& a) { return a.field == "assume.encoder_count"; });
+  };
+  const Specification before = made.specify();
+  CHECK(shift_um(before, "dot", true, "count") == doctest::Approx(2.5));
+  CHECK(assumed(before));
+  made.request.line.encoder_step = given(micrometres(12));
+  const Specification known = made.specify();
+  CHECK(shift_um(known, "dot", true, "count") == doctest::Approx(6));
+  CHECK_FALSE(assumed(known));
+  // pi 60 mm over 10,000 counts [C].
+  made.request.line.encoder_step.reset();
+  made.request.line.encoder_wheel = given(millimetres(60));
+  made.request.line.encoder_counts = given(10000);
+  CHECK(shift_um(made.specify(), "dot", true, "count") == doctest::Approx(9.42478));
+}
+
 TEST_CASE("a speed for every level that makes them arrive together leaves no systematic term") {
   Made made;
   const Specification before = made.specify();
