@@ -63,6 +63,14 @@ std::string money(const Side& side, calc::Money value) {
   return whole_money(value) + (side.station->bom_unpriced > 0 ? "*" : "");
 }
 
+/// The error of registration, and whether it is more than the request allows.
+std::string registration_text(const Context& c, const Side& side) {
+  const std::string error = c.measure(side.merits.registration.si() * 1e6, "um", 3);
+  const auto& asked = c.request.image.registration;
+  const bool beyond = asked && side.merits.registration > asked->low;
+  return beyond ? c.words("side.beyond", {{"VALUE", error}}) : error;
+}
+
 void add_machine(const Context& c, Values& table, const std::vector<Side>& all) {
   add_line(c, table, "heads", all, [](const Side& s) { return std::to_string(s.merits.heads); });
   add_line(c, table, "boards", all,
@@ -83,9 +91,8 @@ void add_machine(const Context& c, Values& table, const std::vector<Side>& all) 
   if (registers) {
     add_line(c, table, "registration", all, [&c](const Side& s) {
       if (!std::isfinite(s.merits.registration.si())) return std::string();
-      return s.merits.registration > calc::Length()
-                 ? c.measure(s.merits.registration.si() * 1e6, "um", 3)
-                 : c.words("side.one_head");
+      return s.merits.registration > calc::Length() ? registration_text(c, s)
+                                                    : c.words("side.one_head");
     });
   }
   add_line(c, table, "speed", all,

@@ -50,6 +50,29 @@ TEST_CASE("the stations compared stand in a column each, with every figure") {
   CHECK(compared >= 5);
 }
 
+TEST_CASE("a station that registers worse than asked says so beside its figure") {
+  std::size_t worse = 0;
+  for (const auto& sample : whole::sample_requests()) {
+    const auto& asked = sample.request.image.registration;
+    if (!asked) continue;
+    const calc::Specification spec = calculated(sample);
+    if (spec.alternatives.empty()) continue;
+    CAPTURE(spec.id);
+    std::size_t beyond = 0;
+    const auto judge = [&](const calc::Merits& m) {
+      if (std::isfinite(m.registration.si()) && m.registration > asked->low) ++beyond;
+    };
+    judge(calc::merits(spec.chosen, *spec.station, spec.placement));
+    for (const calc::Alternative& other : spec.alternatives) {
+      judge(calc::merits(other.groups, other.station, other.placement));
+    }
+    const output::Context c(spec, sample.request, whole::templates());
+    CHECK(count(output::heads_section(c), "beyond what is asked") == beyond);
+    worse += beyond;
+  }
+  CHECK(worse > 0);
+}
+
 TEST_CASE("of the stations compared one at least is on the Pareto front, the cheapest always") {
   for (const auto& sample : whole::sample_requests()) {
     const calc::Specification spec = calculated(sample);
