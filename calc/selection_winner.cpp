@@ -141,9 +141,11 @@ class Contest {
       }
     }
     std::vector<const Floor*> floors;
+    floors.reserve(least.size());
     for (const Floor& f : least) floors.push_back(&f);
     if (best_ && beyond(floor_of(*search_.job, floors), best_->key)) return;
     Parts parts;
+    parts.reserve(field.size());
     for (const auto& tries : field) {
       const std::vector<Candidate>& accepted = tries[head].accepted;
       parts.push_back(&*std::min_element(accepted.begin(), accepted.end(),
