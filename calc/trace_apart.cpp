@@ -81,7 +81,8 @@ void all_rows(TraceWriter& w, bool to_last_row, const std::string& id, double be
     const std::string n = std::to_string(i + 1);
     inputs.push_back(row_step_input(w, group, group_id(i), "L_" + n));
     inputs.push_back(chosen("n_" + n, rows_of_colour(group) * group.positions, ""));
-    sum += (sum.empty() ? "" : "+") + ("L_" + n) + "*n_" + n;
+    if (!sum.empty()) sum += "+";
+    sum.append("L_").append(n).append("*n_").append(n);
     if (pinned_length(group) <= Length{}) continue;
     inputs.push_back(chosen("q_" + n, in_mm(pinned_length(group)), "mm"));
     sum += "+q_" + n;

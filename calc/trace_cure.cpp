@@ -242,13 +242,14 @@ void guards(const LampTrace& t, const LampTrace* other) {
       power = "(P_o+P_p)";
       window = "max(E,E_p)";
     }
-    const auto light = "min(" + power + "*1000/(pi*d^2)," + window + "*10000)";
+    std::string exposed = "max(0,log10(r*min(";
+    exposed.append(power).append("*1000/(pi*d^2),").append(window);
+    exposed.append("*10000)*28800/H_lim))");
     const auto step = [&](const std::string& name, const char* symbol, const StepInput& share,
                           double value) {
       std::vector<StepInput> all{share};
       all.insert(all.end(), inputs.begin(), inputs.end());
-      t.w.formula(t.id(name.c_str()), symbol, "max(0,log10(r*" + light + "*28800/H_lim))", all,
-                  value, "", guard_basis);
+      t.w.formula(t.id(name.c_str()), symbol, exposed, all, value, "", guard_basis);
     };
     step(at, "OD_g", from_parameter(t.w.job, "r", P::stray_share), guard.density);
     step(at + "_worst", "OD_gm", constant("r", worst, ""), guard.density_worst);
