@@ -83,11 +83,10 @@ Speed PlacementTerms::speed(const Group& g) const {
 }
 
 /// A term of drops that come `share` of `delay` late.
-BudgetTerm PlacementTerms::late(std::string_view name, const Tolerance& tolerance,
-                                std::string_view unit, Time delay, double share, const Group& g,
-                                double ways) const {
+BudgetTerm PlacementTerms::late(std::string_view name, const Tolerance& by, std::string_view unit,
+                                Time delay, double share, const Group& g, double ways) const {
   const Length shift = speed(g) * delay * (share * ways);
-  BudgetTerm term = made(name, TermKind::rectangular, tolerance, unit, shift);
+  BudgetTerm term = made(name, TermKind::rectangular, by, unit, shift);
   term.at = speed(g);
   term.late = delay;
   term.ways = ways;

@@ -73,8 +73,8 @@ class PlacementTerms {
   double of(P id) const;
   Tolerance amplitude() const;
   Speed speed(const Group& group) const;
-  BudgetTerm late(std::string_view name, const Tolerance& tolerance, std::string_view unit,
-                  Time delay, double share, const Group& group, double ways = 1) const;
+  BudgetTerm late(std::string_view name, const Tolerance& by, std::string_view unit, Time delay,
+                  double share, const Group& group, double ways = 1) const;
 
   const Job& job_;
   Assumed assumed_;

@@ -155,6 +155,19 @@ std::string kind_of_group(const calc::Specification& spec, const calc::Request& 
   return process ? "colours" : "spot";
 }
 
+/// Which of a notice's wordings is meant: that of its subject, or of how far it holds.
+std::string wording_of(const calc::Notice& notice) {
+  std::string wording;
+  bool of_placement = false;
+  for (const calc::Arg& arg : notice.args) {
+    const auto* const text = std::get_if<std::string>(&arg.value);
+    if (text != nullptr && arg.name == "subject") wording = *text;
+    if (text != nullptr && arg.name == "gate") of_placement = *text == "placement";
+    if (text == nullptr && arg.name == "holds") wording = of_placement ? "holds_kind" : arg.name;
+  }
+  return wording;
+}
+
 }  // namespace
 
 Context::Context(const calc::Specification& specification, const calc::Request& source,
@@ -252,8 +265,6 @@ std::string Context::notice(std::string_view kind, const calc::Notice& notice) c
     values.set("VALUE", argument_text(*this, parts.value, parts.unit, least_digits));
     return templates.words(language_, std::string(kind) + "." + notice.code, values);
   }
-  std::string subject;
-  bool of_placement = false;
   std::vector<double> numbers;
   for (const calc::Arg& arg : notice.args) {
     if (const auto* const value = std::get_if<double>(&arg.value)) numbers.push_back(*value);
@@ -264,20 +275,17 @@ std::string Context::notice(std::string_view kind, const calc::Notice& notice) c
     if (text != nullptr) {
       values.set_markup(capitals(arg.name), arg.name == "group" ? escaped(group_name(*text))
                                                                 : words_or("name." + *text, *text));
-      if (arg.name == "subject") subject = *text;
-      of_placement = of_placement || (arg.name == "gate" && *text == "placement");
     } else {
       const double value = std::get<double>(arg.value);
       const Rounding way = kind == "safety" ? safe_way(arg.name) : Rounding::nearest;
       values.set(capitals(arg.name), way == Rounding::nearest
                                          ? argument_text(*this, value, arg.unit, digits)
                                          : bound(value, arg.unit, way, digits));
-      if (arg.name == "holds") subject = of_placement ? "holds_kind" : arg.name;
     }
   }
   values.set_markup("FIELD", field(notice.field));
   const std::string key = std::string(kind) + "." + notice.code;
-  return templates.words(language_, variant(key, subject), values);
+  return templates.words(language_, variant(key, wording_of(notice)), values);
 }
 
 std::vector<std::string> Context::notices(std::string_view kind,
