@@ -9,6 +9,7 @@
 #include "tests/calc/support/station_case.h"
 
 using namespace calc;
+using support::station_of;
 using support::StationCase;
 
 namespace {
@@ -26,8 +27,6 @@ BomLine coded(const Station& station, const std::string& code) {
   }
   return {};
 }
-Station station_of(const StationCase& c) { return size_station(c.job, c.catalogue, c.groups); }
-
 std::vector<std::string> codes_of(const Station& station) {
   std::vector<std::string> list;
   for (const BomLine& line : station.bom) {

@@ -8,11 +8,10 @@
 #include "tests/calc/support/station_case.h"
 
 using namespace calc;
+using support::station_of;
 using support::StationCase;
 
 namespace {
-
-Station station_of(const StationCase& c) { return size_station(c.job, c.catalogue, c.groups); }
 
 const Stage& stage_of(const Station& station, const std::string& kind) {
   for (const Stage& stage : station.stages) {

@@ -1,5 +1,7 @@
 #include "tests/calc/support/station_case.h"
 
+#include <algorithm>
+
 namespace support {
 
 using namespace calc;
@@ -166,6 +168,13 @@ void StationCase::set_scanning() {
   group.family = Family::scanning;
   job.speed.reset();
   job.throughput = exactly(scan.throughput);
+}
+
+Station station_of(const StationCase& c) { return size_station(c.job, c.catalogue, c.groups); }
+
+bool warned(const Station& station, const std::string& code) {
+  return std::any_of(station.warnings.begin(), station.warnings.end(),
+                     [&](const Notice& n) { return n.code == code; });
 }
 
 }  // namespace support

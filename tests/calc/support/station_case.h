@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "calc/job.h"
+#include "calc/station.h"
 
 namespace support {
 
@@ -35,5 +36,9 @@ calc::Given<T> given(T value) {
   return calc::exactly(std::move(value));
 }
 calc::Part part(const std::string& name, calc::PartKind kind, calc::Per per, double price);
+
+/// Its station, sized.
+calc::Station station_of(const StationCase& c);
+bool warned(const calc::Station& station, const std::string& code);
 
 }  // namespace support
