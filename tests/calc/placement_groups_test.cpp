@@ -16,12 +16,10 @@
 using namespace calc;
 using namespace placed;
 using support::check_all;
-using support::six_digits;
 
 namespace {
 
 constexpr const char* method = "method, section 4";
-constexpr const char* worked = "method, worked cases";
 constexpr const char* geometry = "[C] plane geometry";
 constexpr const char* air = "[C] flight over the same throw, computed in the test";
 
