@@ -53,6 +53,7 @@ std::vector<std::string> rows_of(const calc::Group& group) {
     lines.emplace(std::round(in_mm(place.y) * 1000), place.channel);
   }
   std::vector<std::string> rows;
+  rows.reserve(lines.size());
   for (auto& [y, channel] : lines) rows.push_back(std::move(channel));
   if (rows.empty()) rows.emplace_back();
   return rows;
@@ -277,10 +278,10 @@ std::string sketch_station(const Context& c) {
   double left = paper_width;
   double right = 0;
   std::size_t lines = 0;  // of names of inks under a box
-  for (std::size_t i = 0; i < list.size(); ++i) {
-    lines = std::max(lines, ink_lines(list[i], width).size());
-    draw_block(c, sketch, list[i], x, width);
-    const bool leaves = !list[i].stripes.empty();
+  for (const Block& block : list) {
+    lines = std::max(lines, ink_lines(block, width).size());
+    draw_block(c, sketch, block, x, width);
+    const bool leaves = !block.stripes.empty();
     if (leaves) {
       left = x;
       right = x + width;
