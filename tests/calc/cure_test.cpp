@@ -69,7 +69,7 @@ constexpr const char* geometry = "[C] geometry of swath and window, by hand";
 /// advance a stroke. Counted one by one.
 int strokes_under(double window, double advance, int passes, int lit) {
   int count = 0;
-  for (double at = passes * advance; at <= lit * window * (1 + 1e-12); at += advance) ++count;
+  while ((passes + count) * advance <= lit * window * (1 + 1e-12)) ++count;
   return count;
 }
 
