@@ -291,6 +291,12 @@ AxisDemand nozzle_demand(const Job& job, bool scanning) {
 }
 AxisDemand motion_demand(const Job& job, bool scanning) { return nozzle_demand(job, !scanning); }
 
+Resolution nozzle_axis(const Search& search, const ModeFacts& facts, bool scanning,
+                       int interleave) {
+  if (!scanning) return interleaved(facts.native, interleave);
+  return interlaced(facts.native, nozzle_demand(*search.job, true).least);
+}
+
 std::vector<Shape> shapes_of(const Search& search, const GroupNeed& need, const ModeFacts& facts,
                              const Shape& first) {
   const AxisDemand nozzle = nozzle_demand(*search.job, first.scanning);
@@ -306,8 +312,7 @@ std::vector<Shape> shapes_of(const Search& search, const GroupNeed& need, const 
     Shape shape = first;
     shape.interleave = k;
     shape.tilt = facts.tilt;
-    const Resolution delivered =
-        first.scanning ? interlaced(facts.native, nozzle.least) : interleaved(facts.native, k);
+    const Resolution delivered = nozzle_axis(search, facts, first.scanning, k);
     for (const Resolution r : motion_axes(search, need, facts, first.scanning, delivered)) {
       shape.motion_axis = r;
       shape.film_heads = 0;
@@ -322,25 +327,26 @@ std::vector<Shape> shapes_of(const Search& search, const GroupNeed& need, const 
   return shapes;
 }
 
-Arrangement arrange(const Search& search, const GroupNeed& need, const ModeFacts& facts,
+Arrangement outline(const Search& search, const GroupNeed& need, const ModeFacts& facts,
                     const Shape& shape, Findings& findings, std::size_t bound) {
-  const Job& job = *search.job;
   const bool scanning = shape.scanning;
-  const AxisDemand nozzle = nozzle_demand(job, scanning);
   Arrangement a;
   a.shape = shape;
-  a.nozzle_axis = scanning ? interlaced(facts.native, nozzle.least)
-                           : interleaved(facts.native, shape.interleave);
-  const Resolution across = scanning ? shape.motion_axis : a.nozzle_axis;
-  const Resolution along = scanning ? a.nozzle_axis : shape.motion_axis;
-  resolution_gate(a.nozzle_axis, nozzle, scanning ? "along" : "across", findings);
-  resolution_gate(shape.motion_axis, motion_demand(job, scanning), scanning ? "across" : "along",
-                  findings);
-  if (findings.failures.size() >= bound) return a;
-  choose_drop(search, need, facts, a, findings);
-  if (findings.failures.size() >= bound) return a;
-  check_barcode(job, across, along, findings);
-  if (findings.failures.size() >= bound) return a;
+  a.nozzle_axis = nozzle_axis(search, facts, scanning, shape.interleave);
+  resolution_gate(a.nozzle_axis, nozzle_demand(*search.job, scanning),
+                  scanning ? "along" : "across", findings);
+  resolution_gate(shape.motion_axis, motion_demand(*search.job, scanning),
+                  scanning ? "across" : "along", findings);
+  if (findings.failures.size() < bound) choose_drop(search, need, facts, a, findings);
+  return a;
+}
+
+void complete(const Search& search, const GroupNeed& need, const ModeFacts& facts, Arrangement& a,
+              Findings& findings, std::size_t bound) {
+  const bool scanning = a.shape.scanning;
+  check_barcode(*search.job, scanning ? a.shape.motion_axis : a.nozzle_axis,
+                scanning ? a.nozzle_axis : a.shape.motion_axis, findings);
+  if (findings.failures.size() >= bound) return;
   a.allowed = usable_rating(search, facts, a);
   if (a.from_binary) {
     findings.conditions.push_back(
@@ -355,6 +361,12 @@ Arrangement arrange(const Search& search, const GroupNeed& need, const ModeFacts
   a.margin = a.speed_limit / search.fastest;
   a.rows = rows_of(search, facts, a.across);
   count_heads(search, facts, a, findings);
+}
+
+Arrangement arrange(const Search& search, const GroupNeed& need, const ModeFacts& facts,
+                    const Shape& shape, Findings& findings) {
+  Arrangement a = outline(search, need, facts, shape, findings, no_bound);
+  complete(search, need, facts, a, findings, no_bound);
   return a;
 }
 

@@ -104,10 +104,19 @@ struct Arrangement {
 
 inline constexpr std::size_t no_bound = static_cast<std::size_t>(-1);
 
-/// Works a shape out and appends every gate that fails and every condition (arrangement.cpp). Once
-/// `bound` gates fail, the rest is left out and the arrangement unfinished.
+/// Works a shape out and appends every gate that fails and every condition (arrangement.cpp):
+/// outline() and complete().
 Arrangement arrange(const Search& search, const GroupNeed& need, const ModeFacts& facts,
-                    const Shape& shape, Findings& findings, std::size_t bound = no_bound);
+                    const Shape& shape, Findings& findings);
+
+/// Resolution, drop and dot of a shape. Once `bound` gates fail, the rest is left out.
+Arrangement outline(const Search& search, const GroupNeed& need, const ModeFacts& facts,
+                    const Shape& shape, Findings& findings, std::size_t bound);
+
+/// All that follows from an outline. Once `bound` gates fail, the rest is left out and the
+/// arrangement unfinished. Precondition: fewer than `bound` fail in the outline.
+void complete(const Search& search, const GroupNeed& need, const ModeFacts& facts, Arrangement& a,
+              Findings& findings, std::size_t bound);
 
 /// Drop, dot, film. The solid drop is the smallest that closes at its likely dot; where none does,
 /// the smallest that closes at the upper end of a guess, on condition `measure_dot`. Fills level,
@@ -217,6 +226,9 @@ struct AxisDemand {
 };
 AxisDemand nozzle_demand(const Job& job, bool scanning);
 AxisDemand motion_demand(const Job& job, bool scanning);
+/// Delivered resolution of the nozzle axis [1/m]: of a line whole heads interleaved, of a carriage
+/// whole interlace steps.
+Resolution nozzle_axis(const Search& search, const ModeFacts& facts, bool scanning, int interleave);
 
 /// The arrangement as it stands in the specification; positions of heads only `with_places`, the
 /// rest being enough to price it (arrangement_group.cpp).

@@ -22,13 +22,13 @@ struct Mark {
   double tilt;
   Length laydown;
   Speed pace;
-  bool beaten;
+  std::size_t accepted;  ///< which of the accepted it is of
 };
 
-Mark mark_of(const Arrangement& a) {
+Mark mark_of(const Arrangement& a, std::size_t accepted) {
   const Shape& s = a.shape;
   return {s.mode,        a.level, s.interleave, s.film_heads, a.heads, a.open,
-          s.motion_axis, s.tilt,  a.laydown,    pace_of(a),   false};
+          s.motion_axis, s.tilt,  a.laydown,    pace_of(a),   accepted};
 }
 
 /// Whether two shapes of one mode came out as the same arrangement.
@@ -49,7 +49,7 @@ bool beats(const Mark& a, const Mark& b) {
 /// An accepted arrangement before it is written out as a group.
 struct Accepted {
   Arrangement arrangement;
-  std::size_t facts, mark;
+  std::size_t facts;
 };
 
 /// How the drops of a level of a mode fly.
@@ -90,12 +90,12 @@ class Attempts {
     if (head.modes.empty()) fewest_.offer({refused("head_data", "mode")});
     one_is_enough_ = !own.failures.empty();
     for (std::size_t m = 0; m < head.modes.size() && !done(); ++m) try_mode(head, m);
-    if (own.failures.empty() && !marks_.empty()) {
+    if (own.failures.empty() && !unbeaten_.empty()) {
       keep(result);
       return result;
     }
     result.failures = std::move(own.failures);
-    if (marks_.empty()) {
+    if (unbeaten_.empty()) {
       const std::vector<Finding>& rest = fewest_.failures();
       result.failures.insert(result.failures.end(), rest.begin(), rest.end());
     }
@@ -104,7 +104,7 @@ class Attempts {
 
  private:
   /// Of a head that fails by itself it only matters whether any attempt passes.
-  bool done() const { return one_is_enough_ && !marks_.empty(); }
+  bool done() const { return one_is_enough_ && !unbeaten_.empty(); }
 
   void try_mode(const Head& head, std::size_t mode) {
     scratch_.clear();
@@ -136,9 +136,13 @@ class Attempts {
 
   void try_shape(const Shape& shape) {
     scratch_.clear();
-    const bool counted = search_.reasons && marks_.empty();
+    const bool counted = search_.reasons && unbeaten_.empty();
     const std::size_t bound = counted ? fewest_.bound() : 1;
-    Arrangement a = arrange(search_, need_, facts_.back(), shape, scratch_, bound);
+    Arrangement a = outline(search_, need_, facts_.back(), shape, scratch_, bound);
+    if (scratch_.failures.empty() && only_adds_heads(a)) return;
+    if (scratch_.failures.size() < bound) {
+      complete(search_, need_, facts_.back(), a, scratch_, bound);
+    }
     if (!scratch_.failures.empty()) {
       // Of so many heads in line that lay too little, the most heads speak: shapes of the least.
       if (shape.film_heads == 0 || at_least(a.laydown, need_.film)) {
@@ -149,29 +153,34 @@ class Attempts {
     accept(a);
   }
 
-  /// What is beaten beats others all the same.
-  void accept(const Arrangement& a) {
-    Mark mark = mark_of(a);
-    for (const Mark& m : marks_) {
-      if (same(m, mark)) return;
-      mark.beaten = mark.beaten || beats(m, mark);
-    }
-    for (Mark& m : marks_) m.beaten = m.beaten || beats(mark, m);
-    if (!mark.beaten) accepted_.push_back({a, facts_.size() - 1, marks_.size()});
-    marks_.push_back(mark);
+  /// Whether a is what was accepted last with more heads in line for laydown, none of them faster.
+  bool only_adds_heads(const Arrangement& a) const {
+    if (need_.film <= Length{} || unbeaten_.empty()) return false;
+    const Mark& last = unbeaten_.back();
+    const Shape& s = a.shape;
+    return last.mode == s.mode && last.level == a.level && last.interleave == s.interleave &&
+           last.motion_axis == s.motion_axis && !(last.tilt < s.tilt) && !(s.tilt < last.tilt) &&
+           last.film_heads <= s.film_heads;
   }
 
-  void drop_beaten() {
-    const auto beaten = [&](const Accepted& a) { return marks_[a.mark].beaten; };
-    accepted_.erase(std::remove_if(accepted_.begin(), accepted_.end(), beaten), accepted_.end());
+  /// What is beaten need not be kept to beat others: what beats it does that too.
+  void accept(const Arrangement& a) {
+    const Mark mark = mark_of(a, accepted_.size());
+    for (const Mark& m : unbeaten_) {
+      if (same(m, mark) || beats(m, mark)) return;
+    }
+    const auto beaten = [&](const Mark& m) { return beats(mark, m); };
+    unbeaten_.erase(std::remove_if(unbeaten_.begin(), unbeaten_.end(), beaten), unbeaten_.end());
+    unbeaten_.push_back(mark);
+    accepted_.push_back({a, facts_.size() - 1});
   }
 
   void keep(HeadTry& result) {
-    drop_beaten();
     const Jetting jetting = jetting_of(search_, need_, search_.catalogue->heads[index_]);
-    result.accepted.reserve(accepted_.size());
+    result.accepted.reserve(unbeaten_.size());
     if (!search_.reasons) return keep_floors(jetting, result);
-    for (Accepted& one : accepted_) {
+    for (const Mark& mark : unbeaten_) {
+      Accepted& one = accepted_[mark.accepted];
       one.arrangement.jetting = jetting;
       one.arrangement.flight = flight(one.facts, one.arrangement.level);
       Group group = to_group(search_, need_, facts_[one.facts], one.arrangement, false);
@@ -181,9 +190,10 @@ class Attempts {
 
   void keep_floors(const Jetting& jetting, HeadTry& result) {
     const HeadFloor floor(search_, need_, index_, jetting);
-    for (Accepted& one : accepted_) {
-      one.arrangement.jetting = jetting;
-      result.accepted.push_back({one.arrangement, {}, floor.of(one.arrangement), &need_});
+    for (const Mark& mark : unbeaten_) {
+      Arrangement& a = accepted_[mark.accepted].arrangement;
+      a.jetting = jetting;
+      result.accepted.push_back({a, {}, floor.of(a), &need_});
     }
   }
 
@@ -205,8 +215,8 @@ class Attempts {
   Findings scratch_;
   Fewest fewest_;
   std::vector<ModeFacts> facts_;
-  std::vector<Mark> marks_;  ///< of all that were accepted
-  std::vector<Accepted> accepted_;
+  std::vector<Accepted> accepted_;  ///< the beaten ones too
+  std::vector<Mark> unbeaten_;
 };
 
 }  // namespace
