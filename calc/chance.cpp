@@ -14,7 +14,8 @@ std::vector<std::string> heads_let_pass(Chooser& chooser, const Job& job,
   for (const double end : {parameter(id).low, parameter(id).high}) {
     Parameters moved = job.parameters;
     moved.set(id, end);
-    const Choice found = chooser.choose(resolve(*job.request, catalogue, job.date, moved));
+    const Choice found = chooser.choose(resolve(*job.request, catalogue, job.date, moved), nullptr,
+                                        Chooser::Told::winner);
     if (found.groups.empty()) continue;
     std::vector<std::string> heads;
     heads.reserve(found.groups.size());

@@ -49,6 +49,12 @@ struct InkNeed {
 
 class Flights;
 
+/// What a group costs at least whatever its heads (calc/floor.h); nothing where reasons are told.
+struct Sundries {
+  Money supplies;               ///< and their first fill
+  Money lamps, carriage_lamps;  ///< over the years
+};
+
 /// What a group of channels asks of a head.
 struct GroupNeed {
   const ChannelGroup* group = nullptr;
@@ -56,6 +62,7 @@ struct GroupNeed {
   int channels = 1;
   Length film;      ///< the greatest wet film asked for; zero for none
   double peak = 0;  ///< greatest peak cover of its process colours [1]; zero for none
+  Sundries least;
 };
 
 /// The job as the search needs it, worked out once. Leads into the job and the catalogue.

@@ -34,10 +34,10 @@ class Easing {
   /// One number one way, unless it has to go further than another that helps.
   void ease(const Movable& m, double way) {
     const double far = std::exp(way * distance_ * (best_ ? 1 - tolerance : 1));
-    const Choice found = vary_.choose(m, far, all_);
+    const Choice found = vary_.choose(m, far, all_, Chooser::Told::candidates);
     if (found.groups.empty()) return;
     const auto something = [&](double factor) {
-      const Choice c = vary_.choose(m, factor, found.candidates, Chooser::Over::told);
+      const Choice c = vary_.choose(m, factor, found.candidates, Chooser::Told::over);
       return Trial{!c.groups.empty(), c.over};
     };
     const Bracket turn = narrow(far, 1, something(1), something);

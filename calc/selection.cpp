@@ -47,17 +47,24 @@ class Run {
     run(nullptr);
   }
   Run(const Job& job, const Catalogue& catalogue, SearchStore& store, const std::vector<char>* only,
-      bool reasons)
-      : search_(prepare(job, catalogue, store.book)), stations_(search_, store.advances) {
+      Chooser::Told told)
+      : search_(prepare(job, catalogue, store.book)),
+        stations_(search_, store.advances),
+        told_(told) {
     search_.flights = store.flights;
-    search_.reasons = reasons;
-    run(only);
+    search_.reasons = told_ == Chooser::Told::over;
+    if (search_.reasons) {
+      run(only);
+    } else {
+      fill_sundries(search_);
+      run_quick(only);
+    }
   }
 
   Choice choice() const {
     Choice c;
     if (chosen_) c.groups = groups(*chosen_, false);
-    c.candidates = marked([](const HeadTry& t) { return !t.accepted.empty(); });
+    if (told_ != Chooser::Told::winner) c.candidates = serving();
     if (!chosen_ && search_.reasons) c.over = least_miss();
     return c;
   }
@@ -72,7 +79,7 @@ class Run {
     }
     for (const Option& a : alternatives_) s.alternatives.push_back(groups(a));
     reject(s);
-    s.candidates = marked([](const HeadTry& t) { return !t.accepted.empty(); });
+    s.candidates = serving();
     s.hopefuls =
         marked([](const HeadTry& t) { return !t.failures.empty() && only_of_fit(t.failures); });
     s.hopeless = marked([](const HeadTry& t) { return !of_kind(t.failures); });
@@ -82,16 +89,39 @@ class Run {
 
  private:
   void run(const std::vector<char>* only) {
-    if (search_.job->single_pass) fields_.push_back(try_all(search_, false, only));
-    if (search_.job->scanning) fields_.push_back(try_all(search_, true, only));
-    if (!search_.reasons) chosen_ = winner_of(search_, stations_, fields_);
+    for (const bool scanning : motions()) fields_.push_back(try_all(search_, scanning, only));
+    choose_of_fields();
+  }
+
+  /// Tries and prices only what might be chosen.
+  void run_quick(const std::vector<char>* only) {
+    for (const bool scanning : motions()) ways_.emplace_back(search_, scanning, only);
+    chosen_ = winner_of(search_, stations_, ways_);
     // Of several groups, one that combines with none that passes may still be found beside others.
-    if (chosen_ || (!search_.reasons && search_.groups.size() == 1)) return;
+    const bool search_on = !chosen_ && search_.groups.size() > 1;
+    if (!search_on && told_ == Chooser::Told::winner) return;
+    for (Trials& way : ways_) fields_.push_back(way.all());
+    if (search_on) choose_of_fields();
+  }
+
+  /// Ways of motion to be looked at: whether they scan.
+  std::vector<bool> motions() const {
+    std::vector<bool> scanning;
+    if (search_.job->single_pass) scanning.push_back(false);
+    if (search_.job->scanning) scanning.push_back(true);
+    return scanning;
+  }
+
+  void choose_of_fields() {
     for (const Field& field : fields_) {
       std::vector<Option> made = combine(search_, stations_, field);
       std::move(made.begin(), made.end(), std::back_inserter(options_));
     }
     choose();
+  }
+
+  std::vector<char> serving() const {
+    return marked([](const HeadTry& t) { return !t.accepted.empty(); });
   }
 
   /// Marks the heads of which a try for some group in some way of motion is so.
@@ -304,6 +334,8 @@ class Run {
   std::unique_ptr<const PriceBook> own_book_;
   Search search_;
   Stations stations_;
+  Chooser::Told told_ = Chooser::Told::over;
+  std::vector<Trials> ways_;
   std::vector<Field> fields_;
   std::vector<Option> options_;
   std::optional<Option> chosen_;
@@ -327,9 +359,9 @@ Chooser::Chooser(const Catalogue& catalogue, const std::string& currency)
       store_(std::make_unique<SearchStore>(SearchStore{{catalogue, currency}, {}})) {}
 Chooser::~Chooser() = default;
 
-Choice Chooser::choose(const Job& job, const std::vector<char>* only, Over over) {
+Choice Chooser::choose(const Job& job, const std::vector<char>* only, Told told) {
   if (!job.missing.empty()) return {};
-  return Run(job, *catalogue_, *store_, only, over == Over::told).choice();
+  return Run(job, *catalogue_, *store_, only, told).choice();
 }
 
 }  // namespace calc

@@ -34,7 +34,8 @@ Selection select(const Job& job, const Catalogue& catalogue);
 /// What the search comes to, without reasons, notes and places of heads.
 struct Choice {
   std::vector<Group> groups;     ///< empty: nothing passed
-  std::vector<char> candidates;  ///< per head of the catalogue: whether it serves some group
+  std::vector<char> candidates;  ///< per head of the catalogue: whether it serves some group; empty
+                                 ///< where that was not asked
   double over = 1;  ///< when nothing passed: by which ratio the least failing misses; 1: not known
 };
 Choice choose(const Job& job, const Catalogue& catalogue);
@@ -46,8 +47,9 @@ struct SearchStore;
 /// is worked out once.
 class Chooser {
  public:
-  /// Whether it is told by how much a job fails that nothing passes, which takes longer.
-  enum class Over { left, told };
+  /// What is to be told, each with all before it and taking longer: what is chosen, which heads
+  /// serve some group, by how much a job fails that nothing passes.
+  enum class Told { winner, candidates, over };
   /// The catalogue must outlive it.
   Chooser(const Catalogue& catalogue, const std::string& currency);
   ~Chooser();
@@ -56,7 +58,7 @@ class Chooser {
   Chooser(Chooser&&) = delete;
   Chooser& operator=(Chooser&&) = delete;
   /// `only`, where not null, marks the heads to be looked at.
-  Choice choose(const Job& job, const std::vector<char>* only = nullptr, Over over = Over::told);
+  Choice choose(const Job& job, const std::vector<char>* only = nullptr, Told told = Told::over);
 
  private:
   const Catalogue* catalogue_;

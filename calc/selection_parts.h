@@ -9,7 +9,7 @@
 #include <vector>
 
 #include "calc/arrangement.h"
-#include "calc/floor.h"
+#include "calc/least.h"
 #include "calc/ranking.h"
 #include "calc/selection.h"
 #include "calc/station.h"
@@ -42,6 +42,33 @@ HeadTry try_head(const Search& search, const GroupNeed& need, std::size_t head, 
 using Field = std::vector<std::vector<HeadTry>>;
 /// `only`, where not null, marks the heads to try; the others neither pass nor fail.
 Field try_all(const Search& search, bool scanning, const std::vector<char>* only = nullptr);
+
+/// The heads of one way of motion for every group, each tried when it is first asked for
+/// (selection_trials.cpp). The search must outlive it; `only` as of try_all().
+class Trials {
+ public:
+  Trials(const Search& search, bool scanning, const std::vector<char>* only);
+
+  std::size_t groups() const { return field_.size(); }
+  bool scanning() const { return scanning_; }
+  /// The heads to be looked at, in order of the catalogue.
+  const std::vector<std::size_t>& heads() const { return heads_; }
+  const HeadTry& of(std::size_t group, std::size_t head);
+  /// Whether it is known untried that the head accepts nothing.
+  bool hopeless(std::size_t group, std::size_t head) const { return !least_[group][head]; }
+  /// What the head comes to at least, tried or not. Precondition: not hopeless.
+  const Least& least(std::size_t group, std::size_t head) const { return *least_[group][head]; }
+  /// All of them tried.
+  Field all();
+
+ private:
+  const Search* search_;
+  bool scanning_;
+  std::vector<std::size_t> heads_;
+  Field field_;
+  std::vector<std::vector<char>> tried_;
+  std::vector<std::vector<std::optional<Least>>> least_;
+};
 
 /// A station: one candidate per group.
 struct Option {
@@ -113,11 +140,11 @@ std::vector<Option> combine(const Search& search, const Stations& stations, cons
 /// The passing option that comes first; null if none passes. Gates only what might be it.
 const Option* best_of(const Stations& stations, std::vector<Option>& options);
 
-/// The station that a search that tells reasons chooses, found by pricing only what might be it.
-/// None: nothing passes, or of several groups nothing among their combinations
+/// The station that a search that tells reasons chooses, found by trying and pricing only what
+/// might be it. None: nothing passes, or of several groups nothing among their combinations
 /// (selection_winner.cpp).
 std::optional<Option> winner_of(const Search& search, const Stations& stations,
-                                const std::vector<Field>& fields);
+                                std::vector<Trials>& ways);
 
 /// All combinations of one candidate per list, the first lists' first entries first, capped.
 std::vector<std::vector<const Candidate*>> product(

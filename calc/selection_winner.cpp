@@ -1,7 +1,7 @@
-/// The winner of a search whose reasons nobody asks for: most stations are left unpriced because
-/// what they cost at least already comes after one that passes.
+/// The winner of a search whose reasons nobody asks for: most heads are left untried and most
+/// stations unpriced, because what they cost at least already comes after one that passes.
 #include <algorithm>
-#include <tuple>
+#include <functional>
 #include <unordered_map>
 
 #include "calc/selection_parts.h"
@@ -10,6 +10,44 @@ namespace calc {
 namespace {
 
 using Parts = std::vector<const Candidate*>;
+
+/// Looks at the candidates of a group in order of a bound, below which a figure of theirs never
+/// lies, and tries a head only when its own bound is next. `of_head` and `of_candidate` give the
+/// bounds; the walk ends where `stop` says so of the next.
+template <class OfHead, class OfCandidate, class Stop, class Visit>
+void best_first(Trials& trials, std::size_t group, OfHead of_head, OfCandidate of_candidate,
+                Stop stop, Visit visit) {
+  using Bound = decltype(of_head(std::size_t()));
+  struct Entry {
+    Bound bound;
+    std::size_t head;
+    const Candidate* candidate;  ///< null: all of the head
+  };
+  const auto later = [](const Entry& a, const Entry& b) {
+    if (a.bound < b.bound || b.bound < a.bound) return b.bound < a.bound;
+    return b.head < a.head;
+  };
+  std::vector<Entry> queue;
+  queue.reserve(trials.heads().size());
+  for (const std::size_t h : trials.heads()) {
+    if (!trials.hopeless(group, h)) queue.push_back({of_head(h), h, nullptr});
+  }
+  std::make_heap(queue.begin(), queue.end(), later);
+  while (!queue.empty()) {
+    const Entry next = queue.front();
+    if (stop(next.bound)) return;
+    std::pop_heap(queue.begin(), queue.end(), later);
+    queue.pop_back();
+    if (next.candidate != nullptr) {
+      visit(*next.candidate);
+      continue;
+    }
+    for (const Candidate& c : trials.of(group, next.head).accepted) {
+      queue.push_back({of_candidate(c), next.head, &c});
+      std::push_heap(queue.begin(), queue.end(), later);
+    }
+  }
+}
 
 class Contest {
  public:
@@ -26,25 +64,31 @@ class Contest {
   }
 
   /// All candidates of a single group.
-  void single(const Field& field) {
-    for (const Floored& one : by_floor(all_accepted(field.front()))) offer({one.candidate});
+  void single(Trials& trials) {
+    by_floor(
+        trials, 0, [&](const FloorKey& least) { return best_ && beyond(least, best_->key); },
+        [&](const Candidate& c) { offer({&c}); });
   }
 
   /// Combinations of several groups, as combine() makes them.
-  void combinations(const Field& field) {
+  void combinations(Trials& trials) {
     std::vector<Parts> lists;
-    for (const auto& tries : field) lists.push_back(shortlist(all_accepted(tries)));
+    for (std::size_t g = 0; g < trials.groups(); ++g) lists.push_back(shortlist(trials, g));
     for (Parts& parts : product(lists)) offer(std::move(parts));
-    for (std::size_t head = 0; head < field.front().size(); ++head) alike(field, head);
+    for (const std::size_t head : trials.heads()) alike(trials, head);
   }
 
   /// All that differ in one group from a station.
-  void substitutes(const Field& field, const Parts& base) {
-    const bool scanning = base.front()->arrangement.shape.scanning;
-    for (std::size_t g = 0; g < field.size(); ++g) {
-      for (const HeadTry& t : field[g]) {
-        for (const Candidate& c : t.accepted) {
-          if (c.arrangement.shape.scanning != scanning || &c == base[g]) continue;
+  void substitutes(Trials& trials, const Parts& base) {
+    if (base.front()->arrangement.shape.scanning != trials.scanning()) return;
+    for (std::size_t g = 0; g < trials.groups(); ++g) {
+      std::vector<const Floor*> floors = floors_of(base);
+      for (const std::size_t head : trials.heads()) {
+        if (trials.hopeless(g, head)) continue;
+        floors[g] = &trials.least(g, head).floor;
+        if (best_ && beyond(floor_of(*search_.job, floors), best_->key)) continue;
+        for (const Candidate& c : trials.of(g, head).accepted) {
+          if (&c == base[g]) continue;
           Parts other = base;
           other[g] = &c;
           offer(std::move(other));
@@ -54,28 +98,22 @@ class Contest {
   }
 
  private:
-  struct Floored {
-    FloorKey floor;
-    const Candidate* candidate;
-  };
-
-  FloorKey floor(const Parts& parts) const {
+  static std::vector<const Floor*> floors_of(const Parts& parts) {
     std::vector<const Floor*> floors;
     floors.reserve(parts.size());
     for (const Candidate* part : parts) floors.push_back(&part->floor);
-    return floor_of(*search_.job, floors);
+    return floors;
   }
 
-  /// In order of what they come to at least, the first of equals first.
-  std::vector<Floored> by_floor(const Parts& candidates) const {
-    std::vector<Floored> list;
-    list.reserve(candidates.size());
-    for (const Candidate* c : candidates) list.push_back({floor({c}), c});
-    std::stable_sort(list.begin(), list.end(), [](const Floored& a, const Floored& b) {
-      return std::tuple(a.floor.prefers, a.floor.unpriced, a.floor.ownership) <
-             std::tuple(b.floor.prefers, b.floor.unpriced, b.floor.ownership);
-    });
-    return list;
+  FloorKey floor(const Parts& parts) const { return floor_of(*search_.job, floors_of(parts)); }
+  FloorKey floor(const Floor& alone) const { return floor_of(*search_.job, {&alone}); }
+
+  /// The candidates of a group in order of what they come to at least.
+  template <class Stop, class Visit>
+  void by_floor(Trials& trials, std::size_t group, Stop stop, Visit visit) const {
+    best_first(
+        trials, group, [&](std::size_t h) { return floor(trials.least(group, h).floor); },
+        [&](const Candidate& c) { return floor(c.floor); }, stop, visit);
   }
 
   /// The rank of a candidate by itself, worked out once.
@@ -86,74 +124,95 @@ class Contest {
   }
 
   /// The first few of a group by their own rank.
-  Parts first_few(const std::vector<Floored>& list, std::size_t count) {
+  Parts first_few(Trials& trials, std::size_t group) {
     Parts few;
-    for (const Floored& one : list) {
-      const bool full = few.size() == count;
-      if (full && beyond(one.floor, own_key(few.back()))) break;
-      const auto later = std::find_if(few.begin(), few.end(), [&](const Candidate* c) {
-        return before(own_key(one.candidate), own_key(c));
-      });
-      if (full && later == few.end()) continue;
-      few.insert(later, one.candidate);
-      if (few.size() > count) few.pop_back();
-    }
+    by_floor(
+        trials, group,
+        [&](const FloorKey& least) {
+          return few.size() == most_kept - 3 && beyond(least, own_key(few.back()));
+        },
+        [&](const Candidate& c) { insert(&c, few); });
     return few;
   }
 
-  /// The cheapest by itself, the first of equals.
-  const Candidate* cheapest(const std::vector<Floored>& list, const Parts& all) {
-    std::int64_t least = own_key(all.front()).ownership;
-    for (const Floored& one : list) {
-      if (one.floor.ownership > least) continue;
-      least = std::min(least, own_key(one.candidate).ownership);
-    }
-    return *std::find_if(all.begin(), all.end(), [&](const Candidate* c) {
-      return floor({c}).ownership <= least && own_key(c).ownership == least;
+  void insert(const Candidate* c, Parts& few) {
+    const auto later = std::find_if(few.begin(), few.end(), [&](const Candidate* other) {
+      return before(own_key(c), own_key(other));
     });
+    few.insert(later, c);
+    if (few.size() > most_kept - 3) few.pop_back();
   }
 
-  Parts shortlist(const Parts& all) {
-    if (all.empty()) return {};
-    const std::vector<Floored> list = by_floor(all);
-    Parts kept = first_few(list, most_kept - 3);
-    const auto by = [&](auto figure) {
-      return *std::min_element(all.begin(), all.end(), [&](const Candidate* a, const Candidate* b) {
-        return figure(a->arrangement) < figure(b->arrangement);
-      });
-    };
-    keep_once(kept, by([](const Arrangement& a) { return a.heads; }));
-    keep_once(kept, by([](const Arrangement& a) { return a.footprint; }));
-    keep_once(kept, cheapest(list, all));
+  /// The candidate with the least of a figure, of equals the first in order of the catalogue; the
+  /// bounds as of best_first().
+  template <class OfHead, class OfCandidate, class Figure>
+  static const Candidate* least_by(Trials& trials, std::size_t group, OfHead of_head,
+                                   OfCandidate of_candidate, Figure figure) {
+    const Candidate* least = nullptr;
+    best_first(
+        trials, group, of_head, of_candidate,
+        [&](const auto& bound) { return least != nullptr && figure(*least) < bound; },
+        [&](const Candidate& c) {
+          const bool first = least == nullptr || figure(c) < figure(*least);
+          if (first || (!(figure(*least) < figure(c)) && in_catalogue_before(c, *least))) {
+            least = &c;
+          }
+        });
+    return least;
+  }
+
+  /// Candidates of one head stand in one list.
+  static bool in_catalogue_before(const Candidate& a, const Candidate& b) {
+    const std::size_t first = a.arrangement.shape.head, second = b.arrangement.shape.head;
+    return first != second ? first < second : std::less<>()(&a, &b);
+  }
+
+  Parts shortlist(Trials& trials, std::size_t group) {
+    Parts kept = first_few(trials, group);
+    if (kept.empty()) return kept;
+    const auto heads = [](const Candidate& c) { return c.arrangement.heads; };
+    keep_once(kept, least_by(
+                        trials, group, [&](std::size_t h) { return trials.least(group, h).heads; },
+                        heads, heads));
+    const auto footprint = [](const Candidate& c) { return c.arrangement.footprint; };
+    keep_once(kept,
+              least_by(
+                  trials, group, [&](std::size_t h) { return trials.least(group, h).footprint; },
+                  footprint, footprint));
+    keep_once(kept,
+              least_by(
+                  trials, group,
+                  [&](std::size_t h) { return floor(trials.least(group, h).floor).ownership; },
+                  [&](const Candidate& c) { return floor(c.floor).ownership; },
+                  [&](const Candidate& c) { return own_key(&c).ownership; }));
     return kept;
   }
 
   /// One head for every group, each time as it ranks first by itself.
-  void alike(const Field& field, std::size_t head) {
-    std::vector<Floor> least;
-    for (const auto& tries : field) {
-      const std::vector<Candidate>& accepted = tries[head].accepted;
-      if (accepted.empty()) return;
-      least.push_back(accepted.front().floor);
-      for (const Candidate& c : accepted) {
-        least.back().capital = std::min(least.back().capital, c.floor.capital);
-        least.back().yearly = std::min(least.back().yearly, c.floor.yearly);
-      }
-    }
+  void alike(Trials& trials, std::size_t head) {
     std::vector<const Floor*> floors;
-    floors.reserve(least.size());
-    for (const Floor& f : least) floors.push_back(&f);
+    for (std::size_t g = 0; g < trials.groups(); ++g) {
+      if (trials.hopeless(g, head)) return;
+      floors.push_back(&trials.least(g, head).floor);
+    }
     if (best_ && beyond(floor_of(*search_.job, floors), best_->key)) return;
     Parts parts;
-    parts.reserve(field.size());
-    for (const auto& tries : field) {
-      const std::vector<Candidate>& accepted = tries[head].accepted;
-      parts.push_back(&*std::min_element(accepted.begin(), accepted.end(),
-                                         [&](const Candidate& a, const Candidate& b) {
-                                           return before(own_key(&a), own_key(&b));
-                                         }));
+    for (std::size_t g = 0; g < trials.groups(); ++g) {
+      const Candidate* first = first_alone(trials.of(g, head).accepted);
+      if (first == nullptr) return;
+      parts.push_back(first);
     }
     offer(std::move(parts));
+  }
+
+  /// Which of a head's ranks first by itself; null for none.
+  const Candidate* first_alone(const std::vector<Candidate>& accepted) {
+    const Candidate* first = nullptr;
+    for (const Candidate& c : accepted) {
+      if (first != nullptr && beyond(floor(c.floor), own_key(first))) continue;
+      if (first == nullptr || before(own_key(&c), own_key(first))) first = &c;
+    }
+    return first;
   }
 
   const Search& search_;
@@ -165,13 +224,13 @@ class Contest {
 }  // namespace
 
 std::optional<Option> winner_of(const Search& search, const Stations& stations,
-                                const std::vector<Field>& fields) {
+                                std::vector<Trials>& ways) {
   Contest contest(search, stations);
   const bool single = search.groups.size() == 1;
-  for (const Field& field : fields) single ? contest.single(field) : contest.combinations(field);
+  for (Trials& way : ways) single ? contest.single(way) : contest.combinations(way);
   if (single || !contest.best()) return contest.best();
   const Parts base = contest.best()->parts;
-  for (const Field& field : fields) contest.substitutes(field, base);
+  for (Trials& way : ways) contest.substitutes(way, base);
   return contest.best();
 }
 

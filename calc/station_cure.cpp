@@ -11,9 +11,8 @@
 namespace calc {
 namespace {
 
-constexpr double shape_not_stated = 0.5;  // triangular, the safe side
-constexpr double most_rows = 100;         // beyond it a lamp is no answer
-constexpr int carriage_sides = 2;         // a lamp on either side cures both stroke directions
+constexpr double most_rows = 100;  // beyond it a lamp is no answer
+constexpr int carriage_sides = 2;  // a lamp on either side cures both stroke directions
 
 struct LampFit {
   int rows = 0, lamps = 0;
@@ -322,44 +321,12 @@ void stand_pinning(const Curing& pinning, std::vector<Group>& groups) {
   }
 }
 
-Length lamp_depth(const Lamp& lamp) {
-  if (lamp.depth) return lamp.depth->value;
-  return lamp.window_along ? lamp.window_along->value : Length();
-}
-
 Length carriage_lamps(const Job& job, const PriceBook& book, const CarriageInks& inks,
                       const Scan& scan) {
   const LampSearch s{job, book, inks.head, inks.exhausted, &scan};
   const Curing pinning = pinning_of(s, inks.loads, {});
   const Curing curing = curing_of(s, inks.loads, pinning);
   return carriage_sides * (rider_depth(book, pinning) + rider_depth(book, curing));
-}
-
-const Scan* fastest_scan(const std::vector<Group>& groups) {
-  const Scan* fastest = nullptr;
-  for (const Group& group : groups) {
-    if (!group.scan) continue;
-    const bool more = fastest == nullptr || fastest->advance * fastest->carriage_speed <
-                                                group.scan->advance * group.scan->carriage_speed;
-    if (more) fastest = &*group.scan;
-  }
-  return fastest;
-}
-
-Dose heating_dose(const Job& job, const Lamp& lamp, const Scan* scan) {
-  LampWindow window = window_of(job, lamp);
-  window.ageing = 1;
-  const Speed slowest = job.speed ? served_low(*job.speed) : Speed();
-  return row_dose(window, scan != nullptr ? scan->carriage_speed : slowest);
-}
-
-double prints_over_point(const Scan& scan) {
-  return std::max(1, scan.interlace_steps * scan.quality_passes);
-}
-
-LampWindow window_of(const Job& job, const Lamp& lamp) {
-  return {lamp.irradiance->value, lamp.shape ? lamp.shape->value : shape_not_stated,
-          lamp.window_along->value, lamp.window_across->value, job.parameters[P::lamp_ageing]};
 }
 
 Curing size_pinning(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
@@ -372,6 +339,25 @@ Curing size_pinning(const Job& job, const PriceBook& book, const std::vector<Gro
 Curing size_curing(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
                    const std::vector<ChannelLoad>& loads, const Curing& pinning) {
   return curing_of(search_of(job, book, groups), loads, pinning);
+}
+
+Money least_of_lamps(const Job& job, const PriceBook& book, const std::vector<ChannelLoad>& loads,
+                     bool scanning) {
+  LampSearch s{job, book, {}, true, nullptr};  // an exhaust is a line of its own
+  LampDemand demand;
+  const std::optional<Dose> dose = largest(job, loads, &Ink::cure_dose);
+  if (!dose || !sizable(job, nullptr)) return {};
+  demand.dose = *dose;
+  demand.least = largest(job, loads, &Ink::cure_irradiance);
+  std::optional<Money> least;
+  for (const Priced<Lamp>& lamp : book.lamps()) {
+    if (!usable(*lamp.item) || lamp_failure(s, *lamp.item, demand, {})) continue;
+    const auto fit = scanning ? LampFit{1, carriage_sides, 1} : fit_lamp(s, *lamp.item, demand);
+    if (!fit) continue;
+    const Money sum = lamp_cost(s, lamp, *fit).sum;
+    least = least ? std::min(*least, sum) : sum;
+  }
+  return least.value_or(Money());
 }
 
 }  // namespace calc

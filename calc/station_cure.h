@@ -56,6 +56,12 @@ double prints_over_point(const Scan& scan);
 /// over. Pinning gives no credit to the dose, but its heat counts.
 Curing size_curing(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
                    const std::vector<ChannelLoad>& loads, const Curing& pinning);
+/// What the lamps of the final cure of these channels cost at least [money], price and energy over
+/// the years as ownership() has it, where any are chosen; zero where none serves. Of a carriage one
+/// on either side. A figure that is not known counts nothing. Of the loads only the channel is
+/// read.
+Money least_of_lamps(const Job& job, const PriceBook& book, const std::vector<ChannelLoad>& loads,
+                     bool scanning);
 /// Pinning where an ink states a dose for it: lamps that can be dimmed, behind every colour
 /// position but the last. `given` is the dose of one place.
 Curing size_pinning(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
@@ -107,5 +113,8 @@ struct Drying {
 /// A dryer holds the heat and air of several products: power, heat and air follow the water of
 /// images and gaps together. A film must dry on its way through, so the length follows the film.
 Drying size_drying(const Job& job, const PriceBook& book, const std::vector<ChannelLoad>& loads);
+/// What the dryers and their energy cost over the years [money], as ownership() has it; zero where
+/// nothing dries. A dryer without a price counts its energy alone.
+Money cost_of_dryers(const Job& job, const Drying& drying);
 
 }  // namespace calc

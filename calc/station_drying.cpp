@@ -2,6 +2,8 @@
 #include <algorithm>
 
 #include "calc/compare.h"
+#include "calc/present_value.h"
+#include "calc/running.h"
 #include "calc/station_cure.h"
 
 namespace calc {
@@ -156,6 +158,15 @@ Drying size_drying(const Job& job, const PriceBook& book, const std::vector<Chan
   drying.length = dryer_length(drying.wet, job.width->value, rate_of(job, dryer));
   drying.along = installed_length(job, drying);
   return drying;
+}
+
+Money cost_of_dryers(const Job& job, const Drying& drying) {
+  if (!drying.needed) return {};
+  const auto price =
+      drying.dryer == nullptr ? std::nullopt : times(drying.dryer->row.price, drying.units);
+  const double kwh = drying.electrical_mean.si() / 1e3 * (running_time(job).si() / 3600);
+  return ownership(price.value_or(Money()), to_money(kwh * job.energy.value), job.discount.value,
+                   job.years);
 }
 
 }  // namespace calc

@@ -19,8 +19,8 @@ class Vary {
 
   /// What these heads, marked as Choice marks its candidates, come to at a factor.
   Choice choose(const Movable& what, double factor, const std::vector<char>& heads,
-                Chooser::Over over = Chooser::Over::left) {
-    return chooser_.choose(at(what, factor), &heads, over);
+                Chooser::Told told = Chooser::Told::winner) {
+    return chooser_.choose(at(what, factor), &heads, told);
   }
 
  private:

@@ -34,39 +34,110 @@ TEST_CASE("the winner is the same whether reasons are told or not") {
     CAPTURE(i);
     const Selection whole = select(job, catalogue);
     Chooser chooser(catalogue, job.currency);
-    const Choice quick = chooser.choose(job, nullptr, Chooser::Over::left);
+    const Choice quick = chooser.choose(job, nullptr, Chooser::Told::winner);
     CHECK(same(quick.groups, whole.chosen));
-    CHECK(quick.candidates == whole.candidates);
+    CHECK(quick.candidates.empty());
+    const Choice fuller = chooser.choose(job, nullptr, Chooser::Told::candidates);
+    CHECK(same(fuller.groups, whole.chosen));
+    CHECK(fuller.candidates == whole.candidates);
     if (!whole.chosen.empty()) ++(job.groups.size() > 1 ? together : alone);
   }
   CHECK(alone > 10);
   CHECK(together > 10);
 }
 
-TEST_CASE("no station costs less than it is told to cost at least") {
-  int priced = 0;
-  for (std::uint64_t i = 0; i < 60; ++i) {
+namespace {
+
+/// A catalogue made by number; every third time its heads may be tilted.
+Catalogue catalogue_with_tilts(std::uint64_t number, std::size_t heads) {
+  Catalogue c = made::catalogue(number, heads);
+  if (number % 3 != 0) return c;
+  for (Head& head : c.heads) {
+    head.tilts = made::given(true);
+    for (HeadMode& mode : head.modes) {
+      std::vector<Length> places;
+      for (std::size_t i = 0; i < mode.row_offsets->value.size(); ++i) {
+        places.push_back(millimetres(0.5 * static_cast<double>(i)));
+      }
+      mode.row_places = made::given(places);
+    }
+  }
+  return c;
+}
+
+/// Runs a check over the quick searches of requests made by number, in each of their ways of
+/// motion.
+template <class Check>
+void over_searches(std::uint64_t requests, std::size_t heads, Check check) {
+  for (std::uint64_t i = 0; i < requests; ++i) {
     const Request request = made::request(i);
-    const Catalogue catalogue = made::catalogue(i, 20);
+    const Catalogue catalogue = catalogue_with_tilts(i, heads);
     const Job job = resolve(request, catalogue, date);
     if (!job.missing.empty()) continue;
+    CAPTURE(i);
     const PriceBook book(catalogue, job.currency);
     Search search = prepare(job, catalogue, book);
     search.reasons = false;
+    fill_sundries(search);
+    if (job.single_pass) check(search, false);
+    if (job.scanning) check(search, true);
+  }
+}
+
+}  // namespace
+
+TEST_CASE("no station costs less than it is told to cost at least") {
+  int priced = 0, staged = 0;
+  over_searches(60, 20, [&](const Search& search, bool scanning) {
     const Stations stations(search);
-    const Field field = try_all(search, !job.single_pass);
+    const Field field = try_all(search, scanning);
     for (const HeadTry& t : field.front()) {
       for (const Candidate& c : t.accepted) {
-        const FloorKey floor = floor_of(job, {&c.floor});
-        const RankKey key = stations.price({&c}).key;
-        CAPTURE(i);
+        const FloorKey floor = floor_of(*search.job, {&c.floor});
+        const Option option = stations.make({&c});
+        const RankKey& key = option.key;
         CHECK(floor.prefers == key.prefers);
         CHECK(floor.unpriced <= key.unpriced);
         CHECK(floor.ownership <= key.ownership);
         CHECK(floor.price_class <= key.price_class);
+        CHECK_FALSE(beyond(floor, key));
         ++priced;
+        if (c.floor.stages > Money()) ++staged;
       }
     }
-  }
-  CHECK(priced > 100);
+  });
+  CHECK(priced > 200);
+  CHECK(staged > 50);
+}
+
+TEST_CASE("no arrangement of a head lies below the least told of it untried") {
+  int compared = 0, tilted = 0, without = 0;
+  over_searches(90, 20, [&](const Search& search, bool scanning) {
+    Trials trials(search, scanning, nullptr);
+    for (std::size_t g = 0; g < trials.groups(); ++g) {
+      for (const std::size_t h : trials.heads()) {
+        CAPTURE(h);
+        const std::vector<Candidate> found =
+            try_head(search, search.groups[g], h, scanning).accepted;
+        if (trials.hopeless(g, h)) {
+          CHECK(found.empty());
+          ++without;
+          continue;
+        }
+        const Least& least = trials.least(g, h);
+        for (const Candidate& c : found) {
+          CHECK(c.arrangement.heads >= least.heads);
+          CHECK(c.arrangement.footprint >= least.footprint);
+          CHECK(c.floor.capital >= least.floor.capital);
+          CHECK(c.floor.yearly >= least.floor.yearly);
+          CHECK(c.floor.stages >= least.floor.stages);
+          ++compared;
+          if (c.arrangement.shape.tilt < 0 || c.arrangement.shape.tilt > 0) ++tilted;
+        }
+      }
+    }
+  });
+  CHECK(compared > 500);
+  CHECK(tilted > 20);
+  CHECK(without > 100);
 }
