@@ -157,13 +157,17 @@ std::string kind_of_group(const calc::Specification& spec, const calc::Request& 
 
 /// Which of a notice's wordings is meant: that of its subject, or of how far it holds.
 std::string wording_of(const calc::Notice& notice) {
-  std::string wording;
-  bool of_placement = false;
+  std::string wording, gate;
+  double value = 0;
   for (const calc::Arg& arg : notice.args) {
     const auto* const text = std::get_if<std::string>(&arg.value);
     if (text != nullptr && arg.name == "subject") wording = *text;
-    if (text != nullptr && arg.name == "gate") of_placement = *text == "placement";
-    if (text == nullptr && arg.name == "holds") wording = of_placement ? "holds_kind" : arg.name;
+    if (text != nullptr && arg.name == "gate") gate = *text;
+    if (text == nullptr && arg.name == "value") value = std::get<double>(arg.value);
+    if (text != nullptr || arg.name != "holds") continue;
+    // Solids are judged with the drop chosen anew, not with that of the table of dots.
+    const bool down_to = gate == "cover" && std::get<double>(arg.value) > value;
+    wording = gate == "placement" ? "holds_kind" : down_to ? "holds_cover" : arg.name;
   }
   return wording;
 }
@@ -273,8 +277,9 @@ std::string Context::notice(std::string_view kind, const calc::Notice& notice) c
   for (const calc::Arg& arg : notice.args) {
     const auto* const text = std::get_if<std::string>(&arg.value);
     if (text != nullptr) {
-      values.set_markup(capitals(arg.name), arg.name == "group" ? escaped(group_name(*text))
-                                                                : words_or("name." + *text, *text));
+      const std::string key = (arg.name == "gate" ? "gate." : "name.") + *text;
+      values.set_markup(capitals(arg.name),
+                        arg.name == "group" ? escaped(group_name(*text)) : words_or(key, *text));
     } else {
       const double value = std::get<double>(arg.value);
       const Rounding way = kind == "safety" ? safe_way(arg.name) : Rounding::nearest;

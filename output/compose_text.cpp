@@ -113,10 +113,6 @@ std::string amount(std::string_view currency, calc::Money money) {
   return std::string(currency) + (currency.empty() ? "" : "\xC2\xA0") + output::money(money);
 }
 
-std::string whole_amount(std::string_view currency, calc::Money money) {
-  return std::string(currency) + (currency.empty() ? "" : "\xC2\xA0") + whole_money(money);
-}
-
 std::string rough_amount(std::string_view currency, double major, int digits) {
   return std::string(currency) + (currency.empty() ? "" : "\xC2\xA0") + number(major, digits);
 }

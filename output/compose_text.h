@@ -27,8 +27,6 @@ std::string lattice_text(calc::Resolution across, calc::Resolution along);
 std::string dpi_text(calc::Resolution resolution);
 /// "EUR 12 345.00".
 std::string amount(std::string_view currency, calc::Money money);
-/// The same to a whole unit of the currency.
-std::string whole_amount(std::string_view currency, calc::Money money);
 /// "EUR 212 000", few significant digits, for what is no exact sum.
 std::string rough_amount(std::string_view currency, double major, int digits = 3);
 /// The encoder in the bill of a scanning station, its part number or designation: it rides along

@@ -199,9 +199,13 @@ std::string rate_answer(const Context& c) {
                    {{"VALUE", c.measure(slowest->scan->throughput.si() * 3600, "m2/h", 3)}});
   }
   const calc::StationSpeed limit = highest_speed(c);
-  return c.words(
-      limit.at_most ? "answer.speed_at_most" : "answer.speed",
-      {{"LIMIT", speed_limit_text(c, limit.speed)}, {"BY", c.words("sets_speed." + limit.by)}});
+  std::string reached = speed_limit_text(c, limit.speed);
+  // Who asks for parts is answered in parts.
+  if (const std::optional<PartsRate> parts = parts_rate(c)) {
+    reached = c.words("answer.rate", {{"RATE", parts->reached}, {"SPEED", reached}});
+  }
+  return c.words(limit.at_most ? "answer.speed_at_most" : "answer.speed",
+                 {{"LIMIT", reached}, {"BY", c.words("sets_speed." + limit.by)}});
 }
 
 /// Figures of the station rather than of the heads.

@@ -171,10 +171,10 @@ void add_cost(const Context& c, Values& values, const calc::Station& station) {
   Values& table = values.add("COST");
   table.set("KEY", c.step_keys({"station.annuity", "station.ownership"}));
   table.set_markup(
-      "SUMMARY",
-      c.words("cost_summary", {{"YEARS", std::to_string(cost.years)},
-                               {"DISCOUNT", with_unit(cost.discount * 100, "%", 3)},
-                               {"OWNERSHIP", whole_amount(station.currency, cost.ownership)}}));
+      "SUMMARY", c.words("cost_summary",
+                         {{"YEARS", std::to_string(cost.years)},
+                          {"DISCOUNT", with_unit(cost.discount * 100, "%", 3)},
+                          {"OWNERSHIP", rough_amount(station.currency, cost.ownership.major())}}));
   table.set_markup("CAPTION", c.words("cost_caption"));
   table.set("CURRENCY", station.currency);
   add_money(c, table, "capital", cost.capital);

@@ -60,10 +60,23 @@ std::string nozzles_of(const Context& c, const std::string& head) {
   return group == c.spec.chosen.end() ? std::string() : std::to_string(group->nozzles);
 }
 
+/// Groups that share a figure stand together, with commas; each as the customer knows it.
+std::string group_names(const Context& c, std::string_view names) {
+  constexpr std::string_view between = ", ";
+  std::string text;
+  for (std::size_t from = 0; from < names.size();) {
+    const std::size_t to = std::min(names.find(between, from), names.size());
+    if (from > 0) text += between;
+    text += c.group_name(std::string(names.substr(from, to - from)));
+    from = to + between.size();
+  }
+  return text;
+}
+
 std::string subject_text(const Context& c, const calc::Check& check) {
   if (check.code.starts_with("barcode_")) return symbol_text(c, check.subject);
   const bool of_group = check.code == "stitch" || check.code == "strokes";
-  return escaped(of_group ? c.group_name(check.subject) : check.subject);
+  return escaped(of_group ? group_names(c, check.subject) : check.subject);
 }
 
 /// What to do, with the axis where it is of one.

@@ -201,7 +201,7 @@ void add_fluids(const Context& c, Values& table, const calc::Station& station) {
     ink += use.l_per_month;
     if (use.ml_per_hour > 0) waste += use.l_per_month * use.waste_ml_per_hour / use.ml_per_hour;
   }
-  const auto month = [&](double litres) { return escaped(c.plain(litres, "L", 3)); };
+  const auto month = [&](double litres) { return escaped(c.measure(litres, "L", 3)); };
   add_need(c, table, {"ink", c.words("services.all_channels"), month(ink)});
   add_need(c, table, {"waste", c.words("services.all_channels"), month(waste)});
   for (const calc::BomLine& line : station.bom) {

@@ -124,22 +124,26 @@ void Sketch::arrow(Spot from, Spot to, const Pen& pen) {
           {pen.colour, pen.weight, ""}, pen.colour);
 }
 
-void Sketch::dimension_across(double x1, double x2, double y, const std::string& text,
-                              std::string_view colour) {
-  const Pen pen{colour, 0.5, ""};
-  line({x1, y}, {x2, y}, pen);
-  line({x1, y - tick}, {x1, y + tick}, pen);
-  line({x2, y - tick}, {x2, y + tick}, pen);
+bool Sketch::holds_text(double length, std::string_view text) {
   // A label wider than the way between the ticks would be struck through by them.
   constexpr double mean_advance = 0.5, point = 25.4 / 72;
   const auto letters = std::count_if(text.begin(), text.end(), [](char byte) {
     return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U;
   });
   const double need = mean_advance * dimension_size * point * static_cast<double>(letters) + 3;
-  if (x2 - x1 < std::max(narrowest, need)) {
-    label({x2 + 1.6, y + 0.9}, "start", dimension_size, text);
-  } else {
+  return length >= std::max(narrowest, need);
+}
+
+void Sketch::dimension_across(double x1, double x2, double y, const std::string& text,
+                              std::string_view colour) {
+  const Pen pen{colour, 0.5, ""};
+  line({x1, y}, {x2, y}, pen);
+  line({x1, y - tick}, {x1, y + tick}, pen);
+  line({x2, y - tick}, {x2, y + tick}, pen);
+  if (holds_text(x2 - x1, text)) {
     label({(x1 + x2) / 2, y - 1.3}, "middle", dimension_size, text);
+  } else {
+    label({x2 + 1.6, y + 0.9}, "start", dimension_size, text);
   }
 }
 

@@ -36,6 +36,8 @@ class Sketch {
              bool bold = false, double rotate = 0);
   /// A line with a head at its end.
   void arrow(Spot from, Spot to, const Pen& pen);
+  /// Whether a dimension across of that length [mm on paper] has room for its text above the line.
+  static bool holds_text(double length, std::string_view text);
   /// A horizontal dimension: ticks at both ends, the text above the line, or beside it when the
   /// line is too short for it. `text` is markup.
   void dimension_across(double x1, double x2, double y, const std::string& text,

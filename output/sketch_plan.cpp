@@ -22,7 +22,6 @@ constexpr double paper_height = 140;
 constexpr double thinnest_field = 0.5;    ///< a nozzle field is drawn at least so deep
 constexpr double least_label = 6;         ///< heads narrower on paper carry no number
 constexpr double label_step = 3.2;        ///< row names nearer than this would touch
-constexpr double least_dimension = 30;    ///< shorter ones have their label beside them
 constexpr std::size_t longest_name = 16;  ///< characters of a line in the left margin
 constexpr double degree = 3.14159265358979323846 / 180;
 
@@ -216,6 +215,15 @@ std::optional<std::pair<Outline, Outline>> neighbours(const std::vector<Outline>
   return std::nullopt;
 }
 
+/// The width the nozzles are told to reach over [mm], the same as answers the requirement: heads
+/// whose nozzles stand between those of others reach less than a pitch further, and alone.
+double told_width(const Context& c, double drawn) {
+  const calc::Group& group = c.spec.chosen.front();
+  if (group.scan || group.native <= calc::Resolution()) return drawn;
+  const double all = in_mm(group.head_pitch * (group.heads_across - 1) + group.swath);
+  return std::abs(drawn - all) < in_mm(1.0 / group.native) ? all : drawn;
+}
+
 void draw_sizes(const Context& c, Sketch& sketch, const Frame& frame, const Extent& e,
                 const std::vector<Outline>& heads) {
   const std::string& colour = c.templates.setting("drawing.dimension");
@@ -227,9 +235,9 @@ void draw_sizes(const Context& c, Sketch& sketch, const Frame& frame, const Exte
   }
   const Spot left = frame.at(first, e.top);
   const Spot right = frame.at(last, e.bottom);
-  sketch.dimension_across(left.x, right.x, top_margin - 9,
-                          c.words("plan.array", {{"VALUE", c.measure(last - first, "mm", 4)}}),
-                          colour);
+  sketch.dimension_across(
+      left.x, right.x, top_margin - 9,
+      c.words("plan.array", {{"VALUE", c.measure(told_width(c, last - first), "mm", 4)}}), colour);
   if (const auto pair = neighbours(heads)) {
     sketch.dimension_across(
         frame.at(pair->first.x, 0).x, frame.at(pair->second.x, 0).x, top_margin - 3,
@@ -315,10 +323,11 @@ std::string sketch_joint(const Context& c) {
     return c.words(key, {{"VALUE", c.measure(value, "mm", 4)}});
   };
   sketch.dimension_across(x1, x2, above, size("plan.swath", first.swath), colour);
-  sketch.dimension_across(x1, x3, below, size("plan.head_pitch", second.x - first.x), colour);
+  const std::string pitch = size("plan.head_pitch", second.x - first.x);
+  sketch.dimension_across(x1, x3, below, pitch, colour);
   if (first.group->overlap > calc::Length()) {
-    const bool close = x3 - x1 < least_dimension;  // the other label then stands there
-    sketch.label({x2 + 2, bottom + (close ? 12.5 : 9)}, "start", 7,
+    const bool beside = !Sketch::holds_text(x3 - x1, pitch);  // the other label then stands here
+    sketch.label({x2 + 2, bottom + (beside ? 12.5 : 9)}, "start", 7,
                  size("plan.overlap", in_mm(first.group->overlap)));
   }
   return sketch.figure(c.words("plan.joint_caption", {{"SCALE", scale.text},

@@ -128,8 +128,9 @@ void draw_rows(const Context& c, Sketch& sketch, const Frame& frame, const Secti
                  fills_of(c, row.channel, row.order));
     const double middle = s.reach + s.height / 2;
     const Spot name = frame.at({middle * std::sin(row.angle), middle * std::cos(row.angle)});
-    sketch.label({name.x, name.y - 0.6}, "middle", 6.5, escaped(row.name));
-    sketch.label({name.x, name.y + 2.2}, "middle", 6.5,
+    // The long line on the head's axis: beside it a head that leans has less room across.
+    sketch.label({name.x, name.y + 0.6}, "middle", 6.5, escaped(row.name));
+    sketch.label({name.x, name.y + 3.4}, "middle", 6.5,
                  escaped(c.measure(row.angle / degree, "deg", 3)));
   }
 }

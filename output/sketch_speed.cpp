@@ -19,35 +19,61 @@ constexpr double label_step = 2.9;  ///< between two labels [mm]
 constexpr PlotFrame frame{16, 8, 78, 46};
 constexpr double below_dot = 5.5 / frame.height;  ///< of the plot's height, for a dot's label
 
+/// Heads of which as many stand in line.
+struct Heads {
+  std::vector<std::string> names;
+  int in_line = 1;
+};
+
 /// Speed times resolution that heads allow; the frequency is their product, so that it stays when
 /// the two change against each other.
 struct Limit {
-  std::string name;
+  std::vector<Heads> heads;
   double product = 0;  ///< m/min x dpi
   bool chosen = false;
 };
 
 double in_m_per_min(calc::Speed speed) { return speed.si() * 60; }
 
-void add_limit(const Context& c, std::vector<Limit>& limits, const calc::Group& group,
-               bool chosen) {
-  const double product = in_m_per_min(group.speed_limit) * in_dpi(group.resolution_along);
-  const std::string name =
-      c.words("plot.head", {{"HEAD", group.head}, {"COUNT", std::to_string(group.stack)}});
-  for (Limit& limit : limits) {
-    if (std::abs(std::log(limit.product / product)) > std::log(alike)) continue;
-    if (limit.name.find(name) == std::string::npos) limit.name += ", " + name;
-    return;
+void add_heads(Limit& limit, const calc::Group& group) {
+  auto alike_heads = std::find_if(limit.heads.begin(), limit.heads.end(),
+                                  [&](const Heads& h) { return h.in_line == group.stack; });
+  if (alike_heads == limit.heads.end()) {
+    alike_heads = limit.heads.insert(limit.heads.end(), {{}, group.stack});
   }
-  limits.push_back({name, product, chosen});
+  std::vector<std::string>& names = alike_heads->names;
+  if (std::find(names.begin(), names.end(), group.head) == names.end()) {
+    names.push_back(group.head);
+  }
+}
+
+void add_limit(std::vector<Limit>& limits, const calc::Group& group, bool chosen) {
+  const double product = in_m_per_min(group.speed_limit) * in_dpi(group.resolution_along);
+  auto limit = std::find_if(limits.begin(), limits.end(), [&](const Limit& l) {
+    return std::abs(std::log(l.product / product)) <= std::log(alike);
+  });
+  if (limit == limits.end()) limit = limits.insert(limits.end(), {{}, product, chosen});
+  add_heads(*limit, group);
+}
+
+/// "ONE, OTHER, 1 in line", what is common to several told once: the labels have little room.
+std::string label_of(const Context& c, const Limit& limit) {
+  std::string label;
+  for (const Heads& heads : limit.heads) {
+    std::string names;
+    for (const std::string& name : heads.names) names += (names.empty() ? "" : ", ") + name;
+    label += (label.empty() ? "" : ", ") +
+             c.words("plot.head", {{"HEAD", names}, {"COUNT", std::to_string(heads.in_line)}});
+  }
+  return label;
 }
 
 std::vector<Limit> limits_of(const Context& c) {
   std::vector<Limit> limits;
-  for (const calc::Group& group : c.spec.chosen) add_limit(c, limits, group, true);
+  for (const calc::Group& group : c.spec.chosen) add_limit(limits, group, true);
   for (const calc::Alternative& other : c.spec.alternatives) {
     for (const calc::Group& group : other.groups) {
-      if (!group.scan) add_limit(c, limits, group, false);
+      if (!group.scan) add_limit(limits, group, false);
     }
   }
   std::sort(limits.begin(), limits.end(),
@@ -67,7 +93,7 @@ void draw_limits(const Context& c, Sketch& sketch, const Plot& plot,
         pen);
     const Spot end = plot.at(across.high, limit.product / across.high);
     lowest = std::max(lowest + label_step, end.y + 0.9);
-    sketch.label({end.x + 1.6, lowest}, "start", 6.5, limit.name, limit.chosen);
+    sketch.label({end.x + 1.6, lowest}, "start", 6.5, label_of(c, limit), limit.chosen);
   }
 }
 

@@ -63,6 +63,14 @@ bool is_seam(char32_t c) {
   }
 }
 
+bool is_digit(char32_t c) { return c >= '0' && c <= '9'; }
+
+/// The same between two characters: the sign within a number is no seam.
+bool is_seam_between(char32_t before, char32_t at, char32_t after) {
+  const bool may_be_sign = at == '.' || at == ',';
+  return is_seam(at) && !(may_be_sign && is_digit(before) && is_digit(after));
+}
+
 /// Room of the hyphen that shows where a line ends at this soft one [pt].
 double hyphen_width(const TextFlow& flow, const Glyph& soft) {
   const InlineStyle& style = flow.style(soft);
@@ -152,7 +160,7 @@ class Breaker {
     const char32_t before = at_ - 1 > start_ ? glyphs[at_ - 2].character : U' ';
     if (glyphs[at_].kind == GlyphKind::ink && breaks_between(before, last, glyphs[at_].character)) {
       natural_ = here(at_, at_);
-    } else if (is_seam(last)) {
+    } else if (is_seam_between(before, last, glyphs[at_].character)) {
       seam_ = here(at_, at_);
     }
   }
@@ -189,7 +197,8 @@ double widest_word(const TextFlow& flow, Range text) {
     if (!inked || i + 1 == text.last || glyphs[i + 1].kind != GlyphKind::ink) continue;
     const char32_t at = glyphs[i].character;
     const char32_t before = i > text.first ? glyphs[i - 1].character : U' ';
-    if (is_seam(at) || breaks_between(before, at, glyphs[i + 1].character)) word = 0;
+    const char32_t after = glyphs[i + 1].character;
+    if (is_seam_between(before, at, after) || breaks_between(before, at, after)) word = 0;
   }
   return widest;
 }

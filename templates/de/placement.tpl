@@ -20,7 +20,7 @@
 {{/BUDGET}}
 </table>
 {{DRAWING:none}}
-<table columns="l:* l:30 l:23 r:18 r:17 r:13" caption="Beiträge zu den Budgets: Halbweite, daraus folgender Versatz, Standardunsicherheit">
+<table columns="l:* l:30 l:22 r:21 r:17 r:13" caption="Beiträge zu den Budgets: Halbweite, daraus folgender Versatz, Standardunsicherheit">
 <head><cell>Budget</cell><cell>Beitrag</cell><cell>Verteilung</cell><cell>Halbweite</cell><cell>Versatz, µm</cell><cell><i>u</i>, µm</cell></head>
 {{#TERM}}
 <row key="{{KEY}}"{{#GOES_ON}} keep="yes"{{/GOES_ON}}><cell>{{NAME:none}}</cell><cell>{{TERM:none}}</cell><cell>{{KIND:none}}</cell><cell>{{HALF}}</cell><cell>{{SHIFT}}</cell><cell>{{U}}</cell></row>

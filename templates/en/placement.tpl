@@ -14,13 +14,13 @@
 <section title="Placement budgets" id="s-placement-budgets">
 <p>An error budget adds up what displaces a dot, after the Guide to the Expression of Uncertainty in Measurement: <i>U</i> = 2 √Σ<i>u</i>², about 95 % of the dots, and systematic terms linearly, but no more than the worst case. <i>U</i> decides against the limit; the worst case, all terms at once, is shown beside it. Errors shared by all dots of a budget are left out of it.</p>
 <table columns="l:* l:20 r:14 r:16 r:16 l:16 l:28" caption="Budgets of placement">
-<head><cell>Budget</cell><cell>Axis</cell><cell><i>U</i>, µm</cell><cell>Worst, µm</cell><cell>Limit, µm</cell><cell>Verdict</cell><cell>Attack first</cell></head>
+<head><cell>Budget</cell><cell>Axis</cell><cell><i>U</i>, µm</cell><cell>Worst, µm</cell><cell>Limit, µm</cell><cell>Verdict</cell><cell>Improve first</cell></head>
 {{#BUDGET}}
 <row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{AXIS:none}}</cell><cell>{{U}}</cell><cell>{{WORST}}</cell><cell>{{LIMIT}}</cell><cell>{{VERDICT:none}}</cell><cell>{{FIRST:none}}</cell></row>
 {{/BUDGET}}
 </table>
 {{DRAWING:none}}
-<table columns="l:* l:30 l:23 r:18 r:17 r:13" caption="Terms of the budgets: half width, the shift it makes, standard uncertainty">
+<table columns="l:* l:30 l:22 r:21 r:17 r:13" caption="Terms of the budgets: half width, the shift it makes, standard uncertainty">
 <head><cell>Budget</cell><cell>Term</cell><cell>Kind</cell><cell>Half width</cell><cell>Shift, µm</cell><cell><i>u</i>, µm</cell></head>
 {{#TERM}}
 <row key="{{KEY}}"{{#GOES_ON}} keep="yes"{{/GOES_ON}}><cell>{{NAME:none}}</cell><cell>{{TERM:none}}</cell><cell>{{KIND:none}}</cell><cell>{{HALF}}</cell><cell>{{SHIFT}}</cell><cell>{{U}}</cell></row>

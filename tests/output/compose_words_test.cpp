@@ -81,6 +81,34 @@ TEST_CASE("a group is called by what prints in it") {
   CHECK(name("process") == "process colours");
 }
 
+TEST_CASE("a value at which the design fails comes with what fails, and how far solids close") {
+  const Case made = hand_made::feasible();
+  const output::Context c(made.spec, made.request, templates());
+  const auto text = [&](const char* gate, double to, double last) {
+    calc::Notice notice{"assumption_edge", {}, "assume.spread_high", {}};
+    notice.args = {{"value", to, ""},
+                   {"gate", std::string(gate), ""},
+                   {"reached", 55.1, "um"},
+                   {"limit", 74.8, "um"},
+                   {"holds", last, ""}};
+    return c.notice("condition", notice);
+  };
+  CHECK(holds(text("throw", 1.8, 2.45), "it fails (throw distance)"));
+  CHECK(holds(text("cover", 1.8, 2.45), "it holds down to 2.45"));
+  CHECK(holds(text("cover", 2.8, 2.45), "it holds to 2.45"));
+}
+
+TEST_CASE("groups that share a check stand in it by their names") {
+  Case made = hand_made::feasible();
+  calc::Check check;
+  check.code = "stitch";
+  check.axis = "along";
+  check.subject = "white, process";
+  made.spec.tests = {check};
+  const output::Context c(made.spec, made.request, templates());
+  CHECK(holds(output::checks_section(c), "white, process colours"));
+}
+
 TEST_CASE("the ends of a range differ on paper where they differ") {
   Case made = hand_made::feasible();
   calc::Uncertainty& cost = made.spec.uncertainty[1];

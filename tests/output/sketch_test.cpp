@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <string>
 #include <vector>
 
@@ -138,6 +139,26 @@ TEST_CASE("the joint is drawn only where heads stand side by side") {
   CHECK(stays_inside(joint));
   const hand_made::Case alone = hand_made::scanning();
   CHECK(output::sketch_joint(output::Context(alone.spec, alone.request, templates)).empty());
+}
+
+TEST_CASE("the labels behind the sizes of a joint stand one below the other") {
+  const output::Templates templates;
+  hand_made::Case made = hand_made::feasible();
+  for (const calc::UnitSystem units : {calc::UnitSystem::si, calc::UnitSystem::us}) {
+    made.request.request.units = calc::exactly(units);
+    const output::Node joint =
+        drawing_of(output::sketch_joint(output::Context(made.spec, made.request, templates)));
+    std::vector<double> heights;
+    for (const output::Node& node : joint.children) {
+      if (node.name != "label" || node.get("anchor") != "start") continue;
+      heights.push_back(std::stod(std::string(node.get("y"))));
+    }
+    std::sort(heights.begin(), heights.end());
+    REQUIRE(!heights.empty());  // that of the overlap stands there in either
+    for (std::size_t i = 1; i < heights.size(); ++i) {
+      CHECK(heights[i] - heights[i - 1] > 2.5);  // mm, a line of 7 pt
+    }
+  }
 }
 
 TEST_CASE("the strip shows one box for the signal, each group and each stage") {

@@ -132,6 +132,13 @@ TEST_CASE("lines: a word wider than the line is broken within, at a seam when th
   CHECK(Text("i").at(0.5) == "i");
 }
 
+TEST_CASE("lines: a number and its unit are one word, with the decimal sign within it") {
+  CHECK(Text("4 mil (0.102\u00A0mm)").widest() == doctest::Approx(width_of("(0.102\u00A0mm)")));
+  CHECK(Text("10,5").widest() == doctest::Approx(width_of("10,5")));
+  CHECK(Text("12.345").at(width_of("12.3") + 0.01) == "12.3|45");  // only where nothing else fits
+  CHECK(Text("request.ini").widest() == doctest::Approx(width_of("request.")));
+}
+
 TEST_CASE("lines: an empty text has no line") {
   CHECK(Text("").broken(100).empty());
   CHECK(Text(" \n ").broken(100).empty());
