@@ -2,7 +2,7 @@
 <section title="Tinte und Verbrauch" id="s-ink">
 <p>{{SUMMARY:none}}</p>
 {{#USE}}
-<table columns="l:* r:25 r:26 r:26 r:23 r:23" caption="Tinte und Spülflüssigkeit je Kanal">
+<table columns="l:* r:22 r:24 r:22 r:20 r:20" caption="Tinte und Spülflüssigkeit je Kanal">
 <head><cell>Kanal</cell><cell>Gedruckt, mL/h</cell><cell>Abfall und Spülung, mL/h</cell><cell>Gesamt, mL/h</cell><cell>Monat, L</cell><cell>Jahr, L</cell></head>
 {{#ROW}}
 <row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{PRINTED}}</cell><cell>{{WASTE}}</cell><cell>{{TOTAL}}</cell><cell>{{MONTH}}</cell><cell>{{YEAR}}</cell></row>

@@ -25,7 +25,7 @@
 </table>
 {{/WINDOWS}}
 <p>Die Fenster sind ein erster Filter: Auch Tinten innerhalb davon haben Düsen verstopft, und Tinten außerhalb wurden gedruckt. Entscheidend sind die Tropfenbeobachtung und eine Verträglichkeitsprüfung der tatsächlichen Tinte mit den tintenberührten Werkstoffen des Kopfes; beide stehen unter den Prüfungen vor einer Bestellung.</p>
-<table columns="l:* r:20 r:17 r:18 r:18 r:18 l:30" caption="Größte Partikel in stehender Tinte">
+<table columns="l:* r:17 r:15 r:16 r:15 r:18 l:29" caption="Größte Partikel in stehender Tinte">
 <head><cell>Tinte von</cell><cell>Größe, µm</cell><cell>1/50 Düse, µm</cell><cell>1/100 Düse, µm</cell><cell>Sinkt, mm/d</cell><cell>Schwebt über, µm</cell><cell>Umwälzung</cell></head>
 {{#PARTICLE}}
 <row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{SIZE}}</cell><cell>{{MOST}}</cell><cell>{{SAFE}}</cell><cell>{{SPEED}}</cell><cell>{{HEIGHT}}</cell><cell>{{VERDICT:none}}</cell></row>

@@ -2,7 +2,7 @@
 <section title="Ink and consumables" id="s-ink">
 <p>{{SUMMARY:none}}</p>
 {{#USE}}
-<table columns="l:* r:25 r:26 r:26 r:23 r:23" caption="Ink and flushing fluid per channel">
+<table columns="l:* r:22 r:22 r:22 r:20 r:20" caption="Ink and flushing fluid per channel">
 <head><cell>Channel</cell><cell>Printed, mL/h</cell><cell>Waste and flush, mL/h</cell><cell>Total, mL/h</cell><cell>Month, L</cell><cell>Year, L</cell></head>
 {{#ROW}}
 <row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{PRINTED}}</cell><cell>{{WASTE}}</cell><cell>{{TOTAL}}</cell><cell>{{MONTH}}</cell><cell>{{YEAR}}</cell></row>

@@ -25,7 +25,7 @@
 </table>
 {{/WINDOWS}}
 <p>The windows are a first filter: inks within them have clogged, and inks outside have been jetted. Drop watching and a compatibility test of the real ink with the wetted materials of the head decide; both stand among the checks before commitment.</p>
-<table columns="l:* r:20 r:17 r:18 r:18 r:18 l:30" caption="Particles in standing ink">
+<table columns="l:* r:17 r:15 r:16 r:15 r:17 l:29" caption="Particles in standing ink">
 <head><cell>Ink of</cell><cell>Greatest, µm</cell><cell>1/50 nozzle, µm</cell><cell>1/100 nozzle, µm</cell><cell>Falls, mm/d</cell><cell>Kept up over, µm</cell><cell>Recirculation</cell></head>
 {{#PARTICLE}}
 <row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{SIZE}}</cell><cell>{{MOST}}</cell><cell>{{SAFE}}</cell><cell>{{SPEED}}</cell><cell>{{HEIGHT}}</cell><cell>{{VERDICT:none}}</cell></row>
