@@ -38,7 +38,7 @@ struct Axis {
 std::string row_label(const Context& c, const calc::Budget& budget) {
   std::string name = c.words("budget." + std::string(budget.name));
   if (!budget.group.empty() && c.spec.chosen.size() > 1) {
-    name += " " + escaped(shortened(c.group_name(budget.group), 18));
+    name += ", " + escaped(shortened(c.group_name(budget.group), 18));
   }
   return name + ", " + c.words(budget.motion ? "budget.motion" : "budget.nozzle");
 }
