@@ -150,7 +150,9 @@ void add_tones(const Context& c, Values& values, const Alike& alike) {
   for (const calc::LevelDot& level : dots.levels) {
     if (table == nullptr) {
       table = &values.add("TONES");
-      table->set("CAPTION", c.words("tones.caption", {{"CHANNEL", alike.channels.front()}}));
+      Values names;
+      names.set_markup("CHANNEL", names_text(c, alike.channels));
+      table->set("CAPTION", c.templates.words(c.language(), "tones.caption", names));
     }
     Values& row = table->add("TONE");
     row.set("STEP", std::to_string(++step));

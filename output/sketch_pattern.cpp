@@ -15,18 +15,22 @@ namespace output {
 namespace {
 
 constexpr double paper_width = 178;
-constexpr double widest = 108;  ///< of the pattern on paper [mm]
-constexpr double label_left = 114;
+constexpr double widest = 108;     ///< of the pattern on paper [mm]
+constexpr double label_gap = 6;    ///< from the pattern to its labels [mm]
+constexpr double least_left = 60;  ///< of the labels: a sample text may stand out of the pattern
+constexpr double label_letter = 1.25;  ///< width of a character of a label, at most [mm]
 constexpr double band_height = 11, band_gap = 3.5, top_margin = 8;
 constexpr std::size_t combs = 48;
-constexpr double letter_width = 1.35;     ///< of a name in a solid, about [mm]
-constexpr std::size_t longest_line = 46;  ///< characters of a label's line
-constexpr double line_step = 2.6;         ///< from line to line of it
+constexpr double letter_width = 1.35;  ///< of a name in a solid, about [mm]
+constexpr double line_step = 2.6;      ///< from line to line of it
 
 /// Where the bands of a pattern stand on paper.
 struct Sheet {
   double width = 0;   ///< [mm on paper]
   double factor = 1;  ///< paper over real
+
+  /// Where the labels begin [mm].
+  double labels() const { return std::max(width + label_gap, least_left); }
 };
 
 const calc::Check* find(const Context& c, std::string_view code) {
@@ -54,6 +58,29 @@ void draw_combs(const Context& c, Sketch& sketch, const Sheet& sheet, double y) 
   }
 }
 
+/// A name in a solid: in one line, or where it is too long broken behind its hyphen.
+std::vector<std::string> name_lines(const std::string& name, std::size_t room) {
+  const std::size_t hyphen = name.find('-');
+  if (name.size() <= room || hyphen == std::string::npos) return {shortened(name, room)};
+  return {shortened(name.substr(0, hyphen + 1), room), shortened(name.substr(hyphen + 1), room)};
+}
+
+/// A name on a white field, so that it is read on every ink.
+void draw_name(Sketch& sketch, Spot centre, const std::vector<std::string>& lines,
+               double widest_box) {
+  std::size_t longest = 0;
+  for (const std::string& line : lines) longest = std::max(longest, line.size());
+  const double box = std::min(letter_width * static_cast<double>(longest) + 2, widest_box);
+  const double height = 1.4 + line_step * static_cast<double>(lines.size());
+  const double top = centre.y - height / 2;
+  sketch.rect({centre.x - box / 2, top}, box, height, {"none", 0.1, ""}, "FFFFFF");
+  double base = top + 2.9;
+  for (const std::string& line : lines) {
+    sketch.label({centre.x, base}, "middle", 6.5, escaped(line));
+    base += line_step;
+  }
+}
+
 void draw_solids(const Context& c, Sketch& sketch, const Sheet& sheet, double y) {
   const std::vector<std::string> names = channels(c);
   const double width = sheet.width / static_cast<double>(names.size());
@@ -61,11 +88,9 @@ void draw_solids(const Context& c, Sketch& sketch, const Sheet& sheet, double y)
     const double x = width * static_cast<double>(i) + 0.5;
     sketch.rect({x, y}, width - 1, band_height, {c.templates.setting("drawing.outline"), 0.4, ""},
                 fill_of(c, names[i], i));
-    const std::string name = shortened(names[i], static_cast<std::size_t>(width / letter_width));
-    const double box = letter_width * static_cast<double>(name.size()) + 2;
-    const double left = x + (width - 1 - box) / 2;
-    sketch.rect({left, y + band_height / 2 - 2}, box, 4, {"none", 0.1, ""}, "FFFFFF");
-    sketch.label({left + box / 2, y + band_height / 2 + 0.9}, "middle", 6.5, escaped(name));
+    const auto room = static_cast<std::size_t>(width / letter_width);
+    draw_name(sketch, {x + (width - 1) / 2, y + band_height / 2}, name_lines(names[i], room),
+              width - 1);
   }
 }
 
@@ -128,7 +153,8 @@ void draw_finest(const Context& c, Sketch& sketch, const Sheet& sheet, double y)
 void draw_field(const Context& c, Sketch& sketch, const Sheet& sheet, double y) {
   const Pen pen{c.templates.setting("drawing.outline"), 0.4, ""};
   sketch.rect({0.5, y}, sheet.width - 1, band_height, pen, "F2F2F2");
-  for (int i = 0; i < 6; ++i) {
+  // A cross-cut is for what adheres to a surface; a material that absorbs is rubbed only.
+  for (int i = 0; i < 6 && find(c, "adhesion") != nullptr; ++i) {
     const double at = 4 + 1.5 * i;
     sketch.line({at, y + 1}, {at, y + band_height - 1}, pen);
     sketch.line({3, y + 2 + 1.4 * i}, {13, y + 2 + 1.4 * i}, pen);
@@ -140,16 +166,18 @@ using Draw = void (*)(const Context&, Sketch&, const Sheet&, double);
 struct Band {
   std::string_view name;
   Draw draw;
-  std::array<std::string_view, 4> checks;  ///< it stands when one of them is asked for
+  std::array<std::string_view, 6> checks;  ///< it stands when one of them is asked for
 };
 
 constexpr std::array<Band, 6> bands{{
-    {"nozzles", draw_combs, {"dead_nozzles", "frequency", "", ""}},
-    {"solids", draw_solids, {"solid_cover", "solids_close", "film", ""}},
-    {"crosses", draw_crosses, {"registration", "", "", ""}},
-    {"joints", draw_joints, {"stitch", "strokes", "", ""}},
-    {"finest", draw_finest, {"barcode_grade", "barcode_module", "throw_trial", ""}},
-    {"field", draw_field, {"adhesion", "cure_at_speed", "drying_at_speed", ""}},
+    {"nozzles", draw_combs, {"dead_nozzles", "frequency"}},
+    {"solids", draw_solids, {"solid_cover", "solids_close", "film"}},
+    {"crosses", draw_crosses, {"registration"}},
+    {"joints", draw_joints, {"stitch", "strokes"}},
+    {"finest", draw_finest, {"barcode_grade", "barcode_module", "throw_trial"}},
+    {"field",
+     draw_field,
+     {"adhesion", "rub", "cure_at_speed", "drying_at_speed", "solvent_dry", "absorption"}},
 }};
 
 /// The figures that hold for a band: "at most 60 µm; ...", each once; empty where no check asks for
@@ -168,8 +196,8 @@ std::vector<std::string> accepted(const Context& c, const Band& band) {
   return texts;
 }
 
-/// A text in lines that fit beside the pattern.
-std::vector<std::string> in_lines(const std::string& text) {
+/// A text in lines of at most that many characters.
+std::vector<std::string> in_lines(const std::string& text, std::size_t longest_line) {
   std::vector<std::string> lines;
   std::istringstream words(text);
   for (std::string word; words >> word;) {
@@ -183,19 +211,22 @@ std::vector<std::string> in_lines(const std::string& text) {
   return lines;
 }
 
-void draw_label(const Context& c, Sketch& sketch, char letter, const Band& band,
+void draw_label(const Context& c, Sketch& sketch, const Sheet& sheet, char letter, const Band& band,
                 const std::vector<std::string>& texts, double y) {
   const bool dashed = band.draw == draw_joints && joined_group(c) != nullptr;
   const bool plain = band.draw == draw_finest && !has_bar_code(c);
   const std::string name = c.words("pattern." + std::string(band.name) + (dashed ? ".dashed" : "") +
                                    (plain ? ".plain" : ""));
-  sketch.label({label_left, y + 2.6}, "start", 7.5,
-               std::string(1, letter) + "\xC2\xA0\xC2\xA0" + name, true);
+  const double left = sheet.labels();
+  const double indent = 4;
+  const auto longest_line = static_cast<std::size_t>((paper_width - left - indent) / label_letter);
+  sketch.label({left, y + 2.6}, "start", 7.5, std::string(1, letter) + "\xC2\xA0\xC2\xA0" + name,
+               true);
   double line = y + 5.4;
   for (const std::string& text : texts) {
-    for (const std::string& part : in_lines(text)) {
+    for (const std::string& part : in_lines(text, longest_line)) {
       if (line > y + band_height + band_gap - 1) return;
-      sketch.label({label_left + 4, line}, "start", 6.5, part);
+      sketch.label({left + indent, line}, "start", 6.5, part);
       line += line_step;
     }
   }
@@ -218,7 +249,7 @@ std::string sketch_pattern(const Context& c) {
     const std::vector<std::string> texts = accepted(c, band);
     if (texts.empty()) continue;
     band.draw(c, sketch, sheet, y);
-    draw_label(c, sketch, letter++, band, texts, y);
+    draw_label(c, sketch, sheet, letter++, band, texts, y);
     y += band_height + band_gap;
   }
   if (letter == 'A') return {};

@@ -135,13 +135,25 @@ std::vector<Spot> turned_box(const Frame& frame, const Outline& head, double wid
   return corners;
 }
 
+/// The inks of the head's nozzle field; places for colours that stay free look like its body.
+std::vector<std::string> field_fills(const Context& c, const Outline& head) {
+  std::vector<std::string> fills = fills_of(c, head.place->channel, head.order);
+  const calc::Input* const colours =
+      c.input("head." + head.group->head + ".mode." + head.group->mode + ".colours");
+  const double places = colours == nullptr ? 0 : colours->value;
+  while (static_cast<double>(fills.size()) < places) {
+    fills.push_back(c.templates.setting("drawing.body"));
+  }
+  return fills;
+}
+
 void draw_head(const Context& c, Sketch& sketch, const Frame& frame, const Outline& head) {
   const Pen outline{c.templates.setting("drawing.outline"), 0.4, ""};
   if (head.body_width && head.body_depth) {
     sketch.polygon(turned_box(frame, head, *head.body_width, *head.body_depth), outline,
                    c.templates.setting("drawing.body"));
   }
-  const std::vector<std::string> fills = fills_of(c, head.place->channel, head.order);
+  const std::vector<std::string> fills = field_fills(c, head);
   const double least = thinnest_field * static_cast<double>(fills.size());
   const double depth = std::max(head.field, least / frame.factor);
   sketch.bands(turned_box(frame, head, head.plate, depth), outline, fills);

@@ -1,6 +1,6 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Punkte auf dem Raster" id="s-dots">
-<table columns="l:* r:15 r:20 r:20 r:20 r:18 r:22" caption="Tropfen, Punkte und Deckung einer Vollfläche, je Kanal">
+<table columns="l:* r:14 r:18 r:18 r:17 r:18 r:20" caption="Tropfen, Punkte und Deckung einer Vollfläche, je Kanal">
 <head><cell>Kanal</cell><cell>Stufen</cell><cell>Tropfen, pL</cell><cell>Tropfen, µm</cell><cell>Punkt, µm</cell><cell>Deckung, %</cell><cell>Auftrag, mL/m²</cell></head>
 {{#ROW}}
 <row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{LEVELS}}</cell><cell>{{VOLUME}}</cell><cell>{{DROP}}</cell><cell>{{DOT}}</cell><cell>{{COVER}}</cell><cell>{{LAYDOWN}}</cell></row>
@@ -10,7 +10,7 @@
 <p key="{{KEY}}">{{SENTENCE:none}}</p>
 {{/TEXT}}
 {{#TONES}}
-<table columns="r:20 r:25 r:25 r:25 r:*" caption="{{CAPTION}}">
+<table columns="r:18 r:23 r:23 r:23 r:*" caption="{{CAPTION}}">
 <head><cell>Stufe</cell><cell>Tropfen, pL</cell><cell>Tropfen, µm</cell><cell>Punkt, µm</cell><cell>Deckung, ein Punkt auf jedem Platz, %</cell></head>
 {{#TONE}}
 <row><cell>{{STEP}}</cell><cell>{{VOLUME}}</cell><cell>{{DROP}}</cell><cell>{{DOT}}</cell><cell>{{COVER}}</cell></row>

@@ -1,6 +1,6 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Tropfenfrequenz und Geschwindigkeit" id="s-frequency">
-<table columns="l:* r:24 r:24 r:24 r:18 r:27" caption="Frequenz und Geschwindigkeitsgrenze je Gruppe">
+<table columns="l:* r:22 r:20 r:23 r:20 r:22" caption="Frequenz und Geschwindigkeitsgrenze je Gruppe">
 <head><cell>Gruppe</cell><cell>Spalte, kHz</cell><cell>Je Düse, kHz</cell><cell>Erlaubt, kHz</cell><cell>Auslastung, %</cell><cell>Grenze, m/min</cell></head>
 {{#ROW}}
 <row key="{{KEY}}"><cell>{{GROUP}}</cell><cell>{{COLUMN}}</cell><cell>{{NOZZLE}}</cell><cell>{{ALLOWED}}</cell><cell>{{USE}}</cell><cell>{{LIMIT}}</cell></row>

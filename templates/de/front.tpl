@@ -24,10 +24,10 @@
 {{#CONDITIONS}}
 <p><b>Bedingungen.</b></p>
 <list>{{#CONDITION}}<item key="{{KEY}}">{{TEXT:none}}</item>{{/CONDITION}}</list>
-{{#MORE}}<p>{{COUNT}} weitere stehen in der Spezifikation unter <a to="s-conditions">Bedingungen und Warnungen</a>.</p>{{/MORE}}
+{{#MORE}}<p>{{COUNT}} weitere in der Spezifikation: siehe <a to="s-conditions">Bedingungen und Warnungen</a>.</p>{{/MORE}}
 {{/CONDITIONS}}
 {{#QUESTIONS}}
 <p><b>{{HEADING:none}}</b></p>
 <list ordered="yes">{{#QUESTION}}<item>{{TEXT:none}}</item>{{/QUESTION}}</list>
-{{#MORE}}<p>{{COUNT}} weitere stehen in der Spezifikation unter <a to="s-questions">Fragen an den Kunden</a>.</p>{{/MORE}}
+{{#MORE}}<p>{{COUNT}} weitere in der Spezifikation: siehe <a to="s-questions">Fragen an den Kunden</a>.</p>{{/MORE}}
 {{/QUESTIONS}}

@@ -1,7 +1,7 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Aufbau der Station" id="s-layout">
 {{#SECTION}}
-<p>Der Schnitt zeigt die erste Gruppe; der Weg der Tropfen ist gestrichelt.{{#RANGE}} Dünne Linien sind die Oberfläche beim kleinsten und größten genannten Abstand. Der Schnitt zeigt den genannten Bereich; Schwankung von Düsenabstand und Dicke{{#BEND}} und die Wölbung des Körpers{{/BEND}} kommen in „Tropfenflug und Platzierung“ hinzu.{{/RANGE}}</p>
+<p>Der Schnitt zeigt die erste Gruppe; der Weg der Tropfen ist gestrichelt.{{#RANGE}} Dünne Linien sind die Oberfläche beim kleinsten und größten genannten Abstand; die Schwankungen von Düsenabstand und Dicke{{#BEND}} und die Wölbung des Körpers{{/BEND}} kommen in „Tropfenflug und Platzierung“ hinzu.{{/RANGE}}</p>
 {{DRAWING:none}}
 {{/SECTION}}
 {{#ROUND}}

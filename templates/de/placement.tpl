@@ -28,7 +28,7 @@
 </table>
 {{#PACE}}
 <p key="{{KEY}}">{{SENTENCE:none}}</p>
-<table columns="l:* r:30 r:34 r:22 l:24" caption="Budgets entlang des Hubs bei der Geschwindigkeit, die den Durchsatz gerade erreicht">
+<table columns="l:* r:28 r:33 r:18 l:20" caption="Budgets entlang des Hubs bei der Geschwindigkeit, die den Durchsatz gerade erreicht">
 <head><cell>Budget</cell><cell><i>U</i> wie gefahren, µm</cell><cell><i>U</i> bei dieser Geschwindigkeit, µm</cell><cell>Grenze, µm</cell><cell>Urteil</cell></head>
 {{#BUDGET}}
 <row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{NOW}}</cell><cell>{{U}}</cell><cell>{{LIMIT}}</cell><cell>{{VERDICT:none}}</cell></row>

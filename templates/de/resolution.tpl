@@ -1,7 +1,7 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Auflösung" id="s-resolution">
 <p key="{{KEY}}">Das System muss mit mindestens <b>{{REQUIRED}}</b> drucken (quer × längs zur Linie). {{GOVERNED:none}}</p>
-<table columns="l:* r:28 r:28 l:34" caption="Forderungen an die Auflösung">
+<table columns="l:* r:24 r:24 l:44" caption="Forderungen an die Auflösung">
 <head><cell>Forderung</cell><cell>Quer, dpi</cell><cell>Längs, dpi</cell><cell>Art</cell></head>
 {{#DEMAND}}
 <row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{ACROSS}}</cell><cell>{{ALONG}}</cell><cell>{{KIND:none}}</cell></row>

@@ -1,6 +1,6 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Dots on the lattice" id="s-dots">
-<table columns="l:* r:15 r:20 r:20 r:20 r:18 r:22" caption="Drops, dots and cover of a solid, per channel">
+<table columns="l:* r:14 r:18 r:18 r:17 r:18 r:20" caption="Drops, dots and cover of a solid, per channel">
 <head><cell>Channel</cell><cell>Levels</cell><cell>Drop, pL</cell><cell>Drop, µm</cell><cell>Dot, µm</cell><cell>Cover, %</cell><cell>Laydown, mL/m²</cell></head>
 {{#ROW}}
 <row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{LEVELS}}</cell><cell>{{VOLUME}}</cell><cell>{{DROP}}</cell><cell>{{DOT}}</cell><cell>{{COVER}}</cell><cell>{{LAYDOWN}}</cell></row>
@@ -10,7 +10,7 @@
 <p key="{{KEY}}">{{SENTENCE:none}}</p>
 {{/TEXT}}
 {{#TONES}}
-<table columns="r:20 r:25 r:25 r:25 r:*" caption="{{CAPTION}}">
+<table columns="r:18 r:23 r:23 r:23 r:*" caption="{{CAPTION}}">
 <head><cell>Step</cell><cell>Drop, pL</cell><cell>Drop, µm</cell><cell>Dot, µm</cell><cell>Cover, a dot at every place, %</cell></head>
 {{#TONE}}
 <row><cell>{{STEP}}</cell><cell>{{VOLUME}}</cell><cell>{{DROP}}</cell><cell>{{DOT}}</cell><cell>{{COVER}}</cell></row>

@@ -24,10 +24,10 @@
 {{#CONDITIONS}}
 <p><b>Conditions.</b></p>
 <list>{{#CONDITION}}<item key="{{KEY}}">{{TEXT:none}}</item>{{/CONDITION}}</list>
-{{#MORE}}<p>{{COUNT}} more stand in the specification under <a to="s-conditions">conditions and warnings</a>.</p>{{/MORE}}
+{{#MORE}}<p>{{COUNT}} more in the specification: see <a to="s-conditions">conditions and warnings</a>.</p>{{/MORE}}
 {{/CONDITIONS}}
 {{#QUESTIONS}}
 <p><b>{{HEADING:none}}</b></p>
 <list ordered="yes">{{#QUESTION}}<item>{{TEXT:none}}</item>{{/QUESTION}}</list>
-{{#MORE}}<p>{{COUNT}} more stand in the specification under <a to="s-questions">questions to the customer</a>.</p>{{/MORE}}
+{{#MORE}}<p>{{COUNT}} more in the specification: see <a to="s-questions">questions to the customer</a>.</p>{{/MORE}}
 {{/QUESTIONS}}

@@ -1,7 +1,7 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Layout of the station" id="s-layout">
 {{#SECTION}}
-<p>The section shows the first group; the way of the drops is dashed.{{#RANGE}} Thin lines are the surface at the least and the greatest distance stated. The section shows the range stated; the variation of throw and thickness{{#BEND}} and the bend of the body{{/BEND}} come on top in “Drop flight and placement”.{{/RANGE}}</p>
+<p>The section shows the first group; the way of the drops is dashed.{{#RANGE}} Thin lines are the surface at the least and the greatest distance stated; the variations of throw and thickness{{#BEND}} and the bend of the body{{/BEND}} come on top, in “Drop flight and placement”.{{/RANGE}}</p>
 {{DRAWING:none}}
 {{/SECTION}}
 {{#ROUND}}

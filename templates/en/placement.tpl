@@ -28,7 +28,7 @@
 </table>
 {{#PACE}}
 <p key="{{KEY}}">{{SENTENCE:none}}</p>
-<table columns="l:* r:30 r:34 r:22 l:24" caption="Budgets along the stroke at the speed that just makes the throughput">
+<table columns="l:* r:28 r:33 r:18 l:20" caption="Budgets along the stroke at the speed that just makes the throughput">
 <head><cell>Budget</cell><cell><i>U</i> as it runs, µm</cell><cell><i>U</i> at this speed, µm</cell><cell>Limit, µm</cell><cell>Verdict</cell></head>
 {{#BUDGET}}
 <row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{NOW}}</cell><cell>{{U}}</cell><cell>{{LIMIT}}</cell><cell>{{VERDICT:none}}</cell></row>

@@ -1,7 +1,7 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Resolution" id="s-resolution">
 <p key="{{KEY}}">The system shall print at no less than <b>{{REQUIRED}}</b> (across × along the line). {{GOVERNED:none}}</p>
-<table columns="l:* r:28 r:28 l:34" caption="Demands on resolution">
+<table columns="l:* r:24 r:24 l:44" caption="Demands on resolution">
 <head><cell>Demand</cell><cell>Across, dpi</cell><cell>Along, dpi</cell><cell>Kind</cell></head>
 {{#DEMAND}}
 <row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{ACROSS}}</cell><cell>{{ALONG}}</cell><cell>{{KIND:none}}</cell></row>
