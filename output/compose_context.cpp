@@ -277,11 +277,9 @@ std::string Context::notice(std::string_view kind, const calc::Notice& notice) c
   for (const calc::Arg& arg : notice.args) {
     const auto* const text = std::get_if<std::string>(&arg.value);
     if (text != nullptr) {
-      std::string said = arg.name == "group" ? escaped(group_name(*text))
-                         : arg.name == "row" ? escaped(row_name(*text))
-                         : arg.name == "gate" ? words_or("gate." + *text, *text)
-                                              : words_or("name." + *text, *text);
-      values.set_markup(capitals(arg.name), std::move(said));
+      const std::string key = (arg.name == "gate" ? "gate." : "name.") + *text;
+      values.set_markup(capitals(arg.name),
+                        arg.name == "group" ? escaped(group_name(*text)) : words_or(key, *text));
     } else {
       const double value = std::get<double>(arg.value);
       const Rounding way = kind == "safety" ? safe_way(arg.name) : Rounding::nearest;
@@ -396,10 +394,5 @@ std::string Context::group_name(const std::string& name) const {
 }
 
 std::string Context::effect(const std::string& key) const { return words_or("effect." + key, key); }
-
-std::string row_name(const std::string& row) {
-  // Without a point, find returns npos, and npos + 1 is 0: the row as it is.
-  return row.substr(row.find('.') + 1);
-}
 
 }  // namespace output

@@ -120,7 +120,4 @@ std::string place_keys(const std::vector<calc::Origin>& origins);
 /// A name made fit to be one margin key and an anchor: blanks become no-break spaces.
 std::string anchor(std::string_view id);
 
-/// "lamp.UL-1" -> "UL-1": a row of the catalogue as a reader knows it, without its kind.
-std::string row_name(const std::string& row);
-
 }  // namespace output

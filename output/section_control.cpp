@@ -47,9 +47,9 @@ void add_prices(const Context& c, Values& values) {
                                                 {"DAYS", days},
                                                 {"CURRENCY", c.spec.station->currency}});
   if (oldest != nullptr) {
-    text += " " + c.words("control.oldest",
-                          {{"DATE", oldest->text},
-                           {"ROW", row_name(oldest->key.substr(0, oldest->key.rfind('.')))}});
+    text +=
+        " " + c.words("control.oldest", {{"DATE", oldest->text},
+                                         {"ROW", oldest->key.substr(0, oldest->key.rfind('.'))}});
   }
   prices.set_markup("TEXT", std::move(text));
 }
