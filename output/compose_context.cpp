@@ -5,6 +5,7 @@
 #include <cmath>
 #include <cstddef>
 
+#include "output/compose_text.h"
 #include "output/format.h"
 #include "output/report_text.h"
 
@@ -274,6 +275,7 @@ std::string Context::notice(std::string_view kind, const calc::Notice& notice) c
     const auto* const text = std::get_if<std::string>(&arg.value);
     if (text != nullptr) {
       values.set_markup(capitals(arg.name), arg.name == "group" ? escaped(group_name(*text))
+                                            : arg.name == "row" ? row_text(*this, *text)
                                                                 : words_or("name." + *text, *text));
     } else {
       const double value = std::get<double>(arg.value);
