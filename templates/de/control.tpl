@@ -12,7 +12,7 @@
 {{#READS}}<p>Diese Ausgabe bietet nichts an, was anerkannt werden könnte. Eine Unterschrift besagt, dass gelesen wurde, was entgegensteht.</p>{{/READS}}
 <table columns="l:30 l:* l:25 l:45" lines="yes" wide="yes">
 <head><cell>Rolle</cell><cell>Name</cell><cell>Datum</cell><cell>Unterschrift</cell></head>
-{{#SIGN}}<row height="13"><cell><b>{{ROLE:none}}</b> {{MEANING:none}}</cell><cell>{{NAME}}</cell><cell/><cell/></row>{{/SIGN}}
+{{#SIGN}}<row height="13" keep="yes"><cell><b>{{ROLE:none}}</b> {{MEANING:none}}</cell><cell>{{NAME}}</cell><cell/><cell/></row>{{/SIGN}}
 </table>
 </section>
 </section>

@@ -12,7 +12,7 @@
 {{#READS}}<p>This issue offers nothing that could be accepted. A signature says that what stands in the way has been read.</p>{{/READS}}
 <table columns="l:30 l:* l:25 l:45" lines="yes" wide="yes">
 <head><cell>Role</cell><cell>Name</cell><cell>Date</cell><cell>Signature</cell></head>
-{{#SIGN}}<row height="13"><cell><b>{{ROLE:none}}</b> {{MEANING:none}}</cell><cell>{{NAME}}</cell><cell/><cell/></row>{{/SIGN}}
+{{#SIGN}}<row height="13" keep="yes"><cell><b>{{ROLE:none}}</b> {{MEANING:none}}</cell><cell>{{NAME}}</cell><cell/><cell/></row>{{/SIGN}}
 </table>
 </section>
 </section>
