@@ -92,6 +92,30 @@ TEST_CASE("the parts list stands on pages that are turned on their side") {
   CHECK(page.width > page.height);
 }
 
+TEST_CASE("the notes on safety say no long sentence twice, nor what zones are classified after") {
+  constexpr std::size_t long_from = 60;
+  const std::string standard = "60079-10-1";
+  std::size_t named = 0;
+  for (const intake::ReadRequest& sample : whole::sample_requests()) {
+    for (const char* language : {"en", "de"}) {
+      CAPTURE(sample.request.request.id->value);
+      const std::string markup = markup_of(in_variant(sample, {language, calc::UnitSystem::si}));
+      const std::size_t first = markup.find("id=\"s-safety\"");
+      if (first == std::string::npos) continue;
+      const std::string safety = markup.substr(first, markup.find("</section>", first) - first);
+      const std::size_t at = safety.find(standard);
+      named += at == std::string::npos ? 0 : 1;
+      CHECK(at == safety.rfind(standard));
+      for (std::size_t from = 0, to = 0; from < safety.size(); from = to + 2) {
+        to = std::min(safety.find(". ", from), safety.size());
+        const std::string sentence = safety.substr(from, to - from);
+        if (sentence.size() >= long_from) CHECK(safety.rfind(sentence) == from);
+      }
+    }
+  }
+  CHECK(named >= 2);
+}
+
 TEST_CASE("the lines of a request are anchors that the margin leads to") {
   const std::string markup =
       markup_of(in_variant(whole::sample_requests().front(), variants().front()));
