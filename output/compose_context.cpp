@@ -36,6 +36,8 @@ int telling_digits(const std::vector<double>& values) {
 std::string argument_text(const Context& context, double value, const std::string& unit,
                           int digits) {
   if (is_count(value, unit)) return number(value, 9);
+  const auto& station = context.spec.station;
+  if (station && unit == station->currency) return rough_amount(unit, value, digits);
   return unit == "1" ? with_unit(value * 100, "%", digits) : context.measure(value, unit, digits);
 }
 

@@ -59,6 +59,22 @@ TEST_CASE("a group of several channels has a name in the language, a channel its
         "process colours 3");
 }
 
+TEST_CASE("a sum has its currency before it, in a reason too, and the sums stand on one page") {
+  Case made = hand_made::feasible();
+  const output::Context c(made.spec, made.request, templates());
+  CHECK(holds(c.reason({"lost", "process", "ownership", 25400000, 15300000, "EUR", false}),
+              "EUR\u00A025\u202F400\u202F000 against EUR\u00A015\u202F300\u202F000"));
+  made.spec.uncertainty = {
+      {"capital", "EUR", 1000, 900, 1100, "line.hours_per_day", "h", 8, 24},
+      {"running_per_year", "EUR", 1000, 900, 1100, "line.hours_per_day", "h", 8, 24},
+      {"ownership", "EUR", 1000, 900, 1100, "line.hours_per_day", "h", 8, 24}};
+  const std::string rows = output::uncertainty_section(c);
+  const std::string keep = " keep=\"yes\"><cell>";
+  CHECK(holds(rows, keep + c.words("figure.capital")));
+  CHECK(holds(rows, keep + c.words("figure.running_per_year")));
+  CHECK_FALSE(holds(rows, keep + c.words("figure.ownership")));
+}
+
 TEST_CASE("a row of the catalogue is called by its kind, a part of the bill by its designation") {
   Case made = hand_made::feasible();
   calc::BomLine& line = made.spec.station->bom.front();
