@@ -17,7 +17,7 @@ struct Selection {
   std::vector<std::vector<Group>> alternatives;  ///< at most three, differing in head or family
   std::vector<RejectedHead> rejected;            ///< every head not chosen, with all reasons; those
                                        ///< of the alternatives too, with what they lost by
-  std::vector<Notice> conditions;  ///< of the chosen arrangement
+  std::vector<Notice> conditions;  ///< of the chosen arrangement as it stands, safety among them
   /// Per head of the catalogue: whether it serves some group; whether another throw or viscosity
   /// might let it; whether no number of the request could.
   std::vector<char> candidates, hopefuls, hopeless;

@@ -8,6 +8,7 @@
 #include "calc/ink_state.h"
 #include "calc/lattice.h"
 #include "calc/named.h"
+#include "calc/safety_conditions.h"
 #include "calc/selection_parts.h"
 #include "calc/station_load.h"
 #include "calc/throw.h"
@@ -274,6 +275,9 @@ void annotate(const Search& search, const Stations& stations,
   for (const Finding& f : conditions) {
     selection.conditions.push_back(to_notice(f));
     add_question(selection.conditions.back(), selection);
+  }
+  for (Notice& n : safety_conditions(*search.job, *search.catalogue, groups)) {
+    selection.conditions.push_back(std::move(n));
   }
   for (const P id : defaults_used(*search.job, *search.catalogue, groups)) {
     selection.assumptions.push_back(to_assumption(*search.job, id));

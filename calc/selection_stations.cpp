@@ -109,13 +109,23 @@ void write_groups(const std::vector<const Candidate*>& parts,
   for (std::size_t i = 0; i < groups.size(); ++i) refresh(arrangements[i], groups[i]);
 }
 
-/// A limit of the substrate that cannot be checked for want of its mass.
-void web_condition(const Job& job, std::vector<Finding>& conditions) {
+/// What the mass of the substrate would tell: whether it stays below its limit under lamps, and how
+/// much heat a dryer takes, which without it is a lower bound.
+void mass_conditions(const Job& job, std::vector<Finding>& conditions) {
   const Substrate& s = job.request->substrate;
-  const bool uv = std::any_of(job.channels.begin(), job.channels.end(),
-                              [](const Channel& c) { return c.family == InkFamily::uv; });
-  if (!uv || !s.temperature_limit || s.area_mass) return;
-  conditions.push_back(unknown("web_heat_unknown", "substrate", {}, "area_mass"));
+  if (s.area_mass) return;
+  const auto prints = [&job](InkFamily family) {
+    return std::any_of(job.channels.begin(), job.channels.end(),
+                       [family](const Channel& c) { return c.family == family; });
+  };
+  if (s.temperature_limit && prints(InkFamily::uv)) {
+    conditions.push_back(unknown("web_heat_unknown", "substrate", {}, "area_mass"));
+  }
+  if (prints(InkFamily::aqueous)) {
+    const bool bodies = job.radius || job.radius_across;
+    conditions.push_back(
+        unknown("dryer_heat_unknown", "substrate", bodies ? "bodies" : "", "area_mass"));
+  }
 }
 
 /// Lamps and dryers that fit neither speed nor substrate.
@@ -230,7 +240,7 @@ std::vector<Finding> Stations::gate(const std::vector<Group>& groups, const Size
         {"space", {}, in_mm(size.footprint), in_mm(limits.space->value), "mm", false, {}, {}, {}});
   }
   stage_gates(size, failures);
-  if (conditions != nullptr) web_condition(*search_->job, *conditions);
+  if (conditions != nullptr) mass_conditions(*search_->job, *conditions);
   budget_gate(*search_->job, size.quote, failures, conditions);
   lead_time_gate(*search_->job, size.quote, failures, conditions);
   return failures;

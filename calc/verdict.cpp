@@ -6,8 +6,6 @@
 #include <optional>
 
 #include "calc/judge.h"
-#include "calc/safety_conditions.h"
-#include "calc/station_web.h"
 #include "calc/uncertainty.h"
 #include "calc/vary.h"
 #include "calc/verdict_uncertain.h"
@@ -186,16 +184,6 @@ class Moves {
   std::vector<Notice> conditions_;
 };
 
-/// A dryer whose heat is a lower bound, because the mass that it warms is not known.
-void dryer_condition(const Job& job, std::vector<Notice>& to) {
-  const bool dried = std::any_of(job.channels.begin(), job.channels.end(),
-                                 [](const Channel& c) { return c.family == InkFamily::aqueous; });
-  if (!dried || web_heat(job)) return;
-  Notice notice{"dryer_heat_unknown", {}, "substrate.area_mass", {}};
-  if (job.radius || job.radius_across) notice.args.push_back({"subject", "bodies", ""});
-  to.push_back(std::move(notice));
-}
-
 /// Every default of the lists once, in their order.
 std::vector<P> rows_of(std::initializer_list<const std::vector<Assumption>*> lists) {
   std::vector<P> rows;
@@ -215,10 +203,6 @@ Decision decide(const Job& job, const Catalogue& catalogue, const Selection& sel
   if (!job.missing.empty()) return {Verdict::incomplete, {}, {}};
   if (selection.chosen.empty()) return {Verdict::infeasible, {}, {}};
   Decision decision{Verdict::feasible, selection.conditions, {}};
-  for (Notice& condition : safety_conditions(job, catalogue, selection.chosen)) {
-    decision.conditions.push_back(std::move(condition));
-  }
-  dryer_condition(job, decision.conditions);
   Moves moves(job, catalogue, selection);
   for (const P id : rows_of({&job.assumptions, &selection.assumptions, &of_station})) {
     moves.assumption(id);

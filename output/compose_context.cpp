@@ -5,6 +5,7 @@
 #include <cmath>
 #include <cstddef>
 
+#include "output/compose_text.h"
 #include "output/format.h"
 #include "output/report_text.h"
 
@@ -35,6 +36,8 @@ int telling_digits(const std::vector<double>& values) {
 std::string argument_text(const Context& context, double value, const std::string& unit,
                           int digits) {
   if (is_count(value, unit)) return number(value, 9);
+  const auto& station = context.spec.station;
+  if (station && unit == station->currency) return rough_amount(unit, value, digits);
   return unit == "1" ? with_unit(value * 100, "%", digits) : context.measure(value, unit, digits);
 }
 
@@ -278,8 +281,9 @@ std::string Context::notice(std::string_view kind, const calc::Notice& notice) c
     const auto* const text = std::get_if<std::string>(&arg.value);
     if (text != nullptr) {
       const std::string key = (arg.name == "gate" ? "gate." : "name.") + *text;
-      values.set_markup(capitals(arg.name),
-                        arg.name == "group" ? escaped(group_name(*text)) : words_or(key, *text));
+      values.set_markup(capitals(arg.name), arg.name == "group" ? escaped(group_name(*text))
+                                            : arg.name == "row" ? row_text(*this, *text)
+                                                                : words_or(key, *text));
     } else {
       const double value = std::get<double>(arg.value);
       const Rounding way = kind == "safety" ? safe_way(arg.name) : Rounding::nearest;

@@ -248,6 +248,23 @@ std::string symbol_text(const Context& context, const std::string& symbol) {
   return context.words_or("read.image.barcode_symbol." + symbol, symbol);
 }
 
+std::string row_text(const Context& context, const std::string& row) {
+  const std::size_t dot = row.find('.');
+  const std::string key = "row." + row.substr(0, dot);
+  if (dot == std::string::npos || !context.has_words(key)) return escaped(row);
+  const std::string name = row.substr(dot + 1);
+  const std::string named = key + ".named";
+  if (context.spec.station && context.has_words(named)) {
+    const std::vector<calc::BomLine>& bom = context.spec.station->bom;
+    const auto line = std::find_if(bom.begin(), bom.end(),
+                                   [&row](const calc::BomLine& l) { return l.source == row; });
+    if (line != bom.end() && !line->designation.empty()) {
+      return context.words(named, {{"NAME", name}, {"DESIGNATION", line->designation}});
+    }
+  }
+  return context.words(key, {{"NAME", name}});
+}
+
 std::string fields_text(const Context& context, const std::vector<std::string>& keys) {
   std::vector<std::pair<std::string, std::vector<std::string>>> patterns;
   for (const std::string& key : keys) {

@@ -57,4 +57,7 @@ std::string figures_text(const Context& context, std::string_view text);
 std::string symbol_text(const Context& context, const std::string& symbol);
 /// Request or catalogue keys in words, those that differ only in a name together, as markup.
 std::string fields_text(const Context& context, const std::vector<std::string>& keys);
+/// A row of the catalogue ("supply.S-1") as the document calls it, as markup: its kind in words and
+/// its name, a part of the bill by its designation.
+std::string row_text(const Context& context, const std::string& row);
 }  // namespace output

@@ -33,8 +33,10 @@ void set_section(LayoutContext& context, const Column& column, const Node& secti
   if (turns) context.landscape = false;
 }
 
-/// `introduces`: a table or figure follows, which its text stays with.
-void set_block(LayoutContext& context, const Column& column, const Node& node, bool introduces) {
+/// `introduces`: a table or figure follows, which its text stays with. `between`: it stands between
+/// a heading and a table; broken, the heading would be left behind with a line or two.
+void set_block(LayoutContext& context, const Column& column, const Node& node, bool introduces,
+               bool between) {
   if (node.name == "section") {
     set_section(context, column, node);
     return;
@@ -45,7 +47,7 @@ void set_block(LayoutContext& context, const Column& column, const Node& node, b
     if (flag_of(node, "after") && !before.empty()) before.back().keep = true;
     context.leave(paragraph_room);
     set_paragraph(context, column, node.children, body_style(context),
-                  {node.get("id"), node.get("key"), {}, 0, introduces});
+                  {node.get("id"), node.get("key"), {}, 0, introduces, between});
     context.leave(paragraph_room);
   } else if (node.name == "list") {
     set_list(context, column, node);
@@ -79,7 +81,8 @@ void set_blocks(LayoutContext& context, const Column& column, const Node& parent
   for (std::size_t i = 0; i < all.size(); ++i) {
     const bool introduces =
         i + 1 < all.size() && (all[i + 1].name == "table" || all[i + 1].name == "figure");
-    set_block(context, column, all[i], introduces);
+    const bool between = introduces && i == 0 && parent.name == "section" && all[1].name == "table";
+    set_block(context, column, all[i], introduces, between);
   }
 }
 

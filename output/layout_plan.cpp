@@ -6,8 +6,11 @@
 namespace output {
 namespace {
 
-constexpr double slack = 1e-6;      // pt
-constexpr double group_room = 2.5;  // pt, between keys of a block and those pushed down by them
+constexpr double slack = 1e-6;       // pt
+constexpr double group_room = 2.5;   // pt, between keys of a block and those pushed down by them
+constexpr double full_share = 0.75;  // of a page: with less on it, it looks forgotten
+/// How far the room between blocks is closed up, the mildest first; at half the eye sees it.
+constexpr std::array<double, 4> closings{0.9, 0.8, 0.7, 0.6};
 
 /// How far a page is filled.
 struct Fill {
@@ -17,10 +20,16 @@ struct Fill {
   bool has_any = false;  ///< something on it
 };
 
+/// Where a page begins: the fill, below a repeated head, and what is placed before it.
+struct PageStart {
+  Fill fill;
+  std::size_t placements = 0, keys = 0;
+};
+
 class Planner {
  public:
   Planner(const Story& story, const PageRoom& room, double key_pitch)
-      : story_(story), room_(room), key_pitch_(key_pitch), fill_(empty()) {
+      : story_(story), room_(room), key_pitch_(key_pitch), fill_(empty()), start_{fill_} {
     plan_.landscape.push_back(false);
   }
 
@@ -49,8 +58,8 @@ class Planner {
     return last + 1;
   }
 
-  static double top_of(const Slice& slice, const Fill& fill) {
-    const double y = fill.y + (fill.has_any ? slice.before : 0);
+  double top_of(const Slice& slice, const Fill& fill) const {
+    const double y = fill.y + (fill.has_any ? slice.before * closing_ : 0);
     return slice.wide ? std::max(y, fill.keys) : y;
   }
 
@@ -71,8 +80,8 @@ class Planner {
     return fill.y <= bottom() + slack && fill.keys <= bottom() + slack;
   }
 
-  bool fits(std::size_t first, std::size_t last) const {
-    Fill fill = fill_;
+  bool fits(std::size_t first, std::size_t last) const { return fits(first, last, fill_); }
+  bool fits(std::size_t first, std::size_t last, Fill fill) const {
     for (std::size_t i = first; i < last; ++i) {
       if (!advance(story_.slices[i], fill)) return false;
     }
@@ -84,7 +93,7 @@ class Planner {
     const std::size_t last = chain_end(first);
     if (slice.new_page && !fill_.fresh) turn_page(slice);
     if (!fill_.has_any) plan_.landscape.back() = slice.landscape;
-    if (!fits(first, last) && !fill_.fresh) turn_page(slice);
+    if (!fits(first, last) && !fill_.fresh && !close_up(first, last)) turn_page(slice);
     if (fits(first, last)) {
       for (std::size_t i = first; i < last; ++i) place(i);
       return last;
@@ -106,13 +115,41 @@ class Planner {
     return end;
   }
 
+  const Slice& slice_of(const Placement& placement) const {
+    return story_.slices[static_cast<std::size_t>(placement.slice)];
+  }
+
+  /// Closes up the page, which would be left with much of it empty, by as little as makes room for
+  /// the slices from `first` to before `last`; false when that does not do.
+  bool close_up(std::size_t first, std::size_t last) {
+    if (last_share() >= full_share || closing_ < 1 || !late_keys_.empty()) return false;
+    const auto begin = plan_.placements.begin() + static_cast<std::ptrdiff_t>(start_.placements);
+    const std::vector<Placement> there(begin, plan_.placements.end());
+    for (const double closing : closings) {
+      closing_ = closing;
+      Fill fill = start_.fill;
+      for (const Placement& p : there) advance(slice_of(p), fill);
+      if (!fits(first, last, fill)) continue;
+      plan_.placements.resize(start_.placements);
+      plan_.keys.resize(start_.keys);
+      fill_ = start_.fill;
+      for (const Placement& p : there) place(static_cast<std::size_t>(p.slice));
+      return true;
+    }
+    closing_ = 1;
+    return false;
+  }
+
   void turn_page(const Slice& next) {
     flush_keys();
     add_page(next.landscape);
     fill_ = empty();
-    if (next.head < 0) return;
-    place(static_cast<std::size_t>(next.head));
-    fill_.fresh = true;
+    closing_ = 1;
+    if (next.head >= 0) {
+      place(static_cast<std::size_t>(next.head));
+      fill_.fresh = true;
+    }
+    start_ = {fill_, plan_.placements.size(), plan_.keys.size()};
   }
 
   void add_page(bool landscape) {
@@ -159,13 +196,13 @@ class Planner {
   PageRoom room_;
   double key_pitch_;
   Fill fill_;
+  PageStart start_;     ///< of the page that is filled now
+  double closing_ = 1;  ///< factor of the room above its slices
   Plan plan_;
   std::vector<int> late_keys_;
 };
 
 constexpr double least_share = 0.25;  // of a page: with less on it, it reads as a mistake
-/// How far the room between blocks is closed up, the mildest first; at half the eye sees it.
-constexpr std::array<double, 4> closings{0.9, 0.8, 0.7, 0.6};
 
 /// The slices from one page break that is asked for to the next.
 struct Stretch {

@@ -41,7 +41,8 @@ void fill_last_pages(Story& story, const PageRoom& room, double key_pitch);
 /// stand together, a page that begins within a table begins with its head, keys of a block that
 /// would run into those of the next push them down, and a wide slice stands below all keys before
 /// it. A slice higher than a page stands alone and overflows. A page is turned where its slices
-/// are. No page is empty.
+/// are. No page is empty. Where a quarter of a page would be left empty, the room between its
+/// blocks is closed up if that lets the next stand on it.
 Plan make_plan(const Story& story, const PageRoom& room, double key_pitch);
 
 }  // namespace output

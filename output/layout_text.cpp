@@ -18,6 +18,8 @@ struct HeadingLook {
 constexpr std::array<HeadingLook, 3> heading_looks{
     {{1.46, 21, 5, true}, {1.16, 14, 3.5, false}, {1.0, 10, 2.5, false}}};
 
+constexpr std::size_t short_text = 6;  // lines
+
 /// Widows and orphans: whether line `i` of `count` stands with the next.
 bool stands_with_next(std::size_t i, std::size_t count) {
   return i + 1 < count && (i == 0 || i + 2 == count);
@@ -82,9 +84,11 @@ void set_lines(LayoutContext& context, const Column& column, Range text, double 
   if (lines.empty()) return;
   const int keys = set_keys(context, options.keys, base);
   context.anchor_next(options.id);
+  const bool whole = options.whole && lines.size() <= short_text;
   for (std::size_t i = 0; i < lines.size(); ++i) {
     Slice& slice = context.begin_slice(Box::Kind::text, column);
-    slice.keep = stands_with_next(i, lines.size()) || (options.keep && i + 1 == lines.size());
+    const bool last = i + 1 == lines.size();
+    slice.keep = last ? options.keep : whole || stands_with_next(i, lines.size());
     if (i == 0) {
       slice.keys = keys;
       const Range marker = options.marker;

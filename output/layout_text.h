@@ -15,6 +15,7 @@ struct TextOptions {
   Range marker;              ///< text before its first line: a bullet, a number
   double marker_indent = 0;  ///< of the marker, to the left of the column [pt]
   bool keep = false;         ///< its last line stands with what follows
+  bool whole = false;        ///< a short one is not broken
 };
 
 /// Sets a text of the context's flow line by line, each line a slice. At least two lines of it

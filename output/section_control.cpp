@@ -47,9 +47,10 @@ void add_prices(const Context& c, Values& values) {
                                                 {"DAYS", days},
                                                 {"CURRENCY", c.spec.station->currency}});
   if (oldest != nullptr) {
-    text +=
-        " " + c.words("control.oldest", {{"DATE", oldest->text},
-                                         {"ROW", oldest->key.substr(0, oldest->key.rfind('.'))}});
+    Values said;
+    said.set("DATE", oldest->text);
+    said.set_markup("ROW", row_text(c, oldest->key.substr(0, oldest->key.rfind('.'))));
+    text += " " + c.templates.words(c.language(), "control.oldest", said);
   }
   prices.set_markup("TEXT", std::move(text));
 }

@@ -138,8 +138,11 @@ void add_basis(const Context& c, Values& table, const calc::Cost& cost) {
   add("cost_basis.area", cost.images_m2_per_year, "m2", "station.images_year");
 }
 
-/// What the yearly sums stand without.
-void add_lower_bound(const Context& c, Values& table, const calc::Cost& cost) {
+/// What the capital stands without, and what the yearly sums.
+void add_lower_bound(const Context& c, Values& table, const calc::Station& station) {
+  const std::vector<std::string> items = unpriced_items(c, station);
+  if (!items.empty()) table.add("UNPRICED").set_markup("ITEMS", joined(c, items));
+  const calc::Cost& cost = station.cost;
   std::vector<std::string> without;
   if (cost.ink_unpriced) without.push_back(c.words("without.ink"));
   if (cost.heads_unpriced) without.push_back(c.words("without.heads"));
@@ -194,7 +197,7 @@ void add_cost(const Context& c, Values& values, const calc::Station& station) {
   table.set_markup("STEPS", plot_steps(c));
   add_swings(c, table, cost);
   add_basis(c, table, cost);
-  add_lower_bound(c, table, cost);
+  add_lower_bound(c, table, station);
 }
 
 }  // namespace

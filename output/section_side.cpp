@@ -33,15 +33,19 @@ std::vector<Side> sides(const calc::Specification& spec) {
 
 using Text = std::function<std::string(const Side&)>;
 
+/// Whether a line stands on one page with the next.
+enum class Keep { no, yes };
+
 /// One figure of all stations; left out where no station has it.
 void add_line(const Context& c, Values& table, const std::string& name,
-              const std::vector<Side>& all, const Text& text) {
+              const std::vector<Side>& all, const Text& text, Keep keep = Keep::no) {
   std::vector<std::string> texts;
   texts.reserve(all.size());
   for (const Side& side : all) texts.push_back(text(side));
   if (std::all_of(texts.begin(), texts.end(), [](const auto& t) { return t.empty(); })) return;
   Values& line = table.add("LINE");
   line.set_markup("NAME", c.words("side." + name));
+  if (keep == Keep::yes) line.add("KEEP");
   for (const std::string& t : texts) {
     line.add("VALUE").set_markup("TEXT", t.empty() ? c.words("side.not_known") : t);
   }
@@ -110,10 +114,12 @@ void add_machine(const Context& c, Values& table, const std::vector<Side>& all) 
 }
 
 void add_money(const Context& c, Values& table, const std::vector<Side>& all) {
-  add_line(c, table, "capital", all,
-           [](const Side& s) { return money(s, s.station->cost.capital); });
-  add_line(c, table, "running", all,
-           [](const Side& s) { return money(s, s.station->cost.running_per_year); });
+  add_line(
+      c, table, "capital", all, [](const Side& s) { return money(s, s.station->cost.capital); },
+      Keep::yes);
+  add_line(
+      c, table, "running", all,
+      [](const Side& s) { return money(s, s.station->cost.running_per_year); }, Keep::yes);
   add_line(c, table, "ownership", all,
            [](const Side& s) { return money(s, s.station->cost.ownership); });
   add_line(c, table, "lead", all, [](const Side& s) {

@@ -14,6 +14,11 @@ std::string step_of(const std::string& figure) {
   return "station." + figure;
 }
 
+/// Capital, running cost and ownership follow each other, and stand on one page.
+bool money_follows(const std::string& figure) {
+  return figure == "capital" || figure == "running_per_year";
+}
+
 std::string figure_text(const Context& c, const std::string& unit, double value, int digits) {
   constexpr double minute = 60;
   if (unit.empty()) return count_text(value);
@@ -47,6 +52,7 @@ std::string uncertainty_section(const Context& c) {
   for (const calc::Uncertainty& entry : c.spec.uncertainty) {
     Values& row = values.add("ROW");
     row.set("KEY", c.step_keys({step_of(entry.figure)}));
+    if (money_follows(entry.figure)) row.add("KEEP");
     row.set_markup("FIGURE", c.words("figure." + entry.figure));
     const int digits = telling_digits(c, entry);
     row.set("VALUE", figure_text(c, entry.unit, entry.value, digits));

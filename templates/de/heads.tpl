@@ -13,7 +13,7 @@
 <table columns="{{COLUMNS}}" caption="{{CAPTION:none}}" wide="yes">
 <head><cell></cell>{{#STATION}}<cell>{{NAME:none}}</cell>{{/STATION}}</head>
 {{#LINE}}
-<row><cell>{{NAME:none}}</cell>{{#VALUE}}<cell>{{TEXT:none}}</cell>{{/VALUE}}</row>
+<row{{#KEEP}} keep="yes"{{/KEEP}}><cell>{{NAME:none}}</cell>{{#VALUE}}<cell>{{TEXT:none}}</cell>{{/VALUE}}</row>
 {{/LINE}}
 </table>
 <p>Auf der Front der besten (Pareto) steht eine Station, die hier keine andere in Gesamtkosten, Kopfzahl, Geschwindigkeitsgrenze der Köpfe und Passerabweichung zugleich erreicht oder übertrifft.</p>

@@ -13,7 +13,7 @@
 <table columns="{{COLUMNS}}" caption="{{CAPTION:none}}" wide="yes">
 <head><cell></cell>{{#STATION}}<cell>{{NAME:none}}</cell>{{/STATION}}</head>
 {{#LINE}}
-<row><cell>{{NAME:none}}</cell>{{#VALUE}}<cell>{{TEXT:none}}</cell>{{/VALUE}}</row>
+<row{{#KEEP}} keep="yes"{{/KEEP}}><cell>{{NAME:none}}</cell>{{#VALUE}}<cell>{{TEXT:none}}</cell>{{/VALUE}}</row>
 {{/LINE}}
 </table>
 <p>On the front of the best (Pareto) stands a station that no other here equals or betters in cost of ownership, heads, speed limit of the heads and registration error all at once.</p>

@@ -59,6 +59,46 @@ TEST_CASE("a group of several channels has a name in the language, a channel its
         "process colours 3");
 }
 
+TEST_CASE("a sum has its currency before it, in a reason too, and the sums stand on one page") {
+  Case made = hand_made::feasible();
+  const output::Context c(made.spec, made.request, templates());
+  CHECK(holds(c.reason({"lost", "process", "ownership", 25400000, 15300000, "EUR", false}),
+              "EUR\u00A025\u202F400\u202F000 against EUR\u00A015\u202F300\u202F000"));
+  made.spec.uncertainty = {
+      {"capital", "EUR", 1000, 900, 1100, "line.hours_per_day", "h", 8, 24},
+      {"running_per_year", "EUR", 1000, 900, 1100, "line.hours_per_day", "h", 8, 24},
+      {"ownership", "EUR", 1000, 900, 1100, "line.hours_per_day", "h", 8, 24}};
+  const std::string rows = output::uncertainty_section(c);
+  const std::string keep = " keep=\"yes\"><cell>";
+  CHECK(holds(rows, keep + c.words("figure.capital")));
+  CHECK(holds(rows, keep + c.words("figure.running_per_year")));
+  CHECK_FALSE(holds(rows, keep + c.words("figure.ownership")));
+}
+
+TEST_CASE("a row of the catalogue is called by its kind, a part of the bill by its designation") {
+  Case made = hand_made::feasible();
+  calc::BomLine& line = made.spec.station->bom.front();
+  line.source = "part.EN-1";
+  line.designation = "Encoder & wheel";
+  made.spec.warnings = {{"price_stale",
+                         {{"row", std::string("dryer.D-6"), ""},
+                          {"price_date", std::string("2026-05-10"), ""},
+                          {"age", 194.0, "d"}},
+                         "dryer.D-6.price_date",
+                         {}}};
+  const output::Context c(made.spec, made.request, templates());
+  CHECK(output::row_text(c, "supply.IS-WH") == "ink supply IS-WH");
+  CHECK(output::row_text(c, "part.EN-1") == "Encoder &amp; wheel (EN-1)");
+  CHECK(output::row_text(c, "part.EN-2") == "part EN-2");
+  CHECK(output::row_text(c, "sheet.1") == "sheet.1");
+  CHECK(holds(output::conditions_section(c), "The price of dryer D-6 dates from 2026-05-10"));
+  made.spec.language = "de";
+  const output::Context german(made.spec, made.request, templates());
+  CHECK(output::row_text(german, "supply.IS-WH") == "Tintenversorgung IS-WH");
+  line.designation.clear();
+  CHECK(output::row_text(german, "part.EN-1") == "Teil EN-1");
+}
+
 TEST_CASE("a group is called by what prints in it") {
   Case made = hand_made::feasible();
   made.request.colours.clear();

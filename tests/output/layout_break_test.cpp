@@ -83,6 +83,59 @@ TEST_CASE("layout: the last page before a break and the last of all are a quarte
   CHECK(spilt);
 }
 
+TEST_CASE("layout: a short text between a heading and a table is not broken") {
+  bool turned = false;
+  for (int lines = 25; lines < 50; ++lines) {
+    CAPTURE(lines);
+    const auto list = set(filling(lines) + "<section title='Heading'>" + paragraph(60) +
+                          "<table columns='l:*'><head><cell>Head</cell></head>"
+                          "<row><cell>First</cell></row></table></section>");
+    const Page& page = list.pages.at(static_cast<std::size_t>(page_of(list, "Heading")));
+    const auto boxes = body_boxes(page);
+    const auto heading = std::find_if(
+        boxes.begin(), boxes.end(), [](const Box& box) { return box.kind == Box::Kind::heading; });
+    const auto words = std::count_if(heading, boxes.end(),
+                                     [](const Box& box) { return box.kind == Box::Kind::text; });
+    CHECK(words > 2);
+    CHECK(words <= 6);
+    CHECK(page_of(list, "Heading") == page_of(list, "First"));
+    turned = turned || page_of(list, "Heading") == 1;
+  }
+  CHECK(turned);
+}
+
+TEST_CASE("layout: a page left half empty is closed up where that lets a figure stand on it") {
+  const auto figure = [](int height) {
+    return "<figure><drawing width='50' height='" + std::to_string(height) +
+           "'><label x='20' y='30'>mid</label></drawing></figure>";
+  };
+  const auto step = [](const output::DisplayList& list) {
+    const auto boxes = body_boxes(list.pages.at(0));
+    return boxes.at(1).y - boxes.at(0).y;
+  };
+  const auto plain = set(filling(20));
+  const double usual = step(plain);
+  const double room = usual - body_boxes(plain.pages.at(0)).at(0).height;
+  bool closed = false, turned = false;
+  for (int height = 80; height < 170; ++height) {  // more than the quarter a last page shall have
+    CAPTURE(height);
+    const auto list = set(filling(20) + figure(height));
+    if (page_of(list, "mid") > 0) {
+      CHECK(step(list) == doctest::Approx(usual));
+      turned = true;
+      continue;
+    }
+    CHECK_FALSE(turned);
+    CHECK(step(list) >= usual - 0.4 * room - 1e-6);
+    closed = closed || step(list) < usual - 0.01;
+  }
+  CHECK(closed);
+  CHECK(turned);
+  const auto full = set(filling(32) + figure(100));  // four fifths of a page need no more
+  CHECK(page_of(full, "mid") == 1);
+  CHECK(step(full) == doctest::Approx(usual));
+}
+
 TEST_CASE("layout: a note to a table stands on the page of its last row") {
   bool turned = false;
   for (int lines = 25; lines < 50; ++lines) {

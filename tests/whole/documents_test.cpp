@@ -50,6 +50,14 @@ output::DisplayList pages_of(const std::string& markup) {
   return list;
 }
 
+/// The page an anchor leads to.
+const output::Page& page_at(const output::DisplayList& list, const std::string& name) {
+  const auto found = std::find_if(list.anchors.begin(), list.anchors.end(),
+                                  [&](const output::Anchor& a) { return a.name == name; });
+  REQUIRE(found != list.anchors.end());
+  return list.pages.at(static_cast<std::size_t>(found->page));
+}
+
 }  // namespace
 
 TEST_CASE("layout invariants hold on every page of every sample in every variant") {
@@ -61,6 +69,11 @@ TEST_CASE("layout invariants hold on every page of every sample in every variant
       CHECK(layout_test::faults(list) == "");
       CHECK(layout_test::nearly_empty(list) == "");
       CHECK(list.info.language == variant.language);
+      // All sign under one heading.
+      for (const char* role : {"sign.checker", "sign.approver", "sign.customer"}) {
+        const std::string words = whole::templates().words(variant.language, role, {});
+        CHECK(layout_test::has_run(page_at(list, "s-signoff"), words));
+      }
     }
   }
 }
@@ -75,11 +88,32 @@ TEST_CASE("the parts list stands on pages that are turned on their side") {
     CHECK(page.width == doctest::Approx(whole::templates().style().page_height));
   }
   CHECK(turned > 0);
-  const auto parts = std::find_if(list.anchors.begin(), list.anchors.end(),
-                                  [](const output::Anchor& a) { return a.name == "s-parts"; });
-  REQUIRE(parts != list.anchors.end());
-  const output::Page& page = list.pages.at(static_cast<std::size_t>(parts->page));
+  const output::Page& page = page_at(list, "s-parts");
   CHECK(page.width > page.height);
+}
+
+TEST_CASE("the notes on safety say no long sentence twice, nor what zones are classified after") {
+  constexpr std::size_t long_from = 60;
+  const std::string standard = "60079-10-1";
+  std::size_t named = 0;
+  for (const intake::ReadRequest& sample : whole::sample_requests()) {
+    for (const char* language : {"en", "de"}) {
+      CAPTURE(sample.request.request.id->value);
+      const std::string markup = markup_of(in_variant(sample, {language, calc::UnitSystem::si}));
+      const std::size_t first = markup.find("id=\"s-safety\"");
+      if (first == std::string::npos) continue;
+      const std::string safety = markup.substr(first, markup.find("</section>", first) - first);
+      const std::size_t at = safety.find(standard);
+      named += at == std::string::npos ? 0 : 1;
+      CHECK(at == safety.rfind(standard));
+      for (std::size_t from = 0, to = 0; from < safety.size(); from = to + 2) {
+        to = std::min(safety.find(". ", from), safety.size());
+        const std::string sentence = safety.substr(from, to - from);
+        if (sentence.size() >= long_from) CHECK(safety.rfind(sentence) == from);
+      }
+    }
+  }
+  CHECK(named >= 2);
 }
 
 TEST_CASE("the lines of a request are anchors that the margin leads to") {

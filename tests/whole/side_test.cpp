@@ -46,6 +46,13 @@ TEST_CASE("the stations compared stand in a column each, with every figure") {
       CAPTURE(figure);
       CHECK(count(markup, "<cell>" + c.words(std::string("side.") + figure) + "</cell>") == 1);
     }
+    // The money stands on one page: each row but the last of it with the next.
+    for (const char* figure : {"capital", "running", "ownership"}) {
+      CAPTURE(figure);
+      const bool keeps = figure != std::string("ownership");
+      CHECK(count(markup, "<row keep=\"yes\"><cell>" + c.words(std::string("side.") + figure)) ==
+            (keeps ? 1U : 0U));
+    }
   }
   CHECK(compared >= 5);
 }
