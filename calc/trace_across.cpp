@@ -1,5 +1,6 @@
 #include "calc/across.h"
 #include "calc/lattice.h"
+#include "calc/placement_terms.h"
 #include "calc/trace_find.h"
 #include "calc/trace_writer.h"
 
@@ -72,7 +73,35 @@ void rows(TraceWriter& w, const Group& group, const std::string& g) {
             "", staggering);
 }
 
+/// Rows of heads of all colours of the group, one behind the other.
+void row_count(TraceWriter& w, const Group& group, const std::string& g) {
+  std::vector<StepInput> inputs{w.step("positions", g + ".positions"), rows_of_heads(w, group, g)};
+  const std::string banks = add_banks(w, group, g, inputs);
+  w.formula(g + ".head_rows", "N_r", "positions*r" + (banks.empty() ? "" : "*" + banks),
+            std::move(inputs), rows_of_colour(group) * group.positions, "", counting);
+}
+
 }  // namespace
+
+std::string add_banks(const TraceWriter& w, const Group& group, const std::string& g,
+                      std::vector<StepInput>& inputs) {
+  std::string product;
+  const auto add = [&](StepInput factor) {
+    product += (product.empty() ? "" : "*") + factor.symbol;
+    inputs.push_back(std::move(factor));
+  };
+  if (!group.scan) {
+    add(chosen("k", group.interleave, ""));
+    add(w.step_of_value("m", {g + ".stack"}, group.stack, ""));
+  }
+  if (group.film_heads > 1) add(chosen("n_f", group.film_heads, ""));
+  return product;
+}
+
+StepInput rows_of_heads(const TraceWriter& w, const Group& group, const std::string& g) {
+  if (!w.has(g + ".rows") && group.rows_staggered == 1) return constant("r", 1, "");
+  return w.step_of_value("r", {g + ".rows"}, group.rows_staggered, "");
+}
 
 void trace_width(TraceWriter& w, const std::string& g) {
   const Value<Length>& image = *w.job.width;
@@ -95,12 +124,12 @@ void trace_across(TraceWriter& w, const Group& group, const std::string& g) {
                             head_ref(group, "mode." + group.mode + ".colours"))},
             group.positions, "", counting);
   const int end_to_end = group.scan ? group.scan->heads_per_colour : group.heads_across;
-  const StepInput n = w.step_or_chosen("n", g + ".heads_across", end_to_end, "");
-  w.formula(
-      g + ".heads_total", "heads", "positions*n*k*m*n_f",
-      {w.step("positions", g + ".positions"), n, chosen("k", group.scan ? 1 : group.interleave, ""),
-       chosen("m", group.stack, ""), chosen("n_f", group.film_heads, "")},
-      group.heads_total, "", counting);
+  std::vector<StepInput> inputs{w.step("positions", g + ".positions"),
+                                w.step_or_chosen("n", g + ".heads_across", end_to_end, "")};
+  const std::string banks = add_banks(w, group, g, inputs);
+  w.formula(g + ".heads_total", "heads", "positions*n" + (banks.empty() ? "" : "*" + banks),
+            std::move(inputs), group.heads_total, "", counting);
+  row_count(w, group, g);
 }
 
 }  // namespace calc

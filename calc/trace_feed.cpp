@@ -54,9 +54,10 @@ void trace_feed(TraceWriter& w) {
   inputs.push_back(from_parameter(w.job, "l_s", P::service_access_mm));
   const Stage* const drying = stage_of(w.spec, "drying");
   if (drying != nullptr) {
-    formula += "+l_d";
-    inputs.push_back(
-        chosen("l_d", drying->installed_length_m.value_or(*drying->length_m) * 1e3, "mm"));
+    formula += "+1000*l_d";
+    const std::string id = "station.drying.";
+    inputs.push_back(w.step_of_value("l_d", {id + "installed_length", id + "length"},
+                                     drying->installed_length_m.value_or(*drying->length_m), "m"));
   }
   w.formula("station.footprint", "L_s", formula, inputs, in_mm(w.spec.station->footprint), "mm",
             feed_basis);

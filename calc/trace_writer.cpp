@@ -1,6 +1,7 @@
 #include "calc/trace_writer.h"
 
 #include <algorithm>
+#include <cmath>
 #include <stdexcept>
 
 namespace calc {
@@ -50,6 +51,11 @@ Resolution nozzle_axis(const Group& group) {
 Resolution motion_axis(const Group& group) {
   return group.scan ? group.resolution_across : group.resolution_along;
 }
+StepInput motion_resolution(const TraceWriter& w, const Group& group, const std::string& g,
+                            const std::string& symbol) {
+  const std::string demand = group.scan ? "required.across" : "required.along";
+  return w.step_of_value(symbol, {g + ".motion", demand}, in_dpi(motion_axis(group)), "dpi");
+}
 std::string nozzle_axis_step(const Group& group, const std::string& prefix) {
   return prefix + (group.scan ? ".along" : ".across");
 }
@@ -83,6 +89,18 @@ StepInput TraceWriter::step(std::string symbol, const std::string& id) const {
 StepInput TraceWriter::step_or_chosen(std::string symbol, const std::string& id, double value,
                                       std::string unit) const {
   if (has(id)) return step(std::move(symbol), id);
+  return chosen(std::move(symbol), value, std::move(unit));
+}
+
+StepInput TraceWriter::step_of_value(std::string symbol, const std::vector<std::string>& ids,
+                                     double value, std::string unit) const {
+  constexpr double last_bits = 1e-13;
+  for (const std::string& id : ids) {
+    if (!has(id)) continue;
+    StepInput found = step(symbol, id);
+    const bool same = std::abs(found.value - value) <= last_bits * std::abs(value);
+    if (same && found.unit == unit) return found;
+  }
   return chosen(std::move(symbol), value, std::move(unit));
 }
 

@@ -125,6 +125,15 @@ void check(const RecordedStep& step) {
 bool may_lack_unit(const RecordedStep& step) {
   static const std::set<std::string> bare{"heads_across",
                                           "heads_total",
+                                          "head_rows",
+                                          "active",
+                                          "heads",
+                                          "process_peak",
+                                          "process_share",
+                                          "sets",
+                                          "lamps",
+                                          "units",
+                                          "passes",
                                           "positions",
                                           "rows",
                                           "tilt_lines",
@@ -166,7 +175,8 @@ bool may_lack_unit(const RecordedStep& step) {
                                           "flow_index",
                                           "lines"};
   const std::string last = step.id.substr(step.id.rfind('.') + 1);
-  return bare.count(last) == 1 || step.id.starts_with("station.boards.");
+  return bare.count(last) == 1 || step.id.starts_with("station.boards.") ||
+         step.id.starts_with("station.spares.");
 }
 
 void check_references(const calc::Specification& spec) {
@@ -233,7 +243,7 @@ std::vector<Path> paths() {
       {two_lattices, "placement.colours_apart", "L_2*n_2-L_2"},
       {"image.placement = 5 mm\n", "placement.reach", "s+L_1*n_1"},
       {tilted, "g1.tilt_tolerance", "dx/(1000*S_0*sin(abs(t)*pi/180))"},
-      {tilted, "g1.dot.nozzle.tilt", "max(x_w-p,p-x_n)"},
+      {tilted, "g1.dot.nozzle.tilt", "max(x_w-1000*p,1000*p-x_n)"},
       {tilted_by_lines, "g1.tilt", "asin(j*R_0/R_m)"},
       {tilted_by_lines + "-head.A.overlap\n", "g1.overlap", "n_o*p_0"},
   };
