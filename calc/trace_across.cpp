@@ -1,3 +1,5 @@
+#include <optional>
+
 #include "calc/across.h"
 #include "calc/lattice.h"
 #include "calc/placement_terms.h"
@@ -76,26 +78,30 @@ void rows(TraceWriter& w, const Group& group, const std::string& g) {
 /// Rows of heads of all colours of the group, one behind the other.
 void row_count(TraceWriter& w, const Group& group, const std::string& g) {
   std::vector<StepInput> inputs{w.step("positions", g + ".positions"), rows_of_heads(w, group, g)};
-  const std::string banks = add_banks(w, group, g, inputs);
-  w.formula(g + ".head_rows", "N_r", "positions*r" + (banks.empty() ? "" : "*" + banks),
-            std::move(inputs), rows_of_colour(group) * group.positions, "", counting);
+  const std::optional<StepInput> banks = banks_of_heads(w, group, g);
+  if (banks) inputs.push_back(*banks);
+  w.formula(g + ".head_rows", "N_r", banks ? "positions*r*B" : "positions*r", std::move(inputs),
+            rows_of_colour(group) * group.positions, "", counting);
 }
 
 }  // namespace
 
-std::string add_banks(const TraceWriter& w, const Group& group, const std::string& g,
-                      std::vector<StepInput>& inputs) {
-  std::string product;
-  const auto add = [&](StepInput factor) {
-    product += (product.empty() ? "" : "*") + factor.symbol;
-    inputs.push_back(std::move(factor));
-  };
+std::optional<StepInput> banks_of_heads(TraceWriter& w, const Group& group, const std::string& g) {
+  const bool several = group.film_heads > 1;
+  if (group.scan && !several) return std::nullopt;
+  const std::string id = g + ".banks";
+  if (w.has(id)) return w.step("B", id);
+  std::vector<StepInput> inputs;
+  if (several) inputs.push_back(chosen("n_f", group.film_heads, ""));
   if (!group.scan) {
-    add(chosen("k", group.interleave, ""));
-    add(w.step_of_value("m", {g + ".stack"}, group.stack, ""));
+    inputs.push_back(steps_input(w, group, g, "k"));
+    inputs.push_back(w.step_of_value("m", {g + ".stack"}, group.stack, ""));
   }
-  if (group.film_heads > 1) add(chosen("n_f", group.film_heads, ""));
-  return product;
+  const std::string film = several ? "n_f" : "";
+  const std::string product = group.scan ? film : several ? film + "*k*m" : "k*m";
+  const int banks = rows_of_colour(group) / group.rows_staggered;
+  w.formula(id, "B", product, std::move(inputs), banks, "", counting);
+  return w.step("B", id);
 }
 
 StepInput rows_of_heads(const TraceWriter& w, const Group& group, const std::string& g) {
@@ -119,16 +125,17 @@ void trace_across(TraceWriter& w, const Group& group, const std::string& g) {
   }
   const HeadMode& mode = trace_mode(w.catalogue, group);
   w.formula(g + ".positions", "positions", "ceil(c/c_h)",
-            {chosen("c", static_cast<double>(group.channels.size()), ""),
+            {{"c", static_cast<double>(group.channels.size()), "", "derived", ""},
              from_catalogue("c_h", mode.colours ? mode.colours->value : 1, "",
                             head_ref(group, "mode." + group.mode + ".colours"))},
             group.positions, "", counting);
   const int end_to_end = group.scan ? group.scan->heads_per_colour : group.heads_across;
   std::vector<StepInput> inputs{w.step("positions", g + ".positions"),
                                 w.step_or_chosen("n", g + ".heads_across", end_to_end, "")};
-  const std::string banks = add_banks(w, group, g, inputs);
-  w.formula(g + ".heads_total", "heads", "positions*n" + (banks.empty() ? "" : "*" + banks),
-            std::move(inputs), group.heads_total, "", counting);
+  const std::optional<StepInput> banks = banks_of_heads(w, group, g);
+  if (banks) inputs.push_back(*banks);
+  w.formula(g + ".heads_total", "heads", banks ? "positions*n*B" : "positions*n", std::move(inputs),
+            group.heads_total, "", counting);
   row_count(w, group, g);
 }
 

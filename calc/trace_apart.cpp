@@ -1,6 +1,7 @@
 #include "calc/trace_apart.h"
 
 #include <cmath>
+#include <optional>
 
 #include "calc/eye.h"
 #include "calc/named.h"
@@ -59,13 +60,14 @@ std::string beside(const Group& group, bool leans) {
 void joint_of(TraceWriter& w, const Group& group, const std::string& g) {
   if (joint_apart(group) <= Length{}) return;
   std::vector<StepInput> inputs{row_step_input(w, group, g, "L_r"), rows_of_heads(w, group, g)};
-  const std::string banks = add_banks(w, group, g, inputs);
+  const std::optional<StepInput> banks = banks_of_heads(w, group, g);
+  if (banks) inputs.push_back(*banks);
   const bool leans = w.has(g + ".lean");
   if (leans) inputs.push_back(w.step("l", g + ".lean"));
   const std::string side = beside(group, leans);
-  w.formula(g + ".joint_apart", "L",
-            banks.empty() ? side.substr(1) : "L_r*r*(" + banks + "-1)" + side, std::move(inputs),
-            in_mm(joint_apart(group)), "mm", joints);
+  const std::string formula = banks ? "L_r*r*(B-1)" + side : side.substr(1);
+  w.formula(g + ".joint_apart", "L", formula, std::move(inputs), in_mm(joint_apart(group)), "mm",
+            joints);
 }
 
 /// Over the rows of all groups, as the budgets of colours and of the image have it.

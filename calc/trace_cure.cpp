@@ -37,7 +37,7 @@ StepInput passes_over_point(const LampTrace& t) {
     for (std::size_t i = 0; i < t.w.spec.chosen.size(); ++i) {
       const std::string s = "s_" + std::to_string(i + 1);
       list += (list.empty() ? "" : ",") + s;
-      inputs.push_back(chosen(s, t.w.spec.chosen[i].scan->interlace_steps, ""));
+      inputs.push_back(steps_input(t.w, t.w.spec.chosen[i], "g" + std::to_string(i + 1), s));
     }
     t.w.formula(id, "p", "N_q*max(" + list + ")", std::move(inputs), t.scan->passes, "",
                 stroke_count);
@@ -107,18 +107,18 @@ void rows(const LampTrace& t) {
 /// Lamps of all rows over the width, or on both ends of a carriage.
 void count_lamps(const LampTrace& t) {
   if (t.scan != nullptr) {
-    t.w.formula(t.id("lamps"), "n", "2*n_l", {t.w.step("n_l", t.id("lit"))}, *t.stage.units, "",
+    t.w.formula(t.id("units"), "n", "2*n_l", {t.w.step("n_l", t.id("lit"))}, *t.stage.units, "",
                 ends_basis);
     return;
   }
-  t.w.formula(t.id("lamps"), "n", "rows*ceil(W/l)",
+  t.w.formula(t.id("units"), "n", "rows*ceil(W/l)",
               {t.w.step("rows", t.rows_id()), t.w.step("W", "station.width"), t.across("l")},
               *t.stage.units, "", lamp_count_basis);
 }
 
 /// The lamps lit at a time.
 StepInput lit_lamps(const LampTrace& t) {
-  return t.w.step("n", t.id(t.scan == nullptr ? "lamps" : "lit"));
+  return t.w.step("n", t.id(t.scan == nullptr ? "units" : "lit"));
 }
 
 /// Rows of one place: their product with what a row gives, and the inputs of it.
@@ -159,7 +159,7 @@ void power(const LampTrace& t) {
   if (!t.stage.electrical_kw) return;
   const StepInput each =
       from_catalogue("P", t.lamp.electrical->value.si() / 1e3, "kW", t.ref + "electrical");
-  t.w.formula(t.id("electrical"), "P_e", "n*P", {t.w.step("n", t.id("lamps")), each},
+  t.w.formula(t.id("electrical"), "P_e", "n*P", {t.w.step("n", t.id("units")), each},
               *t.stage.electrical_kw, "kW", power_basis);
   if (t.stage.running_kw) {
     t.w.formula(t.id("running"), "P_l", "n*P", {lit_lamps(t), each}, *t.stage.running_kw, "kW",

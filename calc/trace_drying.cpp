@@ -211,7 +211,7 @@ void units(DryTrace& t) {
               unit_basis);
   std::vector<StepInput> line{needed, t.w.step("n", "station.drying.units"), each};
   const std::string beside = abreast(t, line);
-  t.w.formula("station.drying.installed_length", "l_i",
+  t.w.formula("station.drying.installed", "l_i",
               beside.empty() ? "max(l,n*l_d)" : "max(l,max(1,ceil(n/" + beside + "))*l_d)",
               std::move(line), t.drying.along.si(), "m", installed_basis);
 }
@@ -235,7 +235,7 @@ void fastest(DryTrace& t) {
   std::string spare = "l_i/l";
   std::vector<StepInput> inputs{
       from_value("v", *job.speed, job.speed->high.si(), "m/s", "line.speed"),
-      t.w.step("l_i", "station.drying.installed_length"), t.w.step("l", "station.drying.length")};
+      t.w.step("l_i", "station.drying.installed"), t.w.step("l", "station.drying.length")};
   if (const Given<Power>& power = d.dryer->item->electrical; power && d.electrical > Power()) {
     spare += ",n*P/P_e";
     inputs.push_back(t.w.step("n", "station.drying.units"));

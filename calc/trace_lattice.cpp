@@ -27,6 +27,8 @@ const Basis bead_rule{"mass balance of a bead: Smith et al. 2006, Stringer and D
 const Basis weber_rule{"definition", SourceTag::computed, "speed of impact, drop diameter"};
 const Basis impact_rule{"widest spread on impact: Son, Kim, Yang, Ahn 2008", SourceTag::printed,
                         "water drops of 46 um, We 0.05 to 2; beyond that an extrapolation"};
+const Basis steps_rule{"the least whole number of steps that meets the demand", SourceTag::computed,
+                       "no more are taken for closed solids"};
 const Basis mass{"mass balance: 1 mL/m2 is 1 um", SourceTag::computed, "solid"};
 const Basis catalogue_row{"catalogue, as its provenance says", SourceTag::table,
                           "the mode of the head named"};
@@ -67,12 +69,23 @@ void native(TraceWriter& w, const Group& group, const std::string& g) {
   }
 }
 
+/// The least steps of the native resolution that meet the demand, where no more were taken.
+void steps(TraceWriter& w, const Group& group, const std::string& g) {
+  const std::string demand = group.scan ? "required.along" : "required.across";
+  if (is_tilted(group) || !w.has(demand)) return;
+  const StepInput native = w.step("R_0", g + ".native"), asked = w.step("R_q", demand);
+  const int k = lattice_steps(group);
+  const double enough = asked.value * (1 - 1e-13);  // but for the last bits
+  if (k * native.value < enough || (k - 1) * native.value >= enough) return;
+  w.add(g + ".interleave", StepKind::least, "k", "k*R_0-R_q", {native, asked}, k, "", steps_rule);
+}
+
 /// The lattice along the nozzle rows.
 void nozzle_pitches(TraceWriter& w, const Group& group, const std::string& g) {
   const Length p_n = pitch(nozzle_axis(group));
   const std::string across = nozzle_axis_step(group, g);
-  const StepInput step =
-      chosen("k", group.scan ? group.scan->interlace_steps : group.interleave, "");
+  steps(w, group, g);
+  const StepInput step = steps_input(w, group, g, "k");
   std::vector<StepInput> inputs{step, w.step("R_0", g + ".native")};
   if (is_tilted(group)) {
     trace_tilt(w, group, g);
@@ -286,6 +299,15 @@ std::string closing_pitch(const TraceWriter& w, const std::string& g) {
 P spread_parameter(Absorbency absorbency) {
   if (absorbency == Absorbency::none) return P::spread_none;
   return absorbency == Absorbency::low ? P::spread_low : P::spread_high;
+}
+
+int lattice_steps(const Group& group) {
+  return group.scan ? group.scan->interlace_steps : group.interleave;
+}
+
+StepInput steps_input(const TraceWriter& w, const Group& group, const std::string& g,
+                      const std::string& symbol) {
+  return w.step_of_value(symbol, {g + ".interleave"}, lattice_steps(group), "");
 }
 
 std::string dots_steps(const Group& group, const std::string& channel, const std::string& g) {

@@ -51,10 +51,10 @@ void advance_of_group(TraceWriter& w, const Group& group, const std::string& g) 
   const Scan& scan = *group.scan;
   w.add(g + ".advance_rows", StepKind::table, "J", "largest J <= N_a/N_q with gcd(J,s) = 1",
         {nozzles_in_line(group), from_parameter(w.job, "N_q", P::quality_passes),
-         chosen("s", scan.interlace_steps, "")},
+         steps_input(w, group, g, "s")},
         scan.advance_nozzles, "", interlace);
   w.formula(g + ".advance", "A", "25.4*J/(s*R_0)",
-            {w.step("J", g + ".advance_rows"), chosen("s", scan.interlace_steps, ""),
+            {w.step("J", g + ".advance_rows"), steps_input(w, group, g, "s"),
              w.step("R_0", g + ".native")},
             in_mm(own_advance(group)), "mm", interlace);
 }
@@ -85,7 +85,7 @@ void carriage_advance(TraceWriter& w, const Group& group, const std::string& g) 
   for (std::size_t i = 0; i < groups.size(); ++i) {
     const std::string other = "g" + std::to_string(i + 1);
     inputs.push_back(w.step(numbered("R", i), nozzle_axis_step(groups[i], other)));
-    inputs.push_back(chosen(numbered("s", i), groups[i].scan->interlace_steps, ""));
+    inputs.push_back(steps_input(w, groups[i], other, numbered("s", i)));
   }
   w.add(g + ".carriage_advance", StepKind::table, "A",
         "greatest A <= min A_i with whole A*R_i/25.4, gcd with s_i = 1", inputs, advance, "mm",
@@ -214,11 +214,13 @@ void carriage(TraceWriter& w, const Group& group, const std::string& g) {
       in_mm(scan.machine_width), "mm", kinematics);
 }
 
-/// The most interlace steps of all groups: the carriage goes on until the last is done.
-int most_steps(const std::vector<Group>& groups) {
-  int steps = 1;
-  for (const Group& group : groups) steps = std::max(steps, group.scan->interlace_steps);
-  return steps;
+/// "s", the most interlace steps of all groups: the carriage goes on until the last is done.
+StepInput most_steps(const TraceWriter& w) {
+  std::size_t most = 0;
+  for (std::size_t i = 0; i < w.spec.chosen.size(); ++i) {
+    if (lattice_steps(w.spec.chosen[most]) < lattice_steps(w.spec.chosen[i])) most = i;
+  }
+  return steps_input(w, w.spec.chosen[most], "g" + std::to_string(most + 1), "s");
 }
 
 /// Image by image where the image has a length, else endless.
@@ -234,10 +236,10 @@ void throughput(TraceWriter& w, const Group& group, const std::string& g) {
   }
   const StepInput length =
       from_value("L", w.job.length, in_mm(w.job.length.high), "mm", "image.length");
-  w.formula(g + ".strokes", "n_s", "ceil(L/A)+s*N_q-1",
-            {length, w.step("A", moved), chosen("s", most_steps(w.spec.chosen), ""),
-             from_parameter(w.job, "N_q", P::quality_passes)},
-            scan.strokes, "", interlace);
+  w.formula(
+      g + ".strokes", "n_s", "ceil(L/A)+s*N_q-1",
+      {length, w.step("A", moved), most_steps(w), from_parameter(w.job, "N_q", P::quality_passes)},
+      scan.strokes, "", interlace);
   w.formula(g + ".throughput", "Q", "W*L*3600/(n_s*t*1e6)",
             {w.step("W", g + ".width"), length, w.step("n_s", g + ".strokes"),
              w.step("t", g + ".stroke_time")},

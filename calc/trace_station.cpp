@@ -94,10 +94,11 @@ void highest_speed(TraceWriter& w) {
 void fans(TraceWriter& w) {
   for (const Fans& fan : w.spec.station->fans) {
     if (!fan.m3_per_h) continue;
-    w.formula("station.fans." + fan.part, "Q_n", "n*Q",
-              {chosen("n", fan.units, ""), from_catalogue("Q", *fan.m3_per_h / fan.units, "m3/h",
-                                                          "part." + fan.part + ".air_flow")},
-              *fan.m3_per_h, "m3/h", fan_basis);
+    w.formula(
+        "station.fans." + fan.part, "Q_n", "n*Q",
+        {{"n", static_cast<double>(fan.units), "", "parts", ""},
+         from_catalogue("Q", *fan.m3_per_h / fan.units, "m3/h", "part." + fan.part + ".air_flow")},
+        *fan.m3_per_h, "m3/h", fan_basis);
   }
 }
 

@@ -1,5 +1,6 @@
 /// The hottest web under the lamps, step by step.
 #include <algorithm>
+#include <optional>
 
 #include "calc/cure.h"
 #include "calc/trace_lamp.h"
@@ -81,10 +82,10 @@ void reaction(const LampTrace& t, const std::vector<ChannelLoad>& loads) {
               (cure_reaction(t.w.job, loads) / strokes).si(), "J/m2", reaction_basis);
 }
 
-/// "d" [K], what pinning has warmed the web by; its step where there is pinning.
-StepInput warmed(const LampTrace& t, const StepInput& mass) {
+/// "d" [K], what pinning has warmed the web by; none without pinning.
+std::optional<StepInput> warmed(const LampTrace& t, const StepInput& mass) {
   const Stage* const pinning = stage_of(t.w.spec, "pinning");
-  if (pinning == nullptr || !pinning->dose_mj_per_cm2) return constant("d", 0, "K");
+  if (pinning == nullptr || !pinning->dose_mj_per_cm2) return std::nullopt;
   const int sets = pinning_sets(t, *pinning);
   const Dose dose = Dose::from_si(*pinning->dose_mj_per_cm2 * 10) * sets;
   const TemperatureDifference rise = lamp_rise(t.w.job, *web_heat(t.w.job), dose, false, Dose());
@@ -108,14 +109,21 @@ void trace_web(const LampTrace& t, const std::vector<ChannelLoad>& loads) {
   const bool arc = t.lamp.mercury && t.lamp.mercury->value;
   heating(t);
   reaction(t, loads);
-  const StepInput rise = warmed(t, mass);
-  t.w.formula(t.id("web"), "T_w", "T_r+d+(f*a*10*H+q)/(m*c)",
-              {from_value("T_r", job.room, served_high(job.room).in_celsius(), "degC",
-                          "line.air_temperature"),
-               rise, arc ? from_parameter(job, "f", P::arc_radiation) : constant("f", 1, ""),
-               from_parameter(job, "a", P::light_absorbed), t.w.step("H", t.id("heating")),
-               t.w.step("q", t.id("reaction")), mass, heat_capacity(t.w)},
-              *t.stage.web_degc, "degC", web_basis);
+  const std::optional<StepInput> rise = warmed(t, mass);
+  std::vector<StepInput> inputs;
+  if (rise) inputs.push_back(*rise);
+  const std::vector<StepInput> rest{
+      from_value("T_r", job.room, served_high(job.room).in_celsius(), "degC",
+                 "line.air_temperature"),
+      arc ? from_parameter(job, "f", P::arc_radiation) : constant("f", 1, ""),
+      from_parameter(job, "a", P::light_absorbed),
+      t.w.step("H", t.id("heating")),
+      t.w.step("q", t.id("reaction")),
+      mass,
+      heat_capacity(t.w)};
+  inputs.insert(inputs.end(), rest.begin(), rest.end());
+  t.w.formula(t.id("web"), "T_w", rise ? "T_r+d+(f*a*10*H+q)/(m*c)" : "T_r+(f*a*10*H+q)/(m*c)",
+              std::move(inputs), *t.stage.web_degc, "degC", web_basis);
 }
 
 }  // namespace calc

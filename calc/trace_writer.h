@@ -84,6 +84,10 @@ StepInput motion_resolution(const TraceWriter& w, const Group& group, const std:
 /// the group that prints the same.
 std::string dots_steps(const Group& group, const std::string& channel, const std::string& g);
 
+/// Heads interleaved, or on a carriage strokes interlaced: steps of the native resolution.
+int lattice_steps(const Group& group);
+StepInput steps_input(const TraceWriter& w, const Group& group, const std::string& g,
+                      const std::string& symbol);
 /// The step with the widest gap between neighbouring columns: of tilted heads not the pitch.
 std::string closing_pitch(const TraceWriter& w, const std::string& g);
 /// The default spread of the drops on a substrate of that class.
@@ -120,10 +124,10 @@ bool is_tilted(const Group& group);
 /// Width to print, image and margins.
 void trace_width(TraceWriter& writer, const std::string& g);
 void trace_across(TraceWriter& writer, const Group& group, const std::string& g);
-/// Banks of a colour one behind the other, "k*m*n_f" without what cannot be but one: adds the
-/// factors to `inputs`; empty where there is none. After the stack's step.
-std::string add_banks(const TraceWriter& writer, const Group& group, const std::string& g,
-                      std::vector<StepInput>& inputs);
+/// "B", banks of a colour one behind the other; none where there cannot be but one. After the
+/// stack's step.
+std::optional<StepInput> banks_of_heads(TraceWriter& writer, const Group& group,
+                                        const std::string& g);
 /// "r", the rows that heads side by side stand in.
 StepInput rows_of_heads(const TraceWriter& writer, const Group& group, const std::string& g);
 /// Rows of heads round a body that turns; after the throw of its heads (trace_round.cpp).
