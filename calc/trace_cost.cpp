@@ -216,7 +216,7 @@ void capital(TraceWriter& w) {
     const std::string symbol = "b_" + std::to_string(line.item);
     list += (list.empty() ? "" : ",") + symbol;
     inputs.push_back({symbol, line.extended_price->major(), station.currency,
-                      line.source.empty() ? "derived" : "catalogue", line.source});
+                      line.source.empty() ? "parts" : "catalogue", line.source});
   }
   if (inputs.empty()) return;
   w.formula("station.capital", "K", "sum(" + list + ")", inputs, station.cost.capital.major(),

@@ -4,7 +4,7 @@
 #include "calc/eye.h"
 #include "calc/named.h"
 #include "calc/trace_find.h"
-#include "calc/trace_writer.h"
+#include "calc/trace_stages.h"
 
 namespace calc {
 namespace {
@@ -110,11 +110,9 @@ void feed_steps(TraceWriter& w, const ChannelFeed& feed) {
   const std::string id = "station." + feed.channel;
   solid_flow(w, feed, group, id);
   const Channel& channel = *named(w.job.channels, feed.channel);
-  w.formula(
-      id + ".peak", "Q_p", "Q*c_p",
-      {w.step("Q", id + ".solid"), from_value("c_p", channel.cover_peak, channel.cover_peak.value,
-                                              "", "colour." + channel.name + ".cover_peak")},
-      feed.peak.si() * ml_per_min, "mL/min", balance);
+  w.formula(id + ".peak", "Q_p", "Q*c_p",
+            {w.step("Q", id + ".solid"), peak_cover(w.job, channel, "c_p")},
+            feed.peak.si() * ml_per_min, "mL/min", balance);
   supplies_of(w, feed, group, id);
   containers_of(w, feed, id);
 }

@@ -46,8 +46,7 @@ bool by_closing(TraceWriter& w, const ChannelDots& dots, double value, const std
   if (!most || !is_near(closing(*most, p.value), value)) return false;
   const P id = spread_parameter(w.job.absorbency);
   w.formula(c + ".dot_most", "D_m", "b_m*d",
-            {{"b_m", parameter(id).high, "", "assumed", std::string(parameter(id).key)},
-             w.step("d", c + ".drop_diameter")},
+            {from_range(w.job, "b_m", id, parameter(id).high), w.step("d", c + ".drop_diameter")},
             *most, "um", spread_most);
   w.formula(g + ".motion", "R_m", formula, {w.step("D", c + ".dot_most"), p}, value, "dpi",
             closing_rule);

@@ -11,6 +11,9 @@ namespace calc {
 
 /// Width, running hours, area, and what every channel uses (trace_use.cpp); the first of all.
 void trace_use(TraceWriter& writer, const std::vector<ChannelLoad>& loads);
+/// Share of the printed places that a channel covers, as given or assumed.
+StepInput mean_cover(const Job& job, const Channel& channel, const std::string& symbol);
+StepInput peak_cover(const Job& job, const Channel& channel, const std::string& symbol);
 /// The wet film of a channel's solid [mL/m2].
 StepInput film_of(const TraceWriter& writer, const ChannelLoad& load,
                   const std::string& symbol = "h");

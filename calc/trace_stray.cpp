@@ -69,7 +69,8 @@ void guards(const LampTrace& t, const LampTrace* other) {
       t.w.formula(t.id(name.c_str()), symbol, exposed, all, value, "", guard_basis);
     };
     step(at, "OD_g", from_parameter(t.w.job, "r", P::stray_share), guard.density);
-    step(at + "_worst", "OD_gm", constant("r", worst, ""), guard.density_worst);
+    step(at + "_worst", "OD_gm", from_range(t.w.job, "r", P::stray_share, worst),
+         guard.density_worst);
   }
 }
 
@@ -98,7 +99,7 @@ void trace_stray(const LampTrace& t, const LampTrace* other) {
   t.w.formula(t.id("density"), "OD", "max(0,log10(E_s*28800/H_lim))", {e, limit},
               *t.stage.guard_density, "", limit_basis);
   const double worst = worst_stray_share(t.w.job.parameters);
-  const StepInput most = constant("r_m", worst, "");
+  const StepInput most = from_range(t.w.job, "r_m", P::stray_share, worst);
   const StepInput share = from_parameter(t.w.job, "r", P::stray_share);
   t.w.formula(t.id("safe_worst"), "d_8m", "d_8*sqrt(r_m/r)",
               {t.w.step("d_8", t.id("safe")), most, share}, *t.stage.safe_distance_worst_m, "m",

@@ -1,7 +1,7 @@
 /// What the channels use: area, film, maintenance, and what passes at peak cover.
 #include <algorithm>
 
-#include "calc/laydown.h"
+#include "calc/job_parts.h"
 #include "calc/named.h"
 #include "calc/running.h"
 #include "calc/trace_find.h"
@@ -108,9 +108,7 @@ void ink(TraceWriter& w, const ChannelLoad& load, const Consumption& use) {
             {w.step("N", g + ".heads_total"), w.step("c", g + ".positions")}, load.heads, "",
             counting);
   w.formula(of(w, load, "printed"), "M", "q*h*c*s",
-            {w.step("q", "station.area"), film_of(w, load),
-             from_value("c", channel.cover_mean, channel.cover_mean.value, "",
-                        "colour." + channel.name + ".cover_mean"),
+            {w.step("q", "station.area"), film_of(w, load), mean_cover(w.job, channel, "c"),
              printed_share(w.job)},
             use.printed_ml_per_hour, "mL/h", balance);
   waste(w, load, channel_flow(w.job, load, &head), head);
@@ -123,9 +121,14 @@ void ink(TraceWriter& w, const ChannelLoad& load, const Consumption& use) {
 }
 
 StepInput cover_at_peak(const TraceWriter& w, const ChannelLoad& load, const std::string& symbol) {
-  const Channel& channel = w.job.channels[load.channel];
-  return from_value(symbol, channel.cover_peak, channel.cover_peak.value, "",
-                    "colour." + channel.name + ".cover_peak");
+  return peak_cover(w.job, w.job.channels[load.channel], symbol);
+}
+
+/// A cover with the key that says it: of the request, or of the default.
+StepInput cover(const Job& job, const Channel& channel, const Value<double>& value, P id,
+                const char* field, const std::string& symbol) {
+  if (value.origin.kind == OriginKind::assumed) return from_parameter(job, symbol, id);
+  return from_value(symbol, value, value.value, "", "colour." + channel.name + field);
 }
 
 StepInput limit_of_inks(const Job& job) {
@@ -156,6 +159,14 @@ void separate(TraceWriter& w, const std::vector<ChannelLoad>& loads) {
 }
 
 }  // namespace
+
+StepInput mean_cover(const Job& job, const Channel& channel, const std::string& symbol) {
+  const P id = mean_parameter(channel.kind);
+  return cover(job, channel, channel.cover_mean, id, ".cover_mean", symbol);
+}
+StepInput peak_cover(const Job& job, const Channel& channel, const std::string& symbol) {
+  return cover(job, channel, channel.cover_peak, P::cover_peak, ".cover_peak", symbol);
+}
 
 StepInput film_of(const TraceWriter& w, const ChannelLoad& load, const std::string& symbol) {
   const Group& group = w.spec.chosen[load.group];

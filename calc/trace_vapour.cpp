@@ -191,10 +191,12 @@ void together_step(TraceWriter& w, const Vapour& vapour, const char* name, const
 /// Fresh air at one end of what is captured and how it mixes.
 void health_end_step(TraceWriter& w, const char* name, const char* symbol, double captured,
                      double mixing, VolumeFlow value) {
-  w.formula(std::string("station.ventilation.air_health_") + name, symbol, "K*V*(1-k)*1e6/l",
-            {constant("K", mixing, ""), w.step("V", "station.ventilation.volume"),
-             constant("k", captured, ""), w.step("l", "station.ventilation.limit")},
-            value.si() * 3600, "m3/h", health_end);
+  w.formula(
+      std::string("station.ventilation.air_health_") + name, symbol, "K*V*(1-k)*1e6/l",
+      {from_range(w.job, "K", P::mixing, mixing), w.step("V", "station.ventilation.volume"),
+       captured > 0 ? from_range(w.job, "k", P::captured_share, captured) : constant("k", 0, ""),
+       w.step("l", "station.ventilation.limit")},
+      value.si() * 3600, "m3/h", health_end);
 }
 
 void air(TraceWriter& w, const Vapour& vapour) {

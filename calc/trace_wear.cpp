@@ -37,9 +37,7 @@ void life_of(TraceWriter& w, const Group& group, const Head& head, const std::st
   if (!counts) return;
   const std::string ref = "head." + head.name + ".";
   std::vector<StepInput> inputs{from_catalogue("D", head.life_drops->value, "", ref + "life_drops"),
-                                w.step("f", g + ".per_nozzle"),
-                                from_value("c", channel.cover_mean, channel.cover_mean.value, "",
-                                           "colour." + channel.name + ".cover_mean")};
+                                w.step("f", g + ".per_nozzle"), mean_cover(w.job, channel, "c")};
   if (head.life) {
     inputs.push_back(from_catalogue("t", head.life->value.si() / 3600, "h", ref + "life"));
   }

@@ -58,9 +58,7 @@ void reaction(const LampTrace& t, const std::vector<ChannelLoad>& loads) {
     const Channel& channel = t.w.job.channels[load.channel];
     if (channel.family != InkFamily::uv) continue;
     const std::string n = "_" + std::to_string(inputs.size());
-    std::vector<StepInput> film{film_of(t.w, load, "h" + n),
-                                from_value("c" + n, channel.cover_peak, channel.cover_peak.value,
-                                           "", "colour." + channel.name + ".cover_peak"),
+    std::vector<StepInput> film{film_of(t.w, load, "h" + n), peak_cover(t.w.job, channel, "c" + n),
                                 density_of(t.w.job, channel)};
     film.back().symbol = "r" + n;
     std::vector<StepInput> share;

@@ -37,6 +37,12 @@ StepInput from_parameter(const Job& job, std::string symbol, P id) {
           std::string(parameter(id).key)};
 }
 
+StepInput from_range(const Job& job, std::string symbol, P id, double end) {
+  StepInput input = from_parameter(job, std::move(symbol), id);
+  input.value = end;
+  return input;
+}
+
 StepInput printed_share(const Job& job) {
   const std::string_view key = parameter(P::printed_share).key;
   const bool is_assumed = std::any_of(job.assumptions.begin(), job.assumptions.end(),
@@ -65,7 +71,10 @@ void TraceWriter::add(std::string id, StepKind kind, std::string symbol, std::st
                       const Basis& basis, std::vector<std::string> assumptions) {
   if (has(id)) throw std::logic_error("two trace steps called " + id);
   for (const StepInput& input : inputs) {
-    if (input.origin == "assumed") assumptions.push_back(input.ref);
+    if (input.origin != "assumed") continue;
+    const bool known =
+        std::find(assumptions.begin(), assumptions.end(), input.ref) != assumptions.end();
+    if (!known) assumptions.push_back(input.ref);
   }
   steps_.emplace_back(std::move(id), kind, std::move(symbol), std::move(formula), std::move(inputs),
                       value, std::move(unit), basis.source, basis.tag, basis.validity,

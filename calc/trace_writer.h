@@ -21,6 +21,8 @@ StepInput constant(std::string symbol, double value, std::string unit);
 StepInput chosen(std::string symbol, double value, std::string unit);
 StepInput from_catalogue(std::string symbol, double value, std::string unit, std::string ref);
 StepInput from_parameter(const Job& job, std::string symbol, P id);
+/// An end of the range of a default, which stands beside it where it is listed.
+StepInput from_range(const Job& job, std::string symbol, P id, double end);
 
 std::string origin_word(OriginKind kind);
 
