@@ -64,7 +64,7 @@ void heads(TraceWriter& w, const Group& group, const std::string& g) {
 void rows(TraceWriter& w, const Group& group, const std::string& g) {
   if (is_tilted(group)) return trace_tilted_rows(w, group, g);
   const Head& head = trace_head(w.catalogue, group);
-  if (head.joins && head.joins->value) return;
+  if ((head.joins && head.joins->value) || !head.body_width) return;
   const Length gap = millimetres(w.job.parameters[P::body_gap_mm]);
   const Length body = head.body_width->value;
   w.formula(g + ".rows", "r", "min(n,ceil((b+gap)/P))",

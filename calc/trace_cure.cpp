@@ -185,7 +185,6 @@ void ozone(const LampTrace& t) {
 
 }  // namespace
 
-/// "H" [mJ/cm2], the dose of a stage: the greatest that an ink asks for.
 StepInput dose_asked(const TraceWriter& w, const Stage& stage) {
   const bool cure = stage.kind == "uv";
   const double asked = *stage.dose_mj_per_cm2;

@@ -227,6 +227,11 @@ const std::string tilted_by_lines =
     "image.resolution = 440 x 600 dpi\nhead.A.tilts = yes\nhead.A.mode.grey.row_pitch = 360 npi\n"
     "head.A.mode.grey.row_offsets = 0\nsubstrate.dot_diameter = 90 um\n";
 
+const std::string pinned =
+    "ink.black.pinning_dose = 20 mJ/cm2\nink.cyan.pinning_dose = 20 mJ/cm2\n";
+const std::string aqueous =
+    "ink.black.family = aqueous\nink.cyan.family = aqueous\nsubstrate.absorbency = low\n";
+
 std::vector<Path> paths() {
   return {
       {two_lattices, "g1.carriage_advance", "gcd with s_i = 1"},
@@ -247,6 +252,14 @@ std::vector<Path> paths() {
       {tilted, "g1.dot.nozzle.tilt", "max(x_w-1000*p,1000*p-x_n)"},
       {tilted_by_lines, "g1.tilt", "asin(j*R_0/R_m)"},
       {tilted_by_lines + "-head.A.overlap\n", "g1.overlap", "n_o*p_0"},
+      {"head.A.life_drops = 100000000000\n", "g1.head_life", "min(t,D/(3600000*f*c))"},
+      {"-head.A.life\nhead.A.life_drops = 100000000000\n", "g1.head_life", "D/(3600000*f*c)"},
+      {pinned, "station.pinning.sets", "p_1-1"},
+      {pinned, "station.pinning.rise", "a*10*H/(m*c)"},
+      {"-lamp.LED.shape\n", "station.lamp_rows", "k*E*a*w"},
+      {aqueous, "station.drying.units", "ceil(l/l_d)"},
+      {aqueous, "station.drying.air", "min(T_u,T_s)"},
+      {"-substrate.dot_diameter\n-substrate.dot_volume\n", "g1.motion", "R_q"},
   };
 }
 
