@@ -11,8 +11,6 @@
 namespace calc {
 namespace {
 
-constexpr Time longest_shift = seconds(8 * 3600.0);
-
 const Head* head_of(const PriceBook& book, const Group& group) {
   const auto index = book.find_head(group.head);
   return index ? book.head(*index).item : nullptr;

@@ -50,7 +50,8 @@ Sizing size(const Job& job, const PriceBook& book, const std::vector<Group>& gro
 void size_again(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
                 Sizing& sizing);
 
-/// Time of a shift [s]: a day of operation, at most eight hours.
+inline constexpr Time longest_shift = seconds(8 * 3600.0);  ///< common practice
+/// Time of a shift [s]: a day of operation, at most longest_shift.
 Time shift_time(const Job& job);
 
 /// Whether a supply takes the ink family of a channel.

@@ -16,8 +16,8 @@ struct StepInput {
   std::string symbol;
   double value = 0;  ///< in `unit`, exactly what the formula is evaluated with
   std::string unit;
-  std::string origin;  ///< given, derived, assumed, catalogue, step, constant
-  std::string ref;     ///< request key, catalogue key, step id, or empty for a constant
+  std::string origin;  ///< given, derived, assumed, catalogue, step, constant, choice, parts
+  std::string ref;     ///< request key, catalogue key, step id, or empty for the last three
 };
 
 /// A step. `formula` is written in the grammar of the method's trace section over the inputs'

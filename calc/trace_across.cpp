@@ -1,5 +1,8 @@
+#include <optional>
+
 #include "calc/across.h"
 #include "calc/lattice.h"
+#include "calc/placement_terms.h"
 #include "calc/trace_find.h"
 #include "calc/trace_writer.h"
 
@@ -61,7 +64,7 @@ void heads(TraceWriter& w, const Group& group, const std::string& g) {
 void rows(TraceWriter& w, const Group& group, const std::string& g) {
   if (is_tilted(group)) return trace_tilted_rows(w, group, g);
   const Head& head = trace_head(w.catalogue, group);
-  if (head.joins && head.joins->value) return;
+  if ((head.joins && head.joins->value) || !head.body_width) return;
   const Length gap = millimetres(w.job.parameters[P::body_gap_mm]);
   const Length body = head.body_width->value;
   w.formula(g + ".rows", "r", "min(n,ceil((b+gap)/P))",
@@ -72,7 +75,39 @@ void rows(TraceWriter& w, const Group& group, const std::string& g) {
             "", staggering);
 }
 
+/// Rows of heads of all colours of the group, one behind the other.
+void row_count(TraceWriter& w, const Group& group, const std::string& g) {
+  std::vector<StepInput> inputs{w.step("positions", g + ".positions"), rows_of_heads(w, group, g)};
+  const std::optional<StepInput> banks = banks_of_heads(w, group, g);
+  if (banks) inputs.push_back(*banks);
+  w.formula(g + ".head_rows", "N_r", banks ? "positions*r*B" : "positions*r", std::move(inputs),
+            rows_of_colour(group) * group.positions, "", counting);
+}
+
 }  // namespace
+
+std::optional<StepInput> banks_of_heads(TraceWriter& w, const Group& group, const std::string& g) {
+  const bool several = group.film_heads > 1;
+  if (group.scan && !several) return std::nullopt;
+  const std::string id = g + ".banks";
+  if (w.has(id)) return w.step("B", id);
+  std::vector<StepInput> inputs;
+  if (several) inputs.push_back(chosen("n_f", group.film_heads, ""));
+  if (!group.scan) {
+    inputs.push_back(steps_input(w, group, g, "k"));
+    inputs.push_back(w.step_of_value("m", {g + ".stack"}, group.stack, ""));
+  }
+  const std::string film = several ? "n_f" : "";
+  const std::string product = group.scan ? film : several ? film + "*k*m" : "k*m";
+  const int banks = rows_of_colour(group) / group.rows_staggered;
+  w.formula(id, "B", product, std::move(inputs), banks, "", counting);
+  return w.step("B", id);
+}
+
+StepInput rows_of_heads(const TraceWriter& w, const Group& group, const std::string& g) {
+  if (!w.has(g + ".rows") && group.rows_staggered == 1) return constant("r", 1, "");
+  return w.step_of_value("r", {g + ".rows"}, group.rows_staggered, "");
+}
 
 void trace_width(TraceWriter& w, const std::string& g) {
   const Value<Length>& image = *w.job.width;
@@ -90,17 +125,18 @@ void trace_across(TraceWriter& w, const Group& group, const std::string& g) {
   }
   const HeadMode& mode = trace_mode(w.catalogue, group);
   w.formula(g + ".positions", "positions", "ceil(c/c_h)",
-            {chosen("c", static_cast<double>(group.channels.size()), ""),
+            {{"c", static_cast<double>(group.channels.size()), "", "derived", ""},
              from_catalogue("c_h", mode.colours ? mode.colours->value : 1, "",
                             head_ref(group, "mode." + group.mode + ".colours"))},
             group.positions, "", counting);
   const int end_to_end = group.scan ? group.scan->heads_per_colour : group.heads_across;
-  const StepInput n = w.step_or_chosen("n", g + ".heads_across", end_to_end, "");
-  w.formula(
-      g + ".heads_total", "heads", "positions*n*k*m*n_f",
-      {w.step("positions", g + ".positions"), n, chosen("k", group.scan ? 1 : group.interleave, ""),
-       chosen("m", group.stack, ""), chosen("n_f", group.film_heads, "")},
-      group.heads_total, "", counting);
+  std::vector<StepInput> inputs{w.step("positions", g + ".positions"),
+                                w.step_or_chosen("n", g + ".heads_across", end_to_end, "")};
+  const std::optional<StepInput> banks = banks_of_heads(w, group, g);
+  if (banks) inputs.push_back(*banks);
+  w.formula(g + ".heads_total", "heads", banks ? "positions*n*B" : "positions*n", std::move(inputs),
+            group.heads_total, "", counting);
+  row_count(w, group, g);
 }
 
 }  // namespace calc

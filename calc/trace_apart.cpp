@@ -1,6 +1,7 @@
 #include "calc/trace_apart.h"
 
 #include <cmath>
+#include <optional>
 
 #include "calc/eye.h"
 #include "calc/named.h"
@@ -58,13 +59,15 @@ std::string beside(const Group& group, bool leans) {
 
 void joint_of(TraceWriter& w, const Group& group, const std::string& g) {
   if (joint_apart(group) <= Length{}) return;
-  const int banks = rows_of_colour(group) / group.rows_staggered;
-  std::vector<StepInput> inputs{row_step_input(w, group, g, "L_r"),
-                                chosen("r", group.rows_staggered, ""), chosen("B", banks, "")};
+  std::vector<StepInput> inputs{row_step_input(w, group, g, "L_r"), rows_of_heads(w, group, g)};
+  const std::optional<StepInput> banks = banks_of_heads(w, group, g);
+  if (banks) inputs.push_back(*banks);
   const bool leans = w.has(g + ".lean");
   if (leans) inputs.push_back(w.step("l", g + ".lean"));
-  w.formula(g + ".joint_apart", "L", "L_r*r*(B-1)" + beside(group, leans), std::move(inputs),
-            in_mm(joint_apart(group)), "mm", joints);
+  const std::string side = beside(group, leans);
+  const std::string formula = banks ? "L_r*r*(B-1)" + side : side.substr(1);
+  w.formula(g + ".joint_apart", "L", formula, std::move(inputs), in_mm(joint_apart(group)), "mm",
+            joints);
 }
 
 /// Over the rows of all groups, as the budgets of colours and of the image have it.
@@ -80,7 +83,7 @@ void all_rows(TraceWriter& w, bool to_last_row, const std::string& id, double be
     const Group& group = w.spec.chosen[i];
     const std::string n = std::to_string(i + 1);
     inputs.push_back(row_step_input(w, group, group_id(i), "L_" + n));
-    inputs.push_back(chosen("n_" + n, rows_of_colour(group) * group.positions, ""));
+    inputs.push_back(w.step("n_" + n, group_id(i) + ".head_rows"));
     if (!sum.empty()) sum += "+";
     sum.append("L_").append(n).append("*n_").append(n);
     if (pinned_length(group) <= Length{}) continue;

@@ -4,7 +4,7 @@
 #include "calc/eye.h"
 #include "calc/named.h"
 #include "calc/trace_find.h"
-#include "calc/trace_writer.h"
+#include "calc/trace_stages.h"
 
 namespace calc {
 namespace {
@@ -14,6 +14,9 @@ constexpr double ml_per_min = 6e7;  ///< of a cubic metre a second
 const Basis balance{"mass balance", SourceTag::computed, "highest speed"};
 const Basis whole_parts{"whole numbers of parts that serve every limit stated", SourceTag::computed,
                         "limits the catalogue states"};
+const Basis shift_rule{
+    "common practice, no source: a shift is a day of operation, eight hours at most",
+    SourceTag::practice, "no limit"};
 const Basis rolling{"a wheel rolls off its circumference", SourceTag::computed, "no slip"};
 const Basis dividing{"counts of an encoder divided into dots", SourceTag::computed,
                      "constant speed within a dot"};
@@ -32,22 +35,17 @@ std::size_t group_of(const Specification& spec, const std::string& channel) {
 
 void solid_flow(TraceWriter& w, const ChannelFeed& feed, const Group& group,
                 const std::string& id) {
-  double laydown = 0;
-  for (const ChannelDots& dots : group.dots) {
-    if (dots.channel == feed.channel) laydown = dots.laydown * 1e6;
-  }
-  const StepInput film = chosen("h", laydown, "mL/m2");
+  const std::string g = "g" + std::to_string(group_of(w.spec, feed.channel) + 1);
+  const StepInput film = w.step("h", dots_steps(group, feed.channel, g) + ".laydown");
   const double value = feed.solid.si() * ml_per_min;
   if (group.scan) {
     w.formula(id + ".solid", "Q", "0.06*A*v_c*h",
-              {chosen("A", in_mm(group.scan->advance), "mm"),
-               chosen("v_c", group.scan->carriage_speed.si(), "m/s"), film},
-              value, "mL/min", balance);
+              {w.step("A", advance_step(w, g)), w.step("v_c", g + ".carriage_speed"), film}, value,
+              "mL/min", balance);
     return;
   }
-  const std::size_t index = group_of(w.spec, feed.channel);
   w.formula(id + ".solid", "Q", "0.06*W*v*h",
-            {w.step("W", "g" + std::to_string(index + 1) + ".width"),
+            {w.step("W", "station.width"),
              from_value("v", *w.job.speed, w.job.speed->high.si(), "m/s", "line.speed"), film},
             value, "mL/min", balance);
 }
@@ -64,7 +62,7 @@ void supplies_of(TraceWriter& w, const ChannelFeed& feed, const Group& group,
   std::vector<StepInput> inputs;
   if (limits.flow || limits.pump) inputs.push_back(w.step("Q_p", id + ".peak"));
   if (limits.heads || (limits.pump && limits.recirculation)) {
-    inputs.push_back(chosen("n", feed.heads, ""));
+    inputs.push_back(w.step("n", id + ".heads"));
   }
   if (limits.flow) {
     formula += ",ceil(Q_p/q)";
@@ -85,39 +83,91 @@ void supplies_of(TraceWriter& w, const ChannelFeed& feed, const Group& group,
   w.formula(id + ".supplies", "n_s", formula + ")", inputs, feed.supplies, "", whole_parts);
 }
 
-void containers_of(TraceWriter& w, const ChannelFeed& feed, const Consumption& use,
-                   const std::string& id) {
+/// "t" [h], a shift.
+StepInput shift(TraceWriter& w) {
+  if (!w.has("station.shift")) {
+    const Value<Time>& day = w.job.hours_per_day;
+    w.formula("station.shift", "t", "min(h,t_m)",
+              {from_value("h", day, day.value.si() / 3600, "h", "line.hours_per_day"),
+               constant("t_m", longest_shift.si() / 3600, "h")},
+              shift_time(w.job).si() / 3600, "h", shift_rule);
+  }
+  return w.step("t", "station.shift");
+}
+
+void containers_of(TraceWriter& w, const ChannelFeed& feed, const std::string& id) {
   if (feed.containers <= 0) return;
   w.formula(
-      id + ".containers", "n_c", "max(n_s,ceil(M_i*t/(1000*V)))",
-      {w.step("n_s", id + ".supplies"),
-       chosen("M_i", use.ml_per_hour - use.flush_ml_per_hour, "mL/h"),
-       chosen("t", shift_time(w.job).si() / 3600, "h"),
+      id + ".containers", "n_c", "max(n_s,ceil((M+M_p)*t/(1000*V)))",
+      {w.step("n_s", id + ".supplies"), w.step("M", id + ".printed"), w.step("M_p", id + ".purged"),
+       shift(w),
        from_catalogue("V", feed.container.si() * 1e3, "L", "supply." + feed.supply + ".container")},
       feed.containers, "", whole_parts);
 }
 
-void feed_steps(TraceWriter& w, const ChannelFeed& feed, const Consumption& use) {
+void feed_steps(TraceWriter& w, const ChannelFeed& feed) {
   const Group& group = w.spec.chosen[group_of(w.spec, feed.channel)];
   const std::string id = "station." + feed.channel;
   solid_flow(w, feed, group, id);
   const Channel& channel = *named(w.job.channels, feed.channel);
-  w.formula(
-      id + ".peak", "Q_p", "Q*c_p",
-      {w.step("Q", id + ".solid"), from_value("c_p", channel.cover_peak, channel.cover_peak.value,
-                                              "", "colour." + channel.name + ".cover_peak")},
-      feed.peak.si() * ml_per_min, "mL/min", balance);
+  w.formula(id + ".peak", "Q_p", "Q*c_p",
+            {w.step("Q", id + ".solid"), peak_cover(w.job, channel, "c_p")},
+            feed.peak.si() * ml_per_min, "mL/min", balance);
   supplies_of(w, feed, group, id);
-  containers_of(w, feed, use, id);
+  containers_of(w, feed, id);
+}
+
+/// The groups whose heads hang on a board.
+std::vector<std::size_t> groups_on(const TraceWriter& w, const BoardUse& use) {
+  std::vector<std::size_t> list;
+  for (std::size_t i = 0; i < w.spec.chosen.size(); ++i) {
+    const Given<std::string>& board = trace_head(w.catalogue, w.spec.chosen[i]).board;
+    if (board && board->value == use.board) list.push_back(i);
+  }
+  return list;
+}
+
+/// The sum of steps, under its own id where there are several.
+StepInput sum_of(TraceWriter& w, const std::string& id, const std::string& symbol,
+                 const std::vector<std::string>& ids, double value, const std::string& unit) {
+  if (ids.size() == 1) return w.step(symbol, ids.front());
+  std::vector<StepInput> inputs;
+  std::string list;
+  for (const std::string& of : ids) {
+    inputs.push_back(w.step(symbol + "_" + std::to_string(inputs.size() + 1), of));
+    list += (list.empty() ? "" : ",") + inputs.back().symbol;
+  }
+  w.formula(id, symbol, "sum(" + list + ")", std::move(inputs), value, unit, whole_parts);
+  return w.step(symbol, id);
+}
+
+StepInput heads_on(TraceWriter& w, const BoardUse& use) {
+  std::vector<std::string> ids;
+  for (const std::size_t i : groups_on(w, use)) {
+    ids.push_back("g" + std::to_string(i + 1) + ".heads_total");
+  }
+  return sum_of(w, "station.boards." + use.board + ".heads", "n", ids, use.heads, "");
+}
+
+StepInput data_on(TraceWriter& w, const BoardUse& use) {
+  std::vector<std::string> ids;
+  for (const std::size_t i : groups_on(w, use)) {
+    for (const std::string& name : w.spec.chosen[i].channels) {
+      ids.push_back("station." + name + ".data");
+    }
+  }
+  if (ids.size() == w.spec.station->feeds.size()) ids = {"station.data"};
+  return sum_of(w, "station.boards." + use.board + ".data", "B", ids, use.data.si() * 1e-6,
+                "Mbit/s");
 }
 
 void boards(TraceWriter& w, const BoardUse& use) {
   if (use.board.empty()) return;
   const std::string ref = "board." + use.board + ".";
-  std::vector<StepInput> inputs{chosen("n", use.heads, ""),
+  std::vector<StepInput> inputs{heads_on(w, use),
                                 from_catalogue("h", use.heads_per_board, "", ref + "heads")};
   if (use.board_rate) {
-    inputs.push_back(chosen("B", use.data.si() * 1e-6, "Mbit/s"));
+    inputs.push_back(data_on(w, use));
     inputs.push_back(
         from_catalogue("B_b", use.board_rate->si() * 1e-6, "Mbit/s", ref + "data_rate"));
   }
@@ -182,9 +232,7 @@ StepInput trace_encoder_count(TraceWriter& w) {
 
 void trace_drive(TraceWriter& w) {
   const Station& station = *w.spec.station;
-  for (std::size_t i = 0; i < station.feeds.size(); ++i) {
-    feed_steps(w, station.feeds[i], station.consumption[i]);
-  }
+  for (const ChannelFeed& feed : station.feeds) feed_steps(w, feed);
   for (const BoardUse& use : station.board_uses) boards(w, use);
   for (const EncoderFit& fit : station.encoder) encoder(w, fit);
 }

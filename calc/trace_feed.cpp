@@ -13,13 +13,17 @@ const Basis feed_basis{
 /// Heads of a colour end to end, with the body of the last.
 void heads(TraceWriter& w, const Group& group, const std::string& g) {
   const Head& head = trace_head(w.catalogue, group);
-  std::vector<StepInput> inputs{chosen("n", group.scan->heads_per_colour, ""),
-                                chosen("P", in_mm(group.head_pitch), "mm")};
+  const bool several = group.scan->heads_per_colour > 1;
+  std::vector<StepInput> inputs;
+  if (several) {
+    inputs.push_back(chosen("n", group.scan->heads_per_colour, ""));
+    inputs.push_back(chosen("P", in_mm(group.head_pitch), "mm"));
+  }
   inputs.push_back(head.body_width ? from_catalogue("b", in_mm(head.body_width->value), "mm",
                                                     "head." + head.name + ".body_width")
                                    : w.step("b", g + ".swath"));
-  w.formula(g + ".heads_along", "l", "(n-1)*P+b", inputs, in_mm(group.scan->heads_along), "mm",
-            feed_basis);
+  w.formula(g + ".heads_along", "l", several ? "(n-1)*P+b" : "b", inputs,
+            in_mm(group.scan->heads_along), "mm", feed_basis);
 }
 
 /// The windows lit side by side of a stage, where it has a lamp.
@@ -54,9 +58,10 @@ void trace_feed(TraceWriter& w) {
   inputs.push_back(from_parameter(w.job, "l_s", P::service_access_mm));
   const Stage* const drying = stage_of(w.spec, "drying");
   if (drying != nullptr) {
-    formula += "+l_d";
-    inputs.push_back(
-        chosen("l_d", drying->installed_length_m.value_or(*drying->length_m) * 1e3, "mm"));
+    formula += "+1000*l_d";
+    const std::string id = "station.drying.";
+    inputs.push_back(w.step_of_value("l_d", {id + "installed", id + "length"},
+                                     drying->installed_length_m.value_or(*drying->length_m), "m"));
   }
   w.formula("station.footprint", "L_s", formula, inputs, in_mm(w.spec.station->footprint), "mm",
             feed_basis);

@@ -68,10 +68,19 @@ class Flight {
     return {"b", in_mm(w_.job.thickness_variation), "mm", "given", "product.thickness_variation"};
   }
 
-  void bend(const std::string& id, Length chord, Length radius, Length value) {
+  /// "c" across: the image, or the swath where that is less.
+  StepInput chord_across(Length chord) const {
+    const double mm = in_mm(chord);
+    const Length image = served_high(*w_.job.width);
+    if (std::abs(in_mm(image) / mm - 1) < 1e-12) {
+      return from_value("c", *w_.job.width, in_mm(image), "mm", "image.width");
+    }
+    return w_.step_of_value("c", {g_ + ".plate_swath", g_ + ".swath"}, mm, "mm");
+  }
+
+  void bend(const std::string& id, StepInput chord, Length radius, Length value) {
     w_.formula(g_ + id, "s", "(c/2)^2/(r+sqrt((r-c/2)*(r+c/2)))",
-               {chosen("c", in_mm(chord), "mm"),
-                {"r", in_mm(radius), "mm", "derived", "product.diameter"}},
+               {std::move(chord), {"r", in_mm(radius), "mm", "derived", "product.diameter"}},
                in_mm(value), "mm", geometry);
   }
 
@@ -98,12 +107,14 @@ class Flight {
   void gaps() {
     const Throw t = throw_of(w_.job, head());
     if (w_.job.radius && t.along > Length{}) {
-      bend(".sagitta_along", head().field_depth->value, *w_.job.radius, t.along);
+      bend(".sagitta_along",
+           from_catalogue("c", in_mm(head().field_depth->value), "mm", head_ref("field_depth")),
+           *w_.job.radius, t.along);
     }
     if (w_.job.radius_across && t.across > Length{}) {
       // The chord back from the slope it lands on: 2 r sin.
       const Length chord = 2 * *w_.job.radius_across * std::sin(t.slope.value_or(0));
-      bend(".sagitta_across", chord, *w_.job.radius_across, t.across);
+      bend(".sagitta_across", chord_across(chord), *w_.job.radius_across, t.across);
     }
     const std::optional<Value<Length>>& given = w_.job.throw_distance;
     const Length low = given ? served_low(*given) : t.nominal;

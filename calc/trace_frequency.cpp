@@ -60,36 +60,40 @@ StepInput motion(const TraceWriter& w, const Group& group, const std::string& g)
 }
 
 void use(TraceWriter& w, const Group& group, const std::string& g, Frequency usable) {
-  const StepInput m = chosen("m", group.stack, "");
   w.formula(g + ".column", "f_c", "v*R_m/25.4",
-            {motion(w, group, g), chosen("R_m", in_dpi(motion_axis(group)), "dpi")},
-            in_khz(group.frequency_needed), "kHz", definition);
+            {motion(w, group, g), motion_resolution(w, group, g)}, in_khz(group.frequency_needed),
+            "kHz", definition);
   if (!group.scan && group.stack == least_stack(group.frequency_needed, usable)) {
     w.add(g + ".stack", StepKind::least, "m", "m*f_u-f_c",
           {w.step("f_u", g + ".usable"), w.step("f_c", g + ".column")}, group.stack, "", shared);
   }
-  w.formula(g + ".per_nozzle", "f", "f_c/m", {w.step("f_c", g + ".column"), m},
+  const StepInput m = w.step_of_value("m", {g + ".stack"}, group.stack, "");
+  std::vector<StepInput> inputs{w.step("f_c", g + ".column")};
+  if (!group.scan) inputs.push_back(m);  // no heads of a carriage share a column
+  w.formula(g + ".per_nozzle", "f", group.scan ? "f_c" : "f_c/m", std::move(inputs),
             in_khz(nozzle_frequency(group.frequency_needed, group.stack)), "kHz", shared);
   w.formula(g + ".use", "u", "f/f_u",
             {w.step("f", g + ".per_nozzle"), w.step("f_u", g + ".usable")},
             frequency_use(group.frequency_per_nozzle, usable), "", shared);
   if (group.scan) return;  // there the feed limits, not the dots
   w.formula(g + ".speed_limit", "v_max", "m*f_u*25.4/R_m",
-            {m, w.step("f_u", g + ".usable"), chosen("R_m", in_dpi(motion_axis(group)), "dpi")},
+            {m, w.step("f_u", g + ".usable"), motion_resolution(w, group, g)},
             speed_limit(group.stack, usable, motion_axis(group)).si(), "m/s", definition);
 }
 
 }  // namespace
 
-void trace_frequency(TraceWriter& w, const Group& group, const std::string& g) {
+void trace_rating(TraceWriter& w, const Group& group, const std::string& g) {
   allowed(w, group, g);
   const Frequency rating = kilohertz(w.step("f_a", g + ".rating").value);
-  const Frequency usable = group.frequency_allowed;
   w.formula(g + ".usable", "f_u", "f_a*(1-q)",
             {w.step("f_a", g + ".rating"), from_parameter(w.job, "q", P::reserve)},
             in_khz(usable_frequency(rating, w.job.parameters[P::reserve])), "kHz", shared);
+}
+
+void trace_frequency(TraceWriter& w, const Group& group, const std::string& g) {
   if (group.scan) trace_scan(w, group, g);
-  use(w, group, g, usable);
+  use(w, group, g, group.frequency_allowed);
   w.formula(g + ".bits", "b", "ceil(log2(levels))", {chosen("levels", highest_levels(group), "")},
             bits_per_dot(highest_levels(group)), "bit",
             {"definition of information", SourceTag::computed, "levels >= 2"});

@@ -1,4 +1,5 @@
 #include <cmath>
+#include <stdexcept>
 
 #include "calc/eye.h"
 #include "calc/fluid.h"
@@ -69,20 +70,31 @@ class Jet {
     return given(symbol, share->value, "", field);
   }
 
+  StepInput temperature() {
+    const double kelvin = ink_.temperature->in_kelvin();
+    for (std::size_t i = 0; i < w_.spec.chosen.size(); ++i) {
+      const Group& group = w_.spec.chosen[i];
+      const std::string g = "g" + std::to_string(i + 1);
+      if (g != group_ || !group.jetting_temperature) continue;
+      StepInput known = jetting_temperature(w_, group, g);
+      if (std::abs(known.value - kelvin) <= 1e-12 * kelvin) return known;
+    }
+    return chosen("T", kelvin, "K");
+  }
+
   void viscosity() {
     if (!ink_.viscosity) return;
     const auto model = fit_viscosity(ink_of()->viscosity->value);
     const ViscosityCurve& curve = *curve_at(*model, *ink_.temperature);
     const std::string key = "ink." + ink_.ink + ".viscosity";
-    w_.formula(
-        at_ + "viscosity", "e", "1000*exp(a+b/(T-c))",
-        {{"a", curve.a, "", "derived", key},
-         {"b", curve.b, "K", "derived", key},
-         {"c", curve.c, "K", "derived", key},
-         w_.step_or_chosen("T", group_ + ".temperature", ink_.temperature->in_kelvin(), "K")},
-        in_mpas(*ink_.viscosity), "mPa.s",
-        {"Arrhenius through two points, Vogel-Fulcher-Tammann through three and more",
-         SourceTag::computed, "between the lowest and the highest temperature given"});
+    w_.formula(at_ + "viscosity", "e", "1000*exp(a+b/(T-c))",
+               {{"a", curve.a, "", "derived", key},
+                {"b", curve.b, "K", "derived", key},
+                {"c", curve.c, "K", "derived", key},
+                temperature()},
+               in_mpas(*ink_.viscosity), "mPa.s",
+               {"Arrhenius through two points, Vogel-Fulcher-Tammann through three and more",
+                SourceTag::computed, "between the lowest and the highest temperature given"});
   }
 
   void numbers() {
@@ -105,17 +117,21 @@ class Jet {
     if (ink_.splash) splash();
   }
 
-  void splash() {
-    double drop = 0;
-    for (const Group& group : w_.spec.chosen) {
-      for (const ChannelDots& dots : group.dots) {
-        if (dots.channel == ink_.channel) drop = in_um(dots.drop_diameter);
-      }
+  /// Diameter of the drop that a solid takes.
+  StepInput drop() const {
+    for (std::size_t i = 0; i < w_.spec.chosen.size(); ++i) {
+      const Group& group = w_.spec.chosen[i];
+      const std::string g = "g" + std::to_string(i + 1);
+      if (g == group_) return w_.step("D", dots_steps(group, ink_.channel, g) + ".drop_diameter");
     }
-    w_.formula(at_ + "splash", "K", "sqrt(r*v^2*D/(1000*s))*(r*v*D/(1000*e))^0.25",
-               {density(), w_.step("v", flight() + ".impact_nominal"), chosen("D", drop, "um"),
-                tension(), at_rest()},
-               *ink_.splash, "", impact);
+    throw std::logic_error("no drop of " + ink_.channel);
+  }
+
+  void splash() {
+    w_.formula(
+        at_ + "splash", "K", "sqrt(r*v^2*D/(1000*s))*(r*v*D/(1000*e))^0.25",
+        {density(), w_.step("v", flight() + ".impact_nominal"), drop(), tension(), at_rest()},
+        *ink_.splash, "", impact);
   }
 
   void shear() {

@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <cmath>
+#include <stdexcept>
 
 #include "calc/dot.h"
 #include "calc/eye.h"
@@ -26,6 +27,8 @@ const Basis bead_rule{"mass balance of a bead: Smith et al. 2006, Stringer and D
 const Basis weber_rule{"definition", SourceTag::computed, "speed of impact, drop diameter"};
 const Basis impact_rule{"widest spread on impact: Son, Kim, Yang, Ahn 2008", SourceTag::printed,
                         "water drops of 46 um, We 0.05 to 2; beyond that an extrapolation"};
+const Basis steps_rule{"the least whole number of steps that meets the demand", SourceTag::computed,
+                       "no more are taken for closed solids"};
 const Basis mass{"mass balance: 1 mL/m2 is 1 um", SourceTag::computed, "solid"};
 const Basis catalogue_row{"catalogue, as its provenance says", SourceTag::table,
                           "the mode of the head named"};
@@ -66,17 +69,23 @@ void native(TraceWriter& w, const Group& group, const std::string& g) {
   }
 }
 
-/// The step with the widest gap between neighbouring columns: of tilted heads not the pitch.
-std::string closing_pitch(const TraceWriter& w, const std::string& g) {
-  return g + (w.has(g + ".widest_n") ? ".widest_n" : ".pitch_n");
+/// The least steps of the native resolution that meet the demand, where no more were taken.
+void steps(TraceWriter& w, const Group& group, const std::string& g) {
+  const std::string demand = group.scan ? "required.along" : "required.across";
+  if (is_tilted(group) || !w.has(demand)) return;
+  const StepInput native = w.step("R_0", g + ".native"), asked = w.step("R_q", demand);
+  const int k = lattice_steps(group);
+  const double enough = asked.value * (1 - 1e-13);  // but for the last bits
+  if (k * native.value < enough || (k - 1) * native.value >= enough) return;
+  w.add(g + ".interleave", StepKind::least, "k", "k*R_0-R_q", {native, asked}, k, "", steps_rule);
 }
 
-void pitches(TraceWriter& w, const Group& group, const std::string& g) {
+/// The lattice along the nozzle rows.
+void nozzle_pitches(TraceWriter& w, const Group& group, const std::string& g) {
   const Length p_n = pitch(nozzle_axis(group));
-  const Length p_m = pitch(motion_axis(group));
   const std::string across = nozzle_axis_step(group, g);
-  const StepInput step =
-      chosen("k", group.scan ? group.scan->interlace_steps : group.interleave, "");
+  steps(w, group, g);
+  const StepInput step = steps_input(w, group, g, "k");
   std::vector<StepInput> inputs{step, w.step("R_0", g + ".native")};
   if (is_tilted(group)) {
     trace_tilt(w, group, g);
@@ -87,13 +96,19 @@ void pitches(TraceWriter& w, const Group& group, const std::string& g) {
             in_dpi(nozzle_axis(group)), "dpi", geometry);
   w.formula(g + ".pitch_n", "p_n", "25400/R_n", {w.step("R_n", across)}, in_um(p_n), "um",
             geometry);
-  w.formula(g + ".pitch_m", "p_m", "25400/R_m", {chosen("R_m", in_dpi(motion_axis(group)), "dpi")},
-            in_um(p_m), "um", geometry);
   if (w.has(g + ".tilt_widest")) {
     w.formula(g + ".widest_n", "p_w", "p_n+max(0,x_w-k*p_n)",
               {w.step("p_n", g + ".pitch_n"), w.step("x_w", g + ".tilt_widest"), step},
               in_um(p_n + group.wider), "um", geometry);
   }
+}
+
+/// The lattice along the motion, and both together; after the resolution along the motion.
+void motion_pitches(TraceWriter& w, const Group& group, const std::string& g) {
+  const Length p_n = pitch(nozzle_axis(group));
+  const Length p_m = pitch(motion_axis(group));
+  w.formula(g + ".pitch_m", "p_m", "25400/R_m", {motion_resolution(w, group, g)}, in_um(p_m), "um",
+            geometry);
   w.formula(g + ".diagonal", "p_d", "sqrt(p_n^2+p_m^2)",
             {w.step("p_n", closing_pitch(w, g)), w.step("p_m", g + ".pitch_m")},
             in_um(closing_dot(p_n + group.wider, p_m)), "um", geometry);
@@ -124,11 +139,6 @@ void cap_factor(TraceWriter& w, const std::string& c) {
             capped_cap_spread(angle.value), "", cap);
 }
 
-P class_parameter(Absorbency absorbency) {
-  if (absorbency == Absorbency::none) return P::spread_none;
-  return absorbency == Absorbency::low ? P::spread_low : P::spread_high;
-}
-
 StepInput spread_input(TraceWriter& w, const ChannelDots& dots, const std::string& c) {
   const Substrate& substrate = w.job.request->substrate;
   if (dots.spread_from == "spread_factor") {
@@ -139,7 +149,7 @@ StepInput spread_input(TraceWriter& w, const ChannelDots& dots, const std::strin
     cap_factor(w, c);
     return w.step("b", c + ".spread");
   }
-  return from_parameter(w.job, "b", class_parameter(w.job.absorbency));
+  return from_parameter(w.job, "b", spread_parameter(w.job.absorbency));
 }
 
 void dot(TraceWriter& w, const ChannelDots& dots, const std::string& c) {
@@ -209,7 +219,8 @@ void bead(TraceWriter& w, const ChannelDots& dots, const std::string& g, const s
 }
 
 /// The dot at its widest on impact, the other bound of a drop that pins.
-void impact(TraceWriter& w, const Group& group, const ChannelDots& dots, const std::string& c) {
+void impact(TraceWriter& w, const Group& group, const ChannelDots& dots, const std::string& g,
+            const std::string& c) {
   if (!dots.impact_dot || !w.has(c + ".drop_diameter")) return;
   constexpr double degree = pi / 180;
   const Ink* ink = nullptr;
@@ -225,7 +236,9 @@ void impact(TraceWriter& w, const Group& group, const ChannelDots& dots, const s
   const StepInput d = w.step("d", c + ".drop_diameter");
   w.formula(c + ".impact_we", "We", "rho*v^2*d/(1000*s)",
             {from_value("rho", *ink->density, ink->density->value.si(), "kg/m3", key + "density"),
-             chosen("v", speed.si(), "m/s"), d,
+             w.step_of_value("v", {g + ".large.impact_nominal", g + ".small.impact_nominal"},
+                             speed.si(), "m/s"),
+             d,
              from_value("s", *ink->surface_tension, in_mn_per_m(ink->surface_tension->value),
                         "mN/m", key + "surface_tension")},
             weber(fluid, speed, dots.drop_diameter), "", weber_rule);
@@ -251,32 +264,70 @@ void effects(TraceWriter& w, const ChannelDots& dots, const std::string& g, cons
 
 void channel(TraceWriter& w, const Group& group, const ChannelDots& dots, const std::string& g) {
   const std::string c = g + "." + dots.channel;
-  drop_step(w, group, c, dots.drop);
-  dot(w, dots, c);
   cover(w, group, dots, g, c);
   effects(w, dots, g, c);
   bead(w, dots, g, c);
-  impact(w, group, dots, c);
-  w.formula(
-      c + ".laydown", "h", "V*n_f*R_n*R_m*1e-9/0.0254^2",
-      {w.step("V", c + ".drop"), chosen("n_f", group.film_heads, ""),
-       w.step("R_n", nozzle_axis_step(group, g)), chosen("R_m", in_dpi(motion_axis(group)), "dpi")},
-      in_um(laydown(dots.drop, nozzle_axis(group), motion_axis(group), group.film_heads)), "mL/m2",
-      mass);
+  const bool several = group.film_heads > 1;
+  std::vector<StepInput> inputs{w.step("V", c + ".drop"), w.step("R_n", nozzle_axis_step(group, g)),
+                                motion_resolution(w, group, g)};
+  if (several) inputs.push_back(chosen("n_f", group.film_heads, ""));
+  w.formula(c + ".laydown", "h",
+            several ? "V*n_f*R_n*R_m*1e-9/0.0254^2" : "V*R_n*R_m*1e-9/0.0254^2", std::move(inputs),
+            in_um(laydown(dots.drop, nozzle_axis(group), motion_axis(group), group.film_heads)),
+            "mL/m2", mass);
 }
 
 bool same_dots(const ChannelDots& a, const ChannelDots& b) {
   return a.drop == b.drop && a.dot_diameter == b.dot_diameter && a.levels_used == b.levels_used;
 }
 
+/// The channels of a group whose dots are no other's before them.
+std::vector<const ChannelDots*> different_dots(const Group& group, const std::string& g) {
+  std::vector<const ChannelDots*> list;
+  for (const ChannelDots& dots : group.dots) {
+    if (dots_steps(group, dots.channel, g) == g + "." + dots.channel) list.push_back(&dots);
+  }
+  return list;
+}
+
 }  // namespace
+
+std::string closing_pitch(const TraceWriter& w, const std::string& g) {
+  return g + (w.has(g + ".widest_n") ? ".widest_n" : ".pitch_n");
+}
+
+P spread_parameter(Absorbency absorbency) {
+  if (absorbency == Absorbency::none) return P::spread_none;
+  return absorbency == Absorbency::low ? P::spread_low : P::spread_high;
+}
+
+int lattice_steps(const Group& group) {
+  return group.scan ? group.scan->interlace_steps : group.interleave;
+}
+
+StepInput steps_input(const TraceWriter& w, const Group& group, const std::string& g,
+                      const std::string& symbol) {
+  return w.step_of_value(symbol, {g + ".interleave"}, lattice_steps(group), "");
+}
+
+std::string dots_steps(const Group& group, const std::string& channel, const std::string& g) {
+  const auto own = std::find_if(group.dots.begin(), group.dots.end(),
+                                [&](const ChannelDots& dots) { return dots.channel == channel; });
+  if (own == group.dots.end()) throw std::logic_error("no dots of " + channel);
+  const auto first = std::find_if(group.dots.begin(), group.dots.end(),
+                                  [&](const ChannelDots& dots) { return same_dots(dots, *own); });
+  return g + "." + first->channel;
+}
 
 void drop_step(TraceWriter& w, const Group& group, const std::string& at, Volume drop) {
   const std::string ref = "head." + group.head + ".mode." + group.mode + ".drops";
   const std::vector<Volume>& drops = trace_mode(w.catalogue, group).drops->value;
   const auto found = std::find(drops.begin(), drops.end(), drop) - drops.begin();
   // Levels count the empty dot.
-  std::vector<StepInput> inputs{chosen("levels", static_cast<double>(found) + 2, "")};
+  const double levels = static_cast<double>(found) + 2;
+  const bool smallest = at.ends_with(".small");
+  std::vector<StepInput> inputs{smallest ? constant("levels", levels, "")
+                                         : chosen("levels", levels, "")};
   for (const Volume volume : drops) {
     inputs.push_back(
         from_catalogue("V_" + std::to_string(inputs.size() + 1), in_pl(volume), "pL", ref));
@@ -286,12 +337,21 @@ void drop_step(TraceWriter& w, const Group& group, const std::string& at, Volume
 
 void trace_lattice(TraceWriter& w, const Group& group, const std::string& g) {
   native(w, group, g);
-  pitches(w, group, g);
-  for (std::size_t i = 0; i < group.dots.size(); ++i) {
-    const bool repeated =
-        std::any_of(group.dots.begin(), group.dots.begin() + static_cast<std::ptrdiff_t>(i),
-                    [&](const ChannelDots& earlier) { return same_dots(earlier, group.dots[i]); });
-    if (!repeated) channel(w, group, group.dots[i], g);
+  nozzle_pitches(w, group, g);
+  const std::vector<const ChannelDots*> all = different_dots(group, g);
+  for (const ChannelDots* dots : all) {
+    const std::string c = g + "." + dots->channel;
+    drop_step(w, group, c, dots->drop);
+    dot(w, *dots, c);
+  }
+  trace_motion(w, group, g);
+  motion_pitches(w, group, g);
+  for (const ChannelDots* dots : all) channel(w, group, *dots, g);
+}
+
+void trace_impact(TraceWriter& w, const Group& group, const std::string& g) {
+  for (const ChannelDots* dots : different_dots(group, g)) {
+    impact(w, group, *dots, g, g + "." + dots->channel);
   }
 }
 

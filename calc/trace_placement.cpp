@@ -46,10 +46,10 @@ std::string most(const BudgetTerm& term) {
 /// The steps of one budget.
 class Terms {
  public:
-  /// Terms whose own steps are already there, or of another speed, are told as they are.
-  enum class Told { traced, as_they_are };
-  Terms(TraceWriter& writer, const Budget& budget, std::string id, Told told)
-      : w_(writer), budget_(budget), id_(std::move(id)), told_(told) {}
+  /// `before`: start of the ids of the same budget at another speed, whose steps are already there;
+  /// empty for none.
+  Terms(TraceWriter& writer, const Budget& budget, std::string id, std::string before = {})
+      : w_(writer), budget_(budget), id_(std::move(id)), before_(std::move(before)) {}
 
   void all() {
     std::string squares;
@@ -57,7 +57,8 @@ class Terms {
     std::string worst;
     std::vector<StepInput> inputs;
     for (const BudgetTerm& term : budget_.terms) {
-      StepInput a = told_ == Told::traced ? shift(term) : chosen("a", in_um(term.shift), "um");
+      StepInput a = known(term).value_or(chosen("a", in_um(term.shift), "um"));
+      if (a.origin != "step") a = shift(term);
       a.symbol = "a_" + std::string(term.name);
       if (term.kind == TermKind::systematic) {
         linear += "+" + a.symbol;
@@ -84,6 +85,12 @@ class Terms {
     return {std::move(symbol), number, std::move(unit), assumed ? "assumed" : "given", key};
   }
 
+  /// The displacement of a term that is the same at the other speed.
+  std::optional<StepInput> known(const BudgetTerm& term) const {
+    if (before_.empty()) return std::nullopt;
+    return w_.step_of_value("a", {before_ + "." + std::string(term.name)}, in_um(term.shift), "um");
+  }
+
   /// The displacement of a term, with a step where it takes a formula.
   StepInput shift(const BudgetTerm& term) {
     const std::string id = id_ + "." + std::string(term.name);
@@ -91,9 +98,8 @@ class Terms {
     if (term.late > Time{} || term.name == "levels") return late(term, id, um);
     const StepInput over = apart_input(w_, budget_, term);
     if (term.name == "straightness") {
-      const Group& g = group();
       w_.formula(id, "a", "1000*H*tan(b/1000)",
-                 {chosen("H", in_mm(g.flight->budget_throw), "mm"),
+                 {w_.step("H", group_id() + ".throw_budget"),
                   half_width("b", term, term.half_width, "mrad")},
                  um, "um", geometry);
     } else if (term.name == "wheel") {
@@ -113,7 +119,7 @@ class Terms {
           {known ? trace_encoder_count(w_) : half_width("q", term, 2 * term.half_width, "um")}, um,
           "um", counting);
     } else if (term.name == "tilt") {
-      w_.formula(id, "a", "max(x_w-p,p-x_n)", gaps_of_tilt(), um, "um", geometry);
+      w_.formula(id, "a", "max(x_w-1000*p,1000*p-x_n)", gaps_of_tilt(), um, "um", geometry);
     } else if (term.name == "sag") {
       return chosen("a", um, "um");
     } else {
@@ -125,22 +131,30 @@ class Terms {
 
   /// Widest and narrowest gap between the nozzles of tilted heads, and their pitch.
   std::vector<StepInput> gaps_of_tilt() const {
-    const std::string g = id_.substr(0, id_.find('.'));
+    const std::string g = group_id();
     return {w_.step("x_w", g + ".tilt_widest"), w_.step("x_n", g + ".tilt_narrowest"),
-            chosen("p", in_um(group().pitch), "um")};
+            w_.step("p", g + ".nozzle_pitch")};
   }
 
   StepInput late(const BudgetTerm& term, const std::string& id, double um) {
     const bool levels = term.name == "levels";
     const std::string delay = std::string(levels ? "level" : term.name) + "_delay";
     std::string formula = levels ? "U*t/2" : "U*t";
-    std::vector<StepInput> inputs{chosen("U", term.at.si(), "m/s"), delay_step(delay, term)};
+    std::vector<StepInput> inputs{speed_of(term), delay_step(delay, term)};
     if (term.ways > 1) {
       formula += "*w";
-      inputs.push_back(chosen("w", term.ways, ""));
+      inputs.push_back(constant("w", term.ways, ""));
     }
     w_.formula(id, "a", formula, std::move(inputs), um, "um", lateness);
     return w_.step("a", id);
+  }
+
+  /// The speed of the dots over the surface: of the line, or of the carriage.
+  StepInput speed_of(const BudgetTerm& term) const {
+    if (w_.spec.chosen.front().scan) {
+      return w_.step_of_value("U", {"g1.carriage_speed", "g1.pace"}, term.at.si(), "m/s");
+    }
+    return from_value("U", *w_.job.speed, term.at.si(), "m/s", "line.speed");
   }
 
   /// The step that has the delay: of the group whose drops it is.
@@ -166,17 +180,17 @@ class Terms {
                um, "um", wander);
   }
 
-  const Group& group() const {
-    for (const Group& g : w_.spec.chosen) {
-      if (g.name == budget_.group) return g;
+  /// Start of the ids of the budget's group, of the first where it is of the whole station.
+  std::string group_id() const {
+    for (std::size_t i = 0; i < w_.spec.chosen.size(); ++i) {
+      if (w_.spec.chosen[i].name == budget_.group) return "g" + std::to_string(i + 1);
     }
-    return w_.spec.chosen.front();
+    return "g1";
   }
 
   TraceWriter& w_;
   const Budget& budget_;
-  std::string id_;
-  Told told_;
+  std::string id_, before_;
 };
 
 }  // namespace
@@ -189,13 +203,13 @@ std::string budget_step(const Specification& spec, const Budget& budget) {
 void trace_placement(TraceWriter& writer) {
   if (!writer.spec.placement.empty()) trace_apart(writer);
   for (const Budget& budget : writer.spec.placement) {
-    Terms(writer, budget, budget_step(writer.spec, budget), Terms::Told::traced).all();
+    Terms(writer, budget, budget_step(writer.spec, budget)).all();
   }
   if (!writer.spec.carriage_pace) return;
   for (const Budget& budget : writer.spec.carriage_pace->placement) {
     if (!budget.motion) continue;  // the other axis knows no lag
-    const std::string id = "pace." + budget_step(writer.spec, budget);
-    Terms(writer, budget, id, Terms::Told::as_they_are).all();
+    const std::string id = budget_step(writer.spec, budget);
+    Terms(writer, budget, "pace." + id, id).all();
   }
 }
 

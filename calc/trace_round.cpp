@@ -52,17 +52,16 @@ void angles(TraceWriter& w, const Group& group, const std::string& g) {
 /// Banks of b rows that join stay whole where one fits.
 void stations(TraceWriter& w, const Group& group, const std::string& g) {
   const Round& r = *group.round;
-  const int bank = group.rows_staggered;
-  const int banks = group.positions * group.interleave * group.stack * group.film_heads;
-  const bool whole = r.fit >= bank;
-  const int unit = whole ? bank : 1;
-  w.formula(g + ".round_stations", "z", "ceil(n/(floor(f/u)*u))",
-            {chosen("n", bank * banks, ""), w.step("f", g + ".round_fit"), chosen("u", unit, "")},
+  const bool whole = r.fit >= group.rows_staggered;
+  const StepInput rows = w.step("n", g + ".head_rows");
+  std::vector<StepInput> dealt{rows, w.step("f", g + ".round_fit")};
+  if (whole) dealt.push_back(rows_of_heads(w, group, g));
+  w.formula(g + ".round_stations", "z", whole ? "ceil(n/(floor(f/r)*r))" : "ceil(n/f)", dealt,
             r.stations, "", counting);
-  w.formula(
-      g + ".round_rows", "n_z", "ceil(ceil(n/z)/u)*u",
-      {chosen("n", bank * banks, ""), w.step("z", g + ".round_stations"), chosen("u", unit, "")},
-      r.per_station, "", counting);
+  std::vector<StepInput> even{rows, w.step("z", g + ".round_stations")};
+  if (whole) even.push_back(rows_of_heads(w, group, g));
+  w.formula(g + ".round_rows", "n_z", whole ? "ceil(ceil(n/z)/r)*r" : "ceil(n/z)", even,
+            r.per_station, "", counting);
 }
 
 void length(TraceWriter& w, const Group& group, const std::string& g) {

@@ -35,6 +35,30 @@ std::string numbered(const std::string& symbol, std::size_t i) {
   return symbol + "_" + std::to_string(i + 1);
 }
 
+/// The nozzles of a colour end to end, "N_a".
+StepInput nozzles_in_line(const Group& group) {
+  const int heads = group.scan->heads_per_colour;
+  if (heads == 1) {
+    return from_catalogue("N_a", group.nozzles, "",
+                          "head." + group.head + ".mode." + group.mode + ".nozzles");
+  }
+  return chosen("N_a", joined_nozzles(group.nozzles, heads, overlapped(group)), "");
+}
+
+/// The advance that a group alone would make.
+void advance_of_group(TraceWriter& w, const Group& group, const std::string& g) {
+  if (w.has(g + ".advance")) return;
+  const Scan& scan = *group.scan;
+  w.add(g + ".advance_rows", StepKind::table, "J", "largest J <= N_a/N_q with gcd(J,s) = 1",
+        {nozzles_in_line(group), from_parameter(w.job, "N_q", P::quality_passes),
+         steps_input(w, group, g, "s")},
+        scan.advance_nozzles, "", interlace);
+  w.formula(g + ".advance", "A", "25.4*J/(s*R_0)",
+            {w.step("J", g + ".advance_rows"), steps_input(w, group, g, "s"),
+             w.step("R_0", g + ".native")},
+            in_mm(own_advance(group)), "mm", interlace);
+}
+
 /// The least of the groups' own advances; a table where their lattices agree only on a shorter one.
 void carriage_advance(TraceWriter& w, const Group& group, const std::string& g) {
   const std::vector<Group>& groups = w.spec.chosen;
@@ -46,8 +70,9 @@ void carriage_advance(TraceWriter& w, const Group& group, const std::string& g) 
     const double own = in_mm(own_advance(groups[i]));
     const std::string symbol = numbered("A", i);
     list += (i == 0 ? "" : ",") + symbol;
-    const bool traced = &groups[i] == &group;
-    inputs.push_back(w.step_or_chosen(symbol, traced ? g + ".advance" : "", own, "mm"));
+    const std::string other = "g" + std::to_string(i + 1);
+    advance_of_group(w, groups[i], other);
+    inputs.push_back(w.step(symbol, other + ".advance"));
     least = std::min(least, own);
   }
   const double advance = in_mm(group.scan->advance);
@@ -58,8 +83,9 @@ void carriage_advance(TraceWriter& w, const Group& group, const std::string& g) 
     return;
   }
   for (std::size_t i = 0; i < groups.size(); ++i) {
-    inputs.push_back(chosen(numbered("R", i), in_dpi(nozzle_axis(groups[i])), "dpi"));
-    inputs.push_back(chosen(numbered("s", i), groups[i].scan->interlace_steps, ""));
+    const std::string other = "g" + std::to_string(i + 1);
+    inputs.push_back(w.step(numbered("R", i), nozzle_axis_step(groups[i], other)));
+    inputs.push_back(steps_input(w, groups[i], other, numbered("s", i)));
   }
   w.add(g + ".carriage_advance", StepKind::table, "A",
         "greatest A <= min A_i with whole A*R_i/25.4, gcd with s_i = 1", inputs, advance, "mm",
@@ -67,15 +93,7 @@ void carriage_advance(TraceWriter& w, const Group& group, const std::string& g) 
 }
 
 void advance(TraceWriter& w, const Group& group, const std::string& g) {
-  const Scan& scan = *group.scan;
-  w.add(g + ".advance_rows", StepKind::table, "J", "largest J <= N_a/N_q with gcd(J,s) = 1",
-        {chosen("N_a", joined_nozzles(group.nozzles, scan.heads_per_colour, overlapped(group)), ""),
-         from_parameter(w.job, "N_q", P::quality_passes), chosen("s", scan.interlace_steps, "")},
-        scan.advance_nozzles, "", interlace);
-  w.formula(g + ".advance", "A", "25.4*J/(s*R_0)",
-            {w.step("J", g + ".advance_rows"), chosen("s", scan.interlace_steps, ""),
-             w.step("R_0", g + ".native")},
-            in_mm(own_advance(group)), "mm", interlace);
+  advance_of_group(w, group, g);
   carriage_advance(w, group, g);
 }
 
@@ -105,10 +123,17 @@ void array(TraceWriter& w, const Group& group, const std::string& g) {
   std::vector<StepInput> inputs;
   std::string list;
   for (std::size_t i = 0; i < w.spec.chosen.size(); ++i) {
-    const std::string symbol = numbered("d", i);
-    list += (i == 0 ? "" : "+") + symbol;
-    inputs.push_back(chosen(symbol, in_mm(w.spec.chosen[i].footprint), "mm"));
+    const Group& other = w.spec.chosen[i];
+    const std::string d = numbered("d", i), n = numbered("n", i);
+    const Given<Length>& depth = trace_head(w.catalogue, other).body_depth;
+    if (!depth) continue;  // its rows are counted as nothing
+    list.append(list.empty() ? "" : "+").append(n).append("*(").append(d).append("+gap)");
+    inputs.push_back(w.step(n, "g" + std::to_string(i + 1) + ".head_rows"));
+    inputs.push_back(
+        from_catalogue(d, in_mm(depth->value), "mm", "head." + other.head + ".body_depth"));
   }
+  if (list.empty()) list = "0";
+  inputs.push_back(from_parameter(w.job, "gap", P::row_gap_mm));
   add_lamp(w, "pinning", "l_p", list, inputs);
   add_lamp(w, "uv", "l", list, inputs);
   w.formula(g + ".array", "L_a", list, inputs, in_mm(group.scan->array_length), "mm",
@@ -134,7 +159,8 @@ bool same(Speed a, Speed b) { return at_most(a, b) && at_most(b, a); }
 
 /// The lower end of the band that the speed was lowered below, with what it takes to follow it.
 void add_band(const TraceWriter& w, Speed used, std::string& list, std::vector<StepInput>& inputs) {
-  for (const Group& group : w.spec.chosen) {
+  for (std::size_t i = 0; i < w.spec.chosen.size(); ++i) {
+    const Group& group = w.spec.chosen[i];
     const Head& head = trace_head(w.catalogue, group);
     if (!head.avoid) continue;
     if (!same(below_band * head.avoid->low / motion_axis(group), used)) continue;
@@ -142,7 +168,7 @@ void add_band(const TraceWriter& w, Speed used, std::string& list, std::vector<S
     inputs.push_back(constant("b", below_band, ""));
     inputs.push_back(
         from_catalogue("f_b", in_khz(head.avoid->low), "kHz", "head." + head.name + ".avoid"));
-    inputs.push_back(chosen("R_b", in_dpi(motion_axis(group)), "dpi"));
+    inputs.push_back(motion_resolution(w, group, "g" + std::to_string(i + 1), "R_b"));
     return;
   }
 }
@@ -153,16 +179,16 @@ void speed(TraceWriter& w, const Group& group, const std::string& g) {
   const bool spared = same(shared_speed(w.job.parameters, riders(w, true), high), used);
   std::vector<StepInput> inputs{from_parameter(w.job, "v_lim", P::carriage_speed),
                                 from_parameter(w.job, "q", P::high_use)};
-  if (!spared) inputs.back() = chosen("q", 1, "");
+  if (!spared) inputs.back() = constant("q", 1, "");
   std::string list = "v_lim";
   for (std::size_t i = 0; i < w.spec.chosen.size(); ++i) {
     const Group& other = w.spec.chosen[i];
     const std::string f = numbered("f", i);
     const std::string r = numbered("R", i);
     list.append(",q*").append(f).append("*25.4/").append(r);
-    const std::string traced = &other == &group ? g + ".usable" : "";
-    inputs.push_back(w.step_or_chosen(f, traced, in_khz(other.frequency_allowed), "kHz"));
-    inputs.push_back(chosen(r, in_dpi(motion_axis(other)), "dpi"));
+    const std::string of = "g" + std::to_string(i + 1);
+    inputs.push_back(w.step(f, of + ".usable"));
+    inputs.push_back(motion_resolution(w, other, of, r));
   }
   const Speed free = shared_speed(w.job.parameters, riders(w, false), spared ? high : 1);
   if (!same(free, used)) add_band(w, used, list, inputs);
@@ -188,11 +214,13 @@ void carriage(TraceWriter& w, const Group& group, const std::string& g) {
       in_mm(scan.machine_width), "mm", kinematics);
 }
 
-/// The most interlace steps of all groups: the carriage goes on until the last is done.
-int most_steps(const std::vector<Group>& groups) {
-  int steps = 1;
-  for (const Group& group : groups) steps = std::max(steps, group.scan->interlace_steps);
-  return steps;
+/// "s", the most interlace steps of all groups: the carriage goes on until the last is done.
+StepInput most_steps(const TraceWriter& w) {
+  std::size_t most = 0;
+  for (std::size_t i = 0; i < w.spec.chosen.size(); ++i) {
+    if (lattice_steps(w.spec.chosen[most]) < lattice_steps(w.spec.chosen[i])) most = i;
+  }
+  return steps_input(w, w.spec.chosen[most], "g" + std::to_string(most + 1), "s");
 }
 
 /// Image by image where the image has a length, else endless.
@@ -208,10 +236,10 @@ void throughput(TraceWriter& w, const Group& group, const std::string& g) {
   }
   const StepInput length =
       from_value("L", w.job.length, in_mm(w.job.length.high), "mm", "image.length");
-  w.formula(g + ".strokes", "n_s", "ceil(L/A)+s*N_q-1",
-            {length, w.step("A", moved), chosen("s", most_steps(w.spec.chosen), ""),
-             from_parameter(w.job, "N_q", P::quality_passes)},
-            scan.strokes, "", interlace);
+  w.formula(
+      g + ".strokes", "n_s", "ceil(L/A)+s*N_q-1",
+      {length, w.step("A", moved), most_steps(w), from_parameter(w.job, "N_q", P::quality_passes)},
+      scan.strokes, "", interlace);
   w.formula(g + ".throughput", "Q", "W*L*3600/(n_s*t*1e6)",
             {w.step("W", g + ".width"), length, w.step("n_s", g + ".strokes"),
              w.step("t", g + ".stroke_time")},
@@ -221,13 +249,17 @@ void throughput(TraceWriter& w, const Group& group, const std::string& g) {
 /// The nozzles of a colour that print, and the share of the others.
 void nozzles(TraceWriter& w, const Group& group, const std::string& g) {
   const Scan& scan = *group.scan;
-  const int all = group.nozzles * scan.heads_per_colour;
   w.formula(g + ".printing", "N_p", "A*R/25.4*N_q",
             {w.step("A", advance_step(w, g)), w.step("R", g + ".along"),
              from_parameter(w.job, "N_q", P::quality_passes)},
             printing_nozzles(scan.advance, group.resolution_along, scan.quality_passes), "",
             interlace);
-  w.formula(g + ".idle", "i", "1-N_p/N", {w.step("N_p", g + ".printing"), chosen("N", all, "")},
+  const StepInput nozzles = from_catalogue(
+      "N", group.nozzles, "", "head." + group.head + ".mode." + group.mode + ".nozzles");
+  std::vector<StepInput> inputs{w.step("N_p", g + ".printing"), nozzles};
+  const bool several = scan.heads_per_colour > 1;
+  if (several) inputs.push_back(chosen("n", scan.heads_per_colour, ""));
+  w.formula(g + ".idle", "i", several ? "1-N_p/(N*n)" : "1-N_p/N", std::move(inputs),
             group.idle_nozzle_share, "", interlace);
 }
 
@@ -242,9 +274,10 @@ void pace(TraceWriter& w, const Group& group, const std::string& g) {
     w.formula(g + ".pace_time", "t_n", "A/(1000*v)", inputs, pace.stroke_time.si(), "s",
               kinematics);
   } else {
-    inputs.push_back(chosen("l", in_mm(image_repeat(w.job)), "mm"));
+    inputs.push_back(from_value("p", w.job.pitch, in_mm(w.job.pitch.value), "mm", "product.pitch"));
+    inputs.push_back(from_value("L", w.job.length, in_mm(w.job.length.high), "mm", "image.length"));
     inputs.push_back(w.step("n_s", g + ".strokes"));
-    w.formula(g + ".pace_time", "t_n", "l/(1000*v*n_s)", inputs, pace.stroke_time.si(), "s",
+    w.formula(g + ".pace_time", "t_n", "max(p,L)/(1000*v*n_s)", inputs, pace.stroke_time.si(), "s",
               kinematics);
   }
   w.formula(g + ".pace", "v_n", "a/4*(t_n-t_d-((t_n-t_d)^2-8*(W+L_a)/(1000*a))^0.5)",

@@ -1,6 +1,7 @@
-/// The parts of trace_station() for the stages after the heads, each in its file.
+/// The parts of trace_station(), each in its file, and what they share.
 #pragma once
 
+#include <string>
 #include <vector>
 
 #include "calc/station_load.h"
@@ -8,8 +9,32 @@
 
 namespace calc {
 
-void trace_cure(TraceWriter& writer);  ///< pinning and final cure, their heat and stray light
-void trace_feed(TraceWriter& writer);  ///< length of a carriage's station along the feed
+/// Width, running hours, area, and what every channel uses (trace_use.cpp); the first of all.
+void trace_use(TraceWriter& writer, const std::vector<ChannelLoad>& loads);
+/// Share of the printed places that a channel covers, as given or assumed.
+StepInput mean_cover(const Job& job, const Channel& channel, const std::string& symbol);
+StepInput peak_cover(const Job& job, const Channel& channel, const std::string& symbol);
+/// The wet film of a channel's solid [mL/m2].
+StepInput film_of(const TraceWriter& writer, const ChannelLoad& load,
+                  const std::string& symbol = "h");
+/// "V" [mL/h], what passes a dryer at peak cover and the highest speed; writes its step once.
+StepInput passing(TraceWriter& writer, const ChannelLoad& load);
+/// Adds "s", the share by which that is held to the limit of process colours, to a product's
+/// inputs: "*s"; empty of a channel that is no process colour.
+std::string add_peak_share(TraceWriter& writer, const std::vector<ChannelLoad>& loads,
+                           const ChannelLoad& load, std::vector<StepInput>& inputs);
+/// "r" [kg/m3], density of a channel's ink.
+StepInput density_of(const Job& job, const Channel& channel);
+
+/// What it costs, over a year and over the years (trace_cost.cpp); the last of all.
+void trace_cost(TraceWriter& writer);
+/// Replacements and spares of the heads (trace_wear.cpp); before the costs.
+void trace_wear(TraceWriter& writer);
+
+/// Pinning and final cure, their heat and stray light.
+void trace_cure(TraceWriter& writer, const std::vector<ChannelLoad>& loads);
+/// Length of a carriage's station along the feed; after lamps and dryers.
+void trace_feed(TraceWriter& writer);
 void trace_drying(TraceWriter& writer, const std::vector<ChannelLoad>& loads);
 void trace_vapour(TraceWriter& writer, const std::vector<ChannelLoad>& loads);
 

@@ -64,8 +64,7 @@ void lines_step(TraceWriter& w, const Group& group, const std::string& g) {
   if (head.nozzle_delay && head.nozzle_delay->value) return;
   const double lines = lines_apart(group.resolution_along, pitch(group.native), group.tilt);
   w.formula(g + ".tilt_lines", "j", "round(R_m/R_0*sin(abs(t)*pi/180))",
-            {chosen("R_m", in_dpi(group.resolution_along), "dpi"), w.step("R_0", g + ".native"),
-             angle(w, g), circle()},
+            {motion_resolution(w, group, g), w.step("R_0", g + ".native"), angle(w, g), circle()},
             std::round(lines), "", clocked);
 }
 
@@ -181,9 +180,8 @@ void delay_steps(TraceWriter& w, const Group& group, const std::string& g) {
                circle()},
               in_mm(delay.along), "mm", along_motion);
     const StepInput along = w.step("l", row + ".along");
-    w.formula(row + ".lines", "n_l", "l*R_m/25.4",
-              {along, chosen("R_m", in_dpi(group.resolution_along), "dpi")}, delay.lines, "",
-              along_motion);
+    w.formula(row + ".lines", "n_l", "l*R_m/25.4", {along, motion_resolution(w, group, g)},
+              delay.lines, "", along_motion);
     w.formula(row + ".late", "t_l", "l/v",
               {along, from_value("v", speed, served_high(speed).si(), "m/s", "line.speed")},
               delay.late.si() * 1e3, "ms", along_motion);

@@ -126,17 +126,30 @@ StepInput evaporating(const TraceWriter& w, const ChannelVapour& c, const Ink& i
                     "ink." + ink.name + ".solvent_share");
 }
 
+/// Vapour of a channel over the running time.
+MassFlow vapour_mean(const Job& job, const ChannelVapour& c, const ChannelFlow& flow) {
+  const Density density = ink_density(job, job.channels[c.channel]);
+  return flow.ink() * density * c.blend.evaporates + flow.flush * density;
+}
+
 void flow_step(TraceWriter& w, const std::vector<ChannelLoad>& loads, const ChannelLoad& load,
                const ChannelFlow& flow, const ChannelVapour& c) {
   const Channel& channel = w.job.channels[c.channel];
   const Ink none;
   const Ink& ink = channel.ink == nullptr ? none : *channel.ink;
-  w.formula(at(w, c, "vapour"), "m", "(V*s*x+F)*r*1e-6",
-            {chosen("V", load.passing.si() * 3600e6, "mL/h"),
-             chosen("s", peak_share(w.job, loads, load), ""), evaporating(w, c, ink),
-             chosen("F", flow.flush.si() * 3600e6, "mL/h"),
-             chosen("r", ink_density(w.job, channel).si(), "kg/m3")},
-            c.flow.si() * 3600, "kg/h", peak);
+  const StepInput share = evaporating(w, c, ink), density = density_of(w.job, channel);
+  std::vector<StepInput> inputs{passing(w, load), share, density};
+  const std::string limited = add_peak_share(w, loads, load, inputs);
+  const bool flushed = w.has(at(w, c, "flush"));
+  if (flushed) inputs.push_back(w.step("F", at(w, c, "flush")));
+  w.formula(at(w, c, "vapour"), "m",
+            flushed ? "(V" + limited + "*x+F)*r*1e-6" : "V" + limited + "*x*r*1e-6",
+            std::move(inputs), c.flow.si() * 3600, "kg/h", peak);
+  std::vector<StepInput> mean{w.step("M", at(w, c, "printed")), w.step("M_p", at(w, c, "purged")),
+                              share, density};
+  if (flushed) mean.push_back(w.step("F", at(w, c, "flush")));
+  w.formula(at(w, c, "vapour_mean"), "m", flushed ? "((M+M_p)*x+F)*r*1e-6" : "(M+M_p)*x*r*1e-6",
+            std::move(mean), vapour_mean(w.job, c, flow).si() * 3600, "kg/h", yearly);
   molar_mass_step(w, c, ink);
   lel_step(w, c, ink);
   exposure_step(w, c, ink);
@@ -178,10 +191,12 @@ void together_step(TraceWriter& w, const Vapour& vapour, const char* name, const
 /// Fresh air at one end of what is captured and how it mixes.
 void health_end_step(TraceWriter& w, const char* name, const char* symbol, double captured,
                      double mixing, VolumeFlow value) {
-  w.formula(std::string("station.ventilation.air_health_") + name, symbol, "K*V*(1-k)*1e6/l",
-            {constant("K", mixing, ""), w.step("V", "station.ventilation.volume"),
-             constant("k", captured, ""), w.step("l", "station.ventilation.limit")},
-            value.si() * 3600, "m3/h", health_end);
+  w.formula(
+      std::string("station.ventilation.air_health_") + name, symbol, "K*V*(1-k)*1e6/l",
+      {from_range(w.job, "K", P::mixing, mixing), w.step("V", "station.ventilation.volume"),
+       captured > 0 ? from_range(w.job, "k", P::captured_share, captured) : constant("k", 0, ""),
+       w.step("l", "station.ventilation.limit")},
+      value.si() * 3600, "m3/h", health_end);
 }
 
 void air(TraceWriter& w, const Vapour& vapour) {
@@ -240,8 +255,10 @@ void trace_vapour(TraceWriter& w, const std::vector<ChannelLoad>& loads) {
     }
   }
   sum_step(w, vapour, "vapour", "vapour", "m", vapour.total.si() * 3600, "kg/h", peak);
+  sum_step(w, vapour, "vapour_mean", "vapour_mean", "m_h", vapour.yearly_mean.si() * 3600, "kg/h",
+           yearly);
   w.formula("station.ventilation.voc", "m_y", "m_h*t_y",
-            {chosen("m_h", vapour.yearly_mean.si() * 3600, "kg/h"), w.step("t_y", "station.hours")},
+            {w.step("m_h", "station.ventilation.vapour_mean"), w.step("t_y", "station.hours")},
             (vapour.yearly_mean * running_time(w.job)).si(), "kg", yearly);
   w.formula("station.ventilation.voc_peak", "m_p", "m*t_y",
             {w.step("m", "station.ventilation.vapour"), w.step("t_y", "station.hours")},

@@ -1,6 +1,7 @@
 #include "calc/trace_writer.h"
 
 #include <algorithm>
+#include <cmath>
 #include <stdexcept>
 
 namespace calc {
@@ -36,6 +37,12 @@ StepInput from_parameter(const Job& job, std::string symbol, P id) {
           std::string(parameter(id).key)};
 }
 
+StepInput from_range(const Job& job, std::string symbol, P id, double end) {
+  StepInput input = from_parameter(job, std::move(symbol), id);
+  input.value = end;
+  return input;
+}
+
 StepInput printed_share(const Job& job) {
   const std::string_view key = parameter(P::printed_share).key;
   const bool is_assumed = std::any_of(job.assumptions.begin(), job.assumptions.end(),
@@ -50,6 +57,11 @@ Resolution nozzle_axis(const Group& group) {
 Resolution motion_axis(const Group& group) {
   return group.scan ? group.resolution_across : group.resolution_along;
 }
+StepInput motion_resolution(const TraceWriter& w, const Group& group, const std::string& g,
+                            const std::string& symbol) {
+  const std::string demand = group.scan ? "required.across" : "required.along";
+  return w.step_of_value(symbol, {g + ".motion", demand}, in_dpi(motion_axis(group)), "dpi");
+}
 std::string nozzle_axis_step(const Group& group, const std::string& prefix) {
   return prefix + (group.scan ? ".along" : ".across");
 }
@@ -59,7 +71,10 @@ void TraceWriter::add(std::string id, StepKind kind, std::string symbol, std::st
                       const Basis& basis, std::vector<std::string> assumptions) {
   if (has(id)) throw std::logic_error("two trace steps called " + id);
   for (const StepInput& input : inputs) {
-    if (input.origin == "assumed") assumptions.push_back(input.ref);
+    if (input.origin != "assumed") continue;
+    const bool known =
+        std::find(assumptions.begin(), assumptions.end(), input.ref) != assumptions.end();
+    if (!known) assumptions.push_back(input.ref);
   }
   steps_.emplace_back(std::move(id), kind, std::move(symbol), std::move(formula), std::move(inputs),
                       value, std::move(unit), basis.source, basis.tag, basis.validity,
@@ -83,6 +98,18 @@ StepInput TraceWriter::step(std::string symbol, const std::string& id) const {
 StepInput TraceWriter::step_or_chosen(std::string symbol, const std::string& id, double value,
                                       std::string unit) const {
   if (has(id)) return step(std::move(symbol), id);
+  return chosen(std::move(symbol), value, std::move(unit));
+}
+
+StepInput TraceWriter::step_of_value(std::string symbol, const std::vector<std::string>& ids,
+                                     double value, std::string unit) const {
+  constexpr double last_bits = 1e-13;
+  for (const std::string& id : ids) {
+    if (!has(id)) continue;
+    StepInput found = step(symbol, id);
+    const bool same = std::abs(found.value - value) <= last_bits * std::abs(value);
+    if (same && found.unit == unit) return found;
+  }
   return chosen(std::move(symbol), value, std::move(unit));
 }
 

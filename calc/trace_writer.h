@@ -21,6 +21,8 @@ StepInput constant(std::string symbol, double value, std::string unit);
 StepInput chosen(std::string symbol, double value, std::string unit);
 StepInput from_catalogue(std::string symbol, double value, std::string unit, std::string ref);
 StepInput from_parameter(const Job& job, std::string symbol, P id);
+/// An end of the range of a default, which stands beside it where it is listed.
+StepInput from_range(const Job& job, std::string symbol, P id, double end);
 
 std::string origin_word(OriginKind kind);
 
@@ -60,6 +62,10 @@ class TraceWriter {
   /// The earlier step of that id, else, as for an empty one, a figure of the chosen arrangement.
   StepInput step_or_chosen(std::string symbol, const std::string& id, double value,
                            std::string unit) const;
+  /// The first of the earlier steps of those ids that has that very value, in its unit, but for
+  /// the last bits; else a figure of the chosen arrangement.
+  StepInput step_of_value(std::string symbol, const std::vector<std::string>& ids, double value,
+                          std::string unit) const;
   bool has(const std::string& id) const;
   std::vector<Step> take() { return std::move(steps_); }
 
@@ -73,6 +79,22 @@ Resolution motion_axis(const Group& group);
 /// The step that has the first of them.
 std::string nozzle_axis_step(const Group& group, const std::string& prefix);
 
+/// "R_m" [dpi], the same along the motion: its step, or the demand it meets before there is one.
+StepInput motion_resolution(const TraceWriter& w, const Group& group, const std::string& g,
+                            const std::string& symbol = "R_m");
+/// Start of the ids of the steps of a channel's dots ("g1.black"): those of the first channel of
+/// the group that prints the same.
+std::string dots_steps(const Group& group, const std::string& channel, const std::string& g);
+
+/// Heads interleaved, or on a carriage strokes interlaced: steps of the native resolution.
+int lattice_steps(const Group& group);
+StepInput steps_input(const TraceWriter& w, const Group& group, const std::string& g,
+                      const std::string& symbol);
+/// The step with the widest gap between neighbouring columns: of tilted heads not the pitch.
+std::string closing_pitch(const TraceWriter& w, const std::string& g);
+/// The default spread of the drops on a substrate of that class.
+P spread_parameter(Absorbency absorbency);
+
 /// "s", the printed share of the length that passes [1].
 StepInput printed_share(const Job& job);
 
@@ -83,6 +105,15 @@ void drop_step(TraceWriter& w, const Group& group, const std::string& at, Volume
 void trace_required(TraceWriter& writer);
 /// One group of the chosen arrangement; `g` starts its steps' ids ("g1").
 void trace_lattice(TraceWriter& writer, const Group& group, const std::string& g);
+/// The resolution along the motion: the demand, else the least above it that closes solids or lays
+/// the film. Of tilted heads it may be another, which is no step then. After the dots.
+void trace_motion(TraceWriter& writer, const Group& group, const std::string& g);
+/// What the dots do on impact; after the flight.
+void trace_impact(TraceWriter& writer, const Group& group, const std::string& g);
+/// Rating and usable frequency of the head.
+void trace_rating(TraceWriter& writer, const Group& group, const std::string& g);
+/// What of it is used; on a carriage with the carriage's own steps, after the ratings of all
+/// groups.
 void trace_frequency(TraceWriter& writer, const Group& group, const std::string& g);
 /// The angle of tilted heads and what it does to their rows; after the native resolution. Then
 /// their swath, overlap, rows of heads and room (trace_tilt.cpp).
@@ -95,6 +126,12 @@ bool is_tilted(const Group& group);
 /// Width to print, image and margins.
 void trace_width(TraceWriter& writer, const std::string& g);
 void trace_across(TraceWriter& writer, const Group& group, const std::string& g);
+/// "B", banks of a colour one behind the other; none where there cannot be but one. After the
+/// stack's step.
+std::optional<StepInput> banks_of_heads(TraceWriter& writer, const Group& group,
+                                        const std::string& g);
+/// "r", the rows that heads side by side stand in.
+StepInput rows_of_heads(const TraceWriter& writer, const Group& group, const std::string& g);
 /// Rows of heads round a body that turns; after the throw of its heads (trace_round.cpp).
 void trace_round(TraceWriter& writer, const Group& group, const std::string& g);
 /// The seam of an image all round a body.
@@ -103,6 +140,8 @@ void trace_scan(TraceWriter& writer, const Group& group, const std::string& g);
 /// The step of a carriage's advance: the group's own where it is alone.
 std::string advance_step(const TraceWriter& w, const std::string& g);
 void trace_ink(TraceWriter& writer, const Group& group, const std::string& g);
+/// "T" [K], the temperature a group jets at, which it has; writes the step where the room says it.
+StepInput jetting_temperature(TraceWriter& writer, const Group& group, const std::string& g);
 /// The inks in their heads: numbers of the jet, shear, particles (trace_jet.cpp).
 void trace_jets(TraceWriter& writer);
 void trace_flight(TraceWriter& writer, const Group& group, const std::string& g);

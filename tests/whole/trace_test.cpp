@@ -125,6 +125,16 @@ void check(const RecordedStep& step) {
 bool may_lack_unit(const RecordedStep& step) {
   static const std::set<std::string> bare{"heads_across",
                                           "heads_total",
+                                          "head_rows",
+                                          "interleave",
+                                          "banks",
+                                          "active",
+                                          "heads",
+                                          "process_peak",
+                                          "process_share",
+                                          "sets",
+                                          "units",
+                                          "passes",
                                           "positions",
                                           "rows",
                                           "tilt_lines",
@@ -166,7 +176,8 @@ bool may_lack_unit(const RecordedStep& step) {
                                           "flow_index",
                                           "lines"};
   const std::string last = step.id.substr(step.id.rfind('.') + 1);
-  return bare.count(last) == 1 || step.id.starts_with("station.boards.");
+  return bare.count(last) == 1 || step.id.starts_with("station.boards.") ||
+         step.id.starts_with("station.spares.");
 }
 
 void check_references(const calc::Specification& spec) {
@@ -216,6 +227,11 @@ const std::string tilted_by_lines =
     "image.resolution = 440 x 600 dpi\nhead.A.tilts = yes\nhead.A.mode.grey.row_pitch = 360 npi\n"
     "head.A.mode.grey.row_offsets = 0\nsubstrate.dot_diameter = 90 um\n";
 
+const std::string pinned =
+    "ink.black.pinning_dose = 20 mJ/cm2\nink.cyan.pinning_dose = 20 mJ/cm2\n";
+const std::string aqueous =
+    "ink.black.family = aqueous\nink.cyan.family = aqueous\nsubstrate.absorbency = low\n";
+
 std::vector<Path> paths() {
   return {
       {two_lattices, "g1.carriage_advance", "gcd with s_i = 1"},
@@ -233,9 +249,17 @@ std::vector<Path> paths() {
       {two_lattices, "placement.colours_apart", "L_2*n_2-L_2"},
       {"image.placement = 5 mm\n", "placement.reach", "s+L_1*n_1"},
       {tilted, "g1.tilt_tolerance", "dx/(1000*S_0*sin(abs(t)*pi/180))"},
-      {tilted, "g1.dot.nozzle.tilt", "max(x_w-p,p-x_n)"},
+      {tilted, "g1.dot.nozzle.tilt", "max(x_w-1000*p,1000*p-x_n)"},
       {tilted_by_lines, "g1.tilt", "asin(j*R_0/R_m)"},
       {tilted_by_lines + "-head.A.overlap\n", "g1.overlap", "n_o*p_0"},
+      {"head.A.life_drops = 100000000000\n", "g1.head_life", "min(t,D/(3600000*f*c))"},
+      {"-head.A.life\nhead.A.life_drops = 100000000000\n", "g1.head_life", "D/(3600000*f*c)"},
+      {pinned, "station.pinning.sets", "p_1-1"},
+      {pinned, "station.pinning.rise", "a*10*H/(m*c)"},
+      {"-lamp.LED.shape\n", "station.lamp_rows", "k*E*a*w"},
+      {aqueous, "station.drying.units", "ceil(l/l_d)"},
+      {aqueous, "station.drying.air", "min(T_u,T_s)"},
+      {"-substrate.dot_diameter\n-substrate.dot_volume\n", "g1.motion", "R_q"},
   };
 }
 
