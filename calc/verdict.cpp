@@ -1,6 +1,7 @@
 #include "calc/verdict.h"
 
 #include <algorithm>
+#include <cmath>
 #include <initializer_list>
 #include <iterator>
 #include <optional>
@@ -87,7 +88,7 @@ class Moves {
       parameters.set(id, to);
       ends.push_back(figures(resolve(*job_.request, catalogue_, job_.date, parameters)));
       tell_arising(std::string(row.key), to, unit);
-      if (!fails()) continue;
+      if (!fails() || dot_is_measured()) continue;
       conditions_.push_back(edge(std::string(row.key), to, unit, reason_));
       const std::optional<double> last = holds(id, now, to);
       if (last) conditions_.back().args.push_back({"holds", *last, unit});
@@ -121,6 +122,13 @@ class Moves {
   }
 
   bool fails() const { return fails_; }
+
+  /// Whether it fails by solids that a standing condition asks to measure the dot for anyway.
+  bool dot_is_measured() const {
+    return reason_.code == "cover" &&
+           std::any_of(standing_.begin(), standing_.end(),
+                       [](const Notice& n) { return n.code == "measure_dot"; });
+  }
 
   /// The conditions of the last job that the chosen arrangement does not have as it is.
   void tell_arising(const std::string& field, double to, const std::string& unit,
@@ -157,6 +165,8 @@ class Moves {
       const double middle = (pass + fail) / 2;
       (passes_at(id, middle) ? pass : fail) = middle;
     }
+    // Up to just before its own value, at which it passes, is up to that.
+    if (!here && std::abs(pass - now) <= 2 * std::abs(fail - pass)) return now;
     if (pass <= 0) return pass;
     const double rounded = up ? rounded_down(pass, edge_digits) : rounded_up(pass, edge_digits);
     if (!here) return rounded;

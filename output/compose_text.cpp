@@ -87,6 +87,20 @@ std::string speed_limit_text(const Context& context, calc::Speed speed, int digi
   return context.measure(rounded_down(speed.si() * minute, digits), "m/min", digits);
 }
 
+std::string speed_held_text(const Context& context) {
+  const double highest = highest_speed(context).speed.si() * minute;
+  for (const calc::Edge& edge : context.spec.edges) {
+    const bool of_speed = edge.quantity == "line.speed" && edge.unit == "m/min" && edge.up;
+    if (!of_speed || edge.kind != calc::EdgeKind::passes || !edge.value) continue;
+    if (rounded_down(*edge.value, 3) >= rounded_down(highest, 3)) return {};
+    return context.words(
+        "speed_held",
+        {{"VALUE", speed_limit_text(context, calc::metres_per_second(*edge.value / minute))},
+         {"GATE", context.words("gate." + edge.beyond)}});
+  }
+  return {};
+}
+
 std::string speed_limit_number(const Context& context, calc::Speed speed) {
   return context.in_column(rounded_down(speed.si() * minute, 3), "m/min", 3);
 }

@@ -17,6 +17,9 @@ std::string speed_text(const Context& context, calc::Speed speed);
 /// The highest speed of the station; of its heads where it is not known with its stages.
 calc::StationSpeed highest_speed(const Context& context);
 std::string speed_limit_text(const Context& context, calc::Speed speed, int digits = 3);
+/// Up to which lower speed the station passes as it stands, and by which gate; empty where it does
+/// up to highest_speed().
+std::string speed_held_text(const Context& context);
 /// The same for a column of m/min.
 std::string speed_limit_number(const Context& context, calc::Speed speed);
 /// "210 mm", behind inches for a request in United States units.

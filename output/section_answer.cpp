@@ -204,8 +204,11 @@ std::string rate_answer(const Context& c) {
   if (const std::optional<PartsRate> parts = parts_rate(c)) {
     reached = c.words("answer.rate", {{"RATE", parts->reached}, {"SPEED", reached}});
   }
-  return c.words(limit.at_most ? "answer.speed_at_most" : "answer.speed",
-                 {{"LIMIT", reached}, {"BY", c.words("sets_speed." + limit.by)}});
+  const std::string answer =
+      c.words(limit.at_most ? "answer.speed_at_most" : "answer.speed",
+              {{"LIMIT", reached}, {"BY", c.words("sets_speed." + limit.by)}});
+  const std::string held = speed_held_text(c);
+  return held.empty() ? answer : answer + "; " + held;
 }
 
 /// Figures of the station rather than of the heads.

@@ -101,6 +101,12 @@ std::string asked_input(const Context& c, const std::string& key) {
                           : c.words("front.asked", {{"VALUE", input_text(c, *input)}});
 }
 
+/// What is asked, and up to which speed the station passes where that is less than it could run.
+std::string with_held(const Context& c, const std::string& asked) {
+  const std::string held = speed_held_text(c);
+  return asked.empty() || held.empty() ? asked + held : asked + "; " + held;
+}
+
 void add_speed(const Context& c, Values& station) {
   const auto slowest = std::min_element(
       c.spec.chosen.begin(), c.spec.chosen.end(),
@@ -120,7 +126,8 @@ void add_speed(const Context& c, Values& station) {
                limit.at_most
                    ? c.words("front.at_most", {{"VALUE", speed_limit_text(c, limit.speed)}})
                    : speed_limit_text(c, limit.speed),
-               asked_input(c, "line.speed"), c.step_keys({"station.speed", g + ".speed_limit"}));
+               with_held(c, asked_input(c, "line.speed")),
+               c.step_keys({"station.speed", g + ".speed_limit"}));
   }
 }
 

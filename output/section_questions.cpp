@@ -139,7 +139,8 @@ std::string check_acceptance(const Context& c, const calc::Check& check) {
   if (!check.acceptance) return c.words("by_agreement");
   const std::string limit = check.unit == "1"
                                 ? with_unit(*check.acceptance * 100, "%", 3)
-                                : c.bound(*check.acceptance, check.unit, way_of(check.code));
+                                : c.bound(*check.acceptance, check.unit, way_of(check.code),
+                                          check.code == "dot_diameter" ? 4 : 3);
   const std::string key = "check." + check.code + ".acceptance";
   return c.has_words(key) ? c.words(key, {{"VALUE", limit},
                                           {"NUMBER", number(*check.acceptance, 3)},
