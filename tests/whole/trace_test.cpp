@@ -259,7 +259,7 @@ std::vector<Path> paths() {
       {"-lamp.LED.shape\n", "station.lamp_rows", "k*E*a*w"},
       {aqueous, "station.drying.units", "ceil(l/l_d)"},
       {aqueous, "station.drying.air", "min(T_u,T_s)"},
-      {"-substrate.dot_diameter\n-substrate.dot_volume\n", "g1.motion", "R_q"},
+      {"-substrate.dot_diameter\n-substrate.dot_volume\n", "g1.motion", "sqrt((D-p)*(D+p))"},
   };
 }
 
