@@ -12,8 +12,8 @@ void add_demands(const Context& c, Values& values) {
     Values& row = values.add("DEMAND");
     row.set("KEY", c.step_keys({"required." + demand.name}));
     row.set_markup("NAME", c.words("demand." + demand.name));
-    row.set("ACROSS", demand.across ? dpi_text(*demand.across) : "");
-    row.set("ALONG", demand.along ? dpi_text(*demand.along) : "");
+    row.set("ACROSS", demand.across ? dpi_text(*demand.across) : "\u2013");
+    row.set("ALONG", demand.along ? dpi_text(*demand.along) : "\u2013");
     row.set_markup("KIND", c.words(demand.hard ? "demand_hard" : "demand_soft"));
   }
 }
