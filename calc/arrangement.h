@@ -230,6 +230,9 @@ AxisDemand motion_demand(const Job& job, bool scanning);
 /// whole interlace steps.
 Resolution nozzle_axis(const Search& search, const ModeFacts& facts, bool scanning, int interleave);
 
+/// How its heads stand.
+Family family_of(const Head& head, const Arrangement& a);
+
 /// The arrangement as it stands in the specification; positions of heads only `with_places`, the
 /// rest being enough to price it (arrangement_group.cpp).
 Group to_group(const Search& search, const GroupNeed& need, const ModeFacts& facts,

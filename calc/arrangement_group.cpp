@@ -84,14 +84,6 @@ ChannelDots dots_of(const Job& job, const ModeFacts& f, const Arrangement& a, co
   return d;
 }
 
-Family family_of(const Head& head, const Arrangement& a) {
-  if (a.shape.scanning) return Family::scanning;
-  if (a.shape.tilt < 0 || a.shape.tilt > 0) return Family::tilted;
-  if (a.across == 1) return Family::straight;
-  if (head.joins && head.joins->value) return Family::joined;
-  return a.rows > 1 ? Family::staggered : Family::straight;
-}
-
 /// Names of the channels a colour position prints, joined by "+".
 std::string position_channels(const Search& s, const GroupNeed& need, const ModeFacts& f,
                               int position) {
@@ -213,6 +205,14 @@ void fill_rates(const Arrangement& a, Group& g) {
 void refresh(const Arrangement& a, Group& group) {
   fill_scan(a, group);
   fill_rates(a, group);
+}
+
+Family family_of(const Head& head, const Arrangement& a) {
+  if (a.shape.scanning) return Family::scanning;
+  if (a.shape.tilt < 0 || a.shape.tilt > 0) return Family::tilted;
+  if (a.across == 1) return Family::straight;
+  if (head.joins && head.joins->value) return Family::joined;
+  return a.rows > 1 ? Family::staggered : Family::straight;
 }
 
 Group to_group(const Search& search, const GroupNeed& need, const ModeFacts& facts,

@@ -49,7 +49,7 @@ struct InkNeed {
 
 class Flights;
 
-/// What a group costs at least whatever its heads (calc/floor.h); nothing where reasons are told.
+/// What a group costs at least whatever its heads (calc/floor.h); nothing until that is filled in.
 struct Sundries {
   Money supplies;               ///< and their first fill
   Money lamps, carriage_lamps;  ///< over the years

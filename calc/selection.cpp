@@ -44,6 +44,7 @@ class Run {
       : own_book_(std::make_unique<const PriceBook>(catalogue, job.currency)),
         search_(prepare(job, catalogue, *own_book_)),
         stations_(search_) {
+    fill_sundries(search_);
     run(nullptr);
   }
   Run(const Job& job, const Catalogue& catalogue, SearchStore& store, const std::vector<char>* only,
@@ -51,14 +52,10 @@ class Run {
       : search_(prepare(job, catalogue, store.book)),
         stations_(search_, store.advances),
         told_(told) {
+    fill_sundries(search_);
     search_.flights = store.flights;
     search_.reasons = told_ == Chooser::Told::over;
-    if (search_.reasons) {
-      run(only);
-    } else {
-      fill_sundries(search_);
-      run_quick(only);
-    }
+    search_.reasons ? run(only) : run_quick(only);
   }
 
   Choice choice() const {
@@ -205,12 +202,10 @@ class Run {
     for (const Field& field : fields_) {
       for (std::size_t g = 0; g < field.size(); ++g) {
         for (const HeadTry& t : field[g]) {
-          for (const Candidate& c : t.accepted) {
-            if (c.arrangement.shape.scanning != scanning || &c == parts[g]) continue;
-            std::vector<const Candidate*> other = parts;
-            other[g] = &c;
-            options_.push_back(stations_.make(std::move(other)));
+          if (t.accepted.empty() || t.accepted.front().arrangement.shape.scanning != scanning) {
+            continue;
           }
+          add_best_of(search_, stations_, t, {parts, g}, options_);
         }
       }
     }

@@ -1,5 +1,6 @@
 /// Which candidates of several groups are looked at together, and which station comes first.
 #include <algorithm>
+#include <map>
 
 #include "calc/selection_parts.h"
 
@@ -13,6 +14,26 @@ std::vector<Option> alone(const Stations& stations, const std::vector<HeadTry>& 
   std::vector<Option> own;
   for (const Candidate* c : all_accepted(tries)) own.push_back(stations.price({c}));
   return own;
+}
+
+/// A candidate in its place, with the least the station then comes to.
+struct Contender {
+  FloorKey floor;
+  const Candidate* candidate;
+  std::vector<const Candidate*> parts;
+};
+
+std::vector<Contender> contenders_for(const Job& job, const HeadTry& tried, const Place& place) {
+  std::vector<Contender> list;
+  for (const Candidate& c : tried.accepted) {
+    if (&c == place.parts[place.group]) continue;
+    list.push_back({{}, &c, place.parts});
+    list.back().parts[place.group] = &c;
+    std::vector<const Floor*> floors;
+    for (const Candidate* part : list.back().parts) floors.push_back(&part->floor);
+    list.back().floor = floor_of(job, floors);
+  }
+  return list;
 }
 
 bool ranks_before(const Option& a, const Option& b) { return before(a.key, b.key); }
@@ -102,7 +123,8 @@ std::vector<std::vector<const Candidate*>> product(
 std::vector<Option> combine(const Search& search, const Stations& stations, const Field& field) {
   std::vector<Option> options;
   if (field.size() == 1) {
-    for (const Candidate* c : all_accepted(field.front())) options.push_back(stations.make({c}));
+    for (const HeadTry& t : field.front())
+      add_best_of(search, stations, t, {{nullptr}, 0}, options);
     return options;
   }
   std::vector<std::vector<Option>> own;
@@ -115,6 +137,28 @@ std::vector<Option> combine(const Search& search, const Stations& stations, cons
   const std::size_t heads = search.catalogue->heads.size();
   for (auto& parts : alike(own, heads)) options.push_back(stations.make(std::move(parts)));
   return options;
+}
+
+void add_best_of(const Search& search, const Stations& stations, const HeadTry& tried,
+                 const Place& place, std::vector<Option>& options) {
+  std::vector<Contender> contenders = contenders_for(*search.job, tried, place);
+  std::stable_sort(contenders.begin(), contenders.end(),
+                   [](const Contender& a, const Contender& b) { return a.floor < b.floor; });
+  std::map<Family, RankKey> best;  // of those that pass
+  for (const Contender& next : contenders) {
+    const Arrangement& a = next.candidate->arrangement;
+    const Family family = family_of(search.catalogue->heads[a.shape.head], a);
+    const auto known = best.find(family);
+    if (known != best.end() && beyond(next.floor, known->second)) continue;
+    options.push_back(stations.make(next.parts));
+    const Option& made = options.back();
+    if (!made.failures.empty()) continue;
+    if (known == best.end()) {
+      best.emplace(family, made.key);
+    } else if (before(made.key, known->second)) {
+      known->second = made.key;
+    }
+  }
 }
 
 const Option* best_of(const Stations& stations, std::vector<Option>& options) {

@@ -19,12 +19,12 @@ namespace calc {
 
 struct Sizing;
 
-/// One accepted arrangement for one group. Where no reasons are asked for, what only its price
-/// needs (flight and group) is worked out when it is priced, which most of many never are.
+/// One accepted arrangement for one group. What only its price needs (flight and group) is worked
+/// out when it is priced, which most of many never are.
 struct Candidate {
   mutable Arrangement arrangement;
   mutable Group group;
-  Floor floor{};                                 ///< only where no reasons are asked for
+  Floor floor{};
   mutable const GroupNeed* unwritten = nullptr;  ///< what its group is still to be written for
 };
 /// Works out the flight and the group of a candidate unless that is done.
@@ -136,6 +136,17 @@ std::vector<Group> groups_of(const std::vector<const Candidate*>& parts,
 /// Every station worth looking at: all candidates of a single group; of several groups, each
 /// group's best by itself in every criterion, combined. All of one way of motion.
 std::vector<Option> combine(const Search& search, const Stations& stations, const Field& field);
+
+/// A group of a station in which candidates take each other's place.
+struct Place {
+  std::vector<const Candidate*>
+      parts;  ///< of the station; what stands in the place already is left
+  std::size_t group = 0;
+};
+/// Adds the stations with a head's candidates in that place, but for those that come after a
+/// passing one of the same head and family whatever they cost: nothing is told of these.
+void add_best_of(const Search& search, const Stations& stations, const HeadTry& tried,
+                 const Place& place, std::vector<Option>& options);
 
 /// The passing option that comes first; null if none passes. Gates only what might be it.
 const Option* best_of(const Stations& stations, std::vector<Option>& options);

@@ -46,18 +46,6 @@ bool beats(const Mark& a, const Mark& b) {
          !at_least(a.laydown, b.laydown);
 }
 
-/// An accepted arrangement before it is written out as a group.
-struct Accepted {
-  Arrangement arrangement;
-  std::size_t facts;
-};
-
-/// How the drops of a level of a mode fly.
-struct Flown {
-  std::size_t facts, level;
-  const DropFlight* flight;
-};
-
 /// Keeps the failures of the attempt that fails the fewest gates, the first of equals.
 class Fewest {
  public:
@@ -113,7 +101,7 @@ class Attempts {
       fewest_.offer(scratch_.failures);
       return;
     }
-    facts_.push_back(*facts);
+    facts_ = *facts;
     Shape first;
     first.head = index_;
     first.mode = mode;
@@ -121,14 +109,14 @@ class Attempts {
     try_shapes(first);
     for (const Shape& stand : tilts_of(search_, *facts, first)) {
       if (done()) return;
-      facts_.push_back(tilted(search_, *facts, stand.tilt));
-      if (facts_.back().head_pitch > Length{}) try_shapes(stand);
+      facts_ = tilted(search_, *facts, stand.tilt);
+      if (facts_.head_pitch > Length{}) try_shapes(stand);
     }
   }
 
-  /// All shapes of the last facts.
+  /// All shapes of the facts.
   void try_shapes(const Shape& first) {
-    for (const Shape& shape : shapes_of(search_, need_, facts_.back(), first)) {
+    for (const Shape& shape : shapes_of(search_, need_, facts_, first)) {
       try_shape(shape);
       if (done()) return;
     }
@@ -138,10 +126,10 @@ class Attempts {
     scratch_.clear();
     const bool counted = search_.reasons && unbeaten_.empty();
     const std::size_t bound = counted ? fewest_.bound() : 1;
-    Arrangement a = outline(search_, need_, facts_.back(), shape, scratch_, bound);
+    Arrangement a = outline(search_, need_, facts_, shape, scratch_, bound);
     if (scratch_.failures.empty() && only_adds_heads(a)) return;
     if (scratch_.failures.size() < bound) {
-      complete(search_, need_, facts_.back(), a, scratch_, bound);
+      complete(search_, need_, facts_, a, scratch_, bound);
     }
     if (!scratch_.failures.empty()) {
       // Of so many heads in line that lay too little, the most heads speak: shapes of the least.
@@ -172,38 +160,18 @@ class Attempts {
     const auto beaten = [&](const Mark& m) { return beats(mark, m); };
     unbeaten_.erase(std::remove_if(unbeaten_.begin(), unbeaten_.end(), beaten), unbeaten_.end());
     unbeaten_.push_back(mark);
-    accepted_.push_back({a, facts_.size() - 1});
+    accepted_.push_back(a);
   }
 
   void keep(HeadTry& result) {
     const Jetting jetting = jetting_of(search_, need_, search_.catalogue->heads[index_]);
-    result.accepted.reserve(unbeaten_.size());
-    if (!search_.reasons) return keep_floors(jetting, result);
-    for (const Mark& mark : unbeaten_) {
-      Accepted& one = accepted_[mark.accepted];
-      one.arrangement.jetting = jetting;
-      one.arrangement.flight = flight(one.facts, one.arrangement.level);
-      Group group = to_group(search_, need_, facts_[one.facts], one.arrangement, false);
-      result.accepted.push_back({one.arrangement, std::move(group)});
-    }
-  }
-
-  void keep_floors(const Jetting& jetting, HeadTry& result) {
     const HeadFloor floor(search_, need_, index_, jetting);
+    result.accepted.reserve(unbeaten_.size());
     for (const Mark& mark : unbeaten_) {
-      Arrangement& a = accepted_[mark.accepted].arrangement;
+      Arrangement& a = accepted_[mark.accepted];
       a.jetting = jetting;
       result.accepted.push_back({a, {}, floor.of(a), &need_});
     }
-  }
-
-  /// Worked out once for each level of each mode: it is the dearest figure of an arrangement.
-  const DropFlight* flight(std::size_t facts, std::size_t level) {
-    for (const Flown& f : flown_) {
-      if (f.facts == facts && f.level == level) return f.flight;
-    }
-    flown_.push_back({facts, level, flight_of(search_, need_, facts_[facts], level)});
-    return flown_.back().flight;
   }
 
   const Search& search_;
@@ -211,11 +179,10 @@ class Attempts {
   std::size_t index_;
   bool scanning_;
   bool one_is_enough_ = false;
-  std::vector<Flown> flown_;
   Findings scratch_;
   Fewest fewest_;
-  std::vector<ModeFacts> facts_;
-  std::vector<Accepted> accepted_;  ///< the beaten ones too
+  ModeFacts facts_;  ///< of the shapes tried now
+  std::vector<Arrangement> accepted_;  ///< the beaten ones too
   std::vector<Mark> unbeaten_;
 };
 
