@@ -185,8 +185,7 @@ void HeadFloor::add_stages(const Arrangement& a, const std::vector<ChannelLoad>&
                            Floor& floor) const {
   floor.stages = a.shape.scanning ? need_.least.carriage_lamps : need_.least.lamps;
   if (!prints(need_, InkFamily::aqueous)) return;
-  const Drying drying = size_drying(*search_.job, *search_.book, loads);
-  floor.stages = floor.stages + cost_of_dryers(*search_.job, drying);
+  floor.stages = floor.stages + cost_of_dryers(*search_.job, *search_.book, loads);
 }
 
 Floor HeadFloor::of(const Arrangement& a) const {

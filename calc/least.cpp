@@ -137,6 +137,8 @@ class ModeLeast {
   Resolution nozzle_, motion_;  ///< the least of each that passes
 };
 
+}  // namespace
+
 void lower(const Least& to, std::optional<Least>& least) {
   if (!least) {
     least = to;
@@ -148,8 +150,6 @@ void lower(const Least& to, std::optional<Least>& least) {
   least->floor.yearly = std::min(least->floor.yearly, to.floor.yearly);
   least->floor.stages = std::min(least->floor.stages, to.floor.stages);
 }
-
-}  // namespace
 
 std::optional<Least> least_of(const Search& search, const GroupNeed& need, std::size_t head,
                               bool scanning) {

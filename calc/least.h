@@ -14,6 +14,8 @@ struct Least {
   Length footprint;  ///< zero where only an arrangement tells
   Floor floor;
 };
+/// Takes over what is less in `to`.
+void lower(const Least& to, std::optional<Least>& least);
 /// Of a head that takes the group's inks, in one way of motion. None: no arrangement is accepted.
 std::optional<Least> least_of(const Search& search, const GroupNeed& need, std::size_t head,
                               bool scanning);

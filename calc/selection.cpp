@@ -92,7 +92,9 @@ class Run {
 
   /// Tries and prices only what might be chosen.
   void run_quick(const std::vector<char>* only) {
-    for (const bool scanning : motions()) ways_.emplace_back(search_, scanning, only);
+    const auto when =
+        told_ == Chooser::Told::winner ? Trials::When::asked_for : Trials::When::at_once;
+    for (const bool scanning : motions()) ways_.emplace_back(search_, scanning, only, when);
     chosen_ = winner_of(search_, stations_, ways_);
     // Of several groups, one that combines with none that passes may still be found beside others.
     const bool search_on = !chosen_ && search_.groups.size() > 1;

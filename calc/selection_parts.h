@@ -43,11 +43,13 @@ using Field = std::vector<std::vector<HeadTry>>;
 /// `only`, where not null, marks the heads to try; the others neither pass nor fail.
 Field try_all(const Search& search, bool scanning, const std::vector<char>* only = nullptr);
 
-/// The heads of one way of motion for every group, each tried when it is first asked for
-/// (selection_trials.cpp). The search must outlive it; `only` as of try_all().
+/// The heads of one way of motion for every group, each tried when it is first asked for, or all at
+/// once where they will be anyway (selection_trials.cpp). The search must outlive it; `only` as of
+/// try_all().
 class Trials {
  public:
-  Trials(const Search& search, bool scanning, const std::vector<char>* only);
+  enum class When { asked_for, at_once };
+  Trials(const Search& search, bool scanning, const std::vector<char>* only, When when);
 
   std::size_t groups() const { return field_.size(); }
   bool scanning() const { return scanning_; }
@@ -62,6 +64,9 @@ class Trials {
   Field all();
 
  private:
+  void look_at(std::size_t group, std::size_t head);
+  void try_now(std::size_t group, std::size_t head);
+
   const Search* search_;
   bool scanning_;
   std::vector<std::size_t> heads_;

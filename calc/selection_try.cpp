@@ -181,7 +181,7 @@ class Attempts {
   bool one_is_enough_ = false;
   Findings scratch_;
   Fewest fewest_;
-  ModeFacts facts_;  ///< of the shapes tried now
+  ModeFacts facts_;                    ///< of the shapes tried now
   std::vector<Arrangement> accepted_;  ///< the beaten ones too
   std::vector<Mark> unbeaten_;
 };

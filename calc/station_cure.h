@@ -115,6 +115,6 @@ struct Drying {
 Drying size_drying(const Job& job, const PriceBook& book, const std::vector<ChannelLoad>& loads);
 /// What the dryers and their energy cost over the years [money], as ownership() has it; zero where
 /// nothing dries. A dryer without a price counts its energy alone.
-Money cost_of_dryers(const Job& job, const Drying& drying);
+Money cost_of_dryers(const Job& job, const PriceBook& book, const std::vector<ChannelLoad>& loads);
 
 }  // namespace calc

@@ -137,12 +137,10 @@ void add_air(const Job& job, Drying& drying) {
   drying.exhaust = humid_air_flow(drying.dry_air, drying.humidity_out, drying.air);
 }
 
-}  // namespace
-
-Drying size_drying(const Job& job, const PriceBook& book, const std::vector<ChannelLoad>& loads) {
-  Drying drying;
+/// Water and heat, all that dryers are chosen and run by; false where nothing is to be sized.
+bool add_heat(const Job& job, const std::vector<ChannelLoad>& loads, Drying& drying) {
   add_water(job, loads, drying);
-  if (!drying.needed || !job.width || job.width->value <= Length()) return drying;
+  if (!drying.needed || !job.width || job.width->value <= Length()) return false;
   const double efficiency = job.parameters[P::dryer_efficiency];
   drying.air = dryer_air(job);
   const Speed high = job.speed ? job.speed->high : Speed();
@@ -152,6 +150,14 @@ Drying size_drying(const Job& job, const PriceBook& book, const std::vector<Chan
   drying.electrical = dryer_power(drying.heat, efficiency);
   drying.electrical_mean =
       dryer_power(heat_for(job, drying, drying.water_mean, nominal), efficiency);
+  return true;
+}
+
+}  // namespace
+
+Drying size_drying(const Job& job, const PriceBook& book, const std::vector<ChannelLoad>& loads) {
+  Drying drying;
+  if (!add_heat(job, loads, drying)) return drying;
   add_air(job, drying);
   choose_dryer(job, book, drying);
   const Dryer* dryer = drying.dryer == nullptr ? nullptr : drying.dryer->item;
@@ -160,8 +166,10 @@ Drying size_drying(const Job& job, const PriceBook& book, const std::vector<Chan
   return drying;
 }
 
-Money cost_of_dryers(const Job& job, const Drying& drying) {
-  if (!drying.needed) return {};
+Money cost_of_dryers(const Job& job, const PriceBook& book, const std::vector<ChannelLoad>& loads) {
+  Drying drying;
+  if (!add_heat(job, loads, drying)) return {};
+  choose_dryer(job, book, drying);
   const auto price =
       drying.dryer == nullptr ? std::nullopt : times(drying.dryer->row.price, drying.units);
   const double kwh = drying.electrical_mean.si() / 1e3 * (running_time(job).si() / 3600);

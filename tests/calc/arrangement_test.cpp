@@ -9,6 +9,7 @@
 #include "calc/eye.h"
 #include "calc/selection_parts.h"
 #include "support/catalogue_maker.h"
+#include "support/head_bench.h"
 
 using namespace calc;
 using made::given;
@@ -16,25 +17,7 @@ using made::given;
 namespace {
 
 /// A request, a catalogue of one head, and the search over them, kept together for their pointers.
-struct Bench {
-  Request request = made::plain_request();
-  Catalogue catalogue = made::catalogue_of({made::plain_head("A")});
-  Job job;
-  std::optional<PriceBook> book;
-  Search search;
-
-  Head& head() { return catalogue.heads.front(); }
-  HeadMode& mode() { return head().modes.front(); }
-  void prepare_search() {
-    job = resolve(request, catalogue, "2026-11-25");
-    REQUIRE(job.missing.empty());
-    book.emplace(catalogue, job.currency);
-    search = prepare(job, catalogue, *book);
-  }
-  HeadTry run(bool scanning = false) {
-    prepare_search();
-    return try_head(search, search.groups.front(), 0, scanning);
-  }
+struct Bench : support::HeadBench {
   /// The one drop a place at the resolution asked for, whatever its gates say.
   Arrangement at_required() {
     prepare_search();

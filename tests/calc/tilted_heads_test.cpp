@@ -15,6 +15,7 @@
 #include "calc/selection_parts.h"
 #include "calc/tilt.h"
 #include "support/catalogue_maker.h"
+#include "support/head_bench.h"
 #include "tests/calc/support/check.h"
 
 using namespace calc;
@@ -27,13 +28,7 @@ constexpr const char* triangle = "[C] cosine 600/1000, sine 0.8";
 
 /// One head of 600 per inch that may be tilted, its rows in one line, asked for 1000 x 600: at
 /// 53.13 degrees it prints that exactly.
-struct Bench {
-  Request request = made::plain_request();
-  Catalogue catalogue = made::catalogue_of({made::plain_head("A")});
-  Job job;
-  std::optional<PriceBook> book;
-  Search search;
-
+struct Bench : support::HeadBench {
   Bench() {
     head().tilts = given(true);
     head().nozzle_delay = given(true);
@@ -41,15 +36,6 @@ struct Bench {
     mode().row_places = given(std::vector<Length>(mode().row_offsets->value.size()));
     request.image.resolution = given(ResolutionPair{dpi(1000), dpi(600)});
     request.substrate.dot_diameter = given(micrometres(80));  // the smallest drop closes solids
-  }
-  Head& head() { return catalogue.heads.front(); }
-  HeadMode& mode() { return head().modes.front(); }
-  HeadTry run(bool scanning = false) {
-    job = resolve(request, catalogue, "2026-11-25");
-    REQUIRE(job.missing.empty());
-    book.emplace(catalogue, job.currency);
-    search = prepare(job, catalogue, *book);
-    return try_head(search, search.groups.front(), 0, scanning);
   }
   /// The accepted arrangements that stand tilted.
   std::vector<Candidate> all_tilted(bool scanning = false) {
@@ -79,7 +65,8 @@ double apart_by_nozzles(const Group& g) {
   double worst = 0;
   for (std::size_t i = 0; i + 1 < heads.size(); ++i) {
     const double turn = heads[i].rotation_deg * pi / 180;
-    for (double u = -half; u <= half; u += 0.05) {
+    for (int step = 0; step * 0.05 <= 2 * half; ++step) {
+      const double u = step * 0.05 - half;
       const double v = u - in_mm(heads[i + 1].x - heads[i].x) / std::cos(turn);
       if (v < -half) continue;
       const double way = in_mm(heads[i + 1].y - heads[i].y) + (v - u) * std::sin(turn);

@@ -113,7 +113,7 @@ TEST_CASE("no station costs less than it is told to cost at least") {
 TEST_CASE("no arrangement of a head lies below the least told of it untried") {
   int compared = 0, tilted = 0, without = 0;
   over_searches(90, 20, [&](const Search& search, bool scanning) {
-    Trials trials(search, scanning, nullptr);
+    Trials trials(search, scanning, nullptr, Trials::When::asked_for);
     for (std::size_t g = 0; g < trials.groups(); ++g) {
       for (const std::size_t h : trials.heads()) {
         CAPTURE(h);

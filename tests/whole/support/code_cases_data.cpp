@@ -51,6 +51,9 @@ const std::string hardly_covered =
 const std::string round_body =
     "product.form = cylinder\nproduct.diameter = 300 mm\nimage.length = 100 mm\n"
     "product.pitch = 101 mm";
+const std::string stirred_elsewhere =
+    "ink.black.settles = yes\nsupply.IS2.price = 100 EUR\nsupply.IS2.stirs = yes\n"
+    "head.A.supply = IS\nhead.B.supply = IS\n";
 const std::string long_lead =
     "limits.lead_time = 900 day\n-head.A.lead_time\n-head.B.lead_time\n-board.DB.lead_time\n"
     "-supply.IS.lead_time\n-lamp.LED.lead_time\n-part.FL.lead_time\n";
@@ -172,8 +175,7 @@ std::vector<std::string> code_cases() {
       "-supply.IS.pump\nhead.A.recirculates = yes\nhead.A.recirculation = 50 mL/min\n",
       to_be_served,
       "ink.black.settles = yes\n",
-      "ink.black.settles = yes\nsupply.IS2.price = 100 EUR\nsupply.IS2.stirs = yes\n"
-      "head.A.supply = IS\nhead.B.supply = IS\n",
+      stirred_elsewhere,
       // The catalogue.
       "head.A.mode.grey.frequency = 40 kHz\nimage.levels = 3\n-head.B\n-part",
       "-head.A.throw_most\n-head.A.tension_window",
