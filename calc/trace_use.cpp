@@ -72,18 +72,11 @@ StepInput purge_of(const TraceWriter& w, const Head& head) {
   return from_catalogue("V", head.purge->value.si() * 1e6, "mL", "head." + head.name + ".purge");
 }
 
-/// Ink that maintenance takes, and flushing fluid.
+/// Ink that maintenance takes, and flushing fluid. The line runs some time of a day.
 void waste(TraceWriter& w, const ChannelLoad& load, const ChannelFlow& flow, const Head& head) {
   const auto rate = [](VolumeFlow f) { return f.si() * 3600e6; };
   const StepInput printed = w.step("M", of(w, load, "printed"));
   const StepInput share = from_parameter(w.job, "k", P::purge_share);
-  if (w.job.hours_per_day.value * w.job.parameters[P::uptime] <= Time()) {
-    w.formula(of(w, load, "purged"), "M_p", "M*k", {printed, share}, rate(flow.purged), "mL/h",
-              upkeep);
-    w.formula(of(w, load, "waste"), "M_w", "M_p", {w.step("M_p", of(w, load, "purged"))},
-              rate(flow.waste()), "mL/h", balance);
-    return;
-  }
   const StepInput heads = w.step("n", of(w, load, "heads"));
   const StepInput purges = from_parameter(w.job, "z", P::purges_per_day);
   const StepInput day = hours_a_day(w);

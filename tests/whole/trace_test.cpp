@@ -232,6 +232,16 @@ const std::string pinned =
 const std::string aqueous =
     "ink.black.family = aqueous\nink.cyan.family = aqueous\nsubstrate.absorbency = low\n";
 
+const std::string third_colour =
+    "colour.magenta.kind = process\ncolour.magenta.ink = magenta\nink.magenta.family = uv\n"
+    "ink.magenta.viscosity = 20 mPa.s at 25 degC; 9 mPa.s at 50 degC\n"
+    "ink.magenta.surface_tension = 28 mN/m\nink.magenta.pinning_dose = 20 mJ/cm2\n";
+
+/// Two rows of heads stand round it.
+const std::string round_body =
+    "product.form = cylinder\nproduct.diameter = 300 mm\nimage.length = 100 mm\n"
+    "product.pitch = 101 mm\n-line.throw_distance\n";
+
 std::vector<Path> paths() {
   return {
       {two_lattices, "g1.carriage_advance", "gcd with s_i = 1"},
@@ -256,7 +266,12 @@ std::vector<Path> paths() {
       {"-head.A.life\nhead.A.life_drops = 100000000000\n", "g1.head_life", "D/(3600000*f*c)"},
       {pinned, "station.pinning.sets", "p_1-1"},
       {pinned, "station.pinning.rise", "a*10*H/(m*c)"},
+      {pinned + third_colour, "station.pinning.rise", "s*a*10*H/(m*c)"},
       {"-lamp.LED.shape\n", "station.lamp_rows", "k*E*a*w"},
+      {round_body, "g1.round_reach", "r+H"},
+      {round_body + "-head.A.throw_nominal\n-head.B.throw_nominal\n", "g1.round_reach", "r+H"},
+      {aqueous + "-dryer.DR.electrical\n", "station.drying.units", "ceil(l/l_d)"},
+      {"-ink.black.price\n-ink.cyan.price\n", "station.running", "Y_h"},
       {aqueous, "station.drying.units", "ceil(l/l_d)"},
       {aqueous, "station.drying.air", "min(T_u,T_s)"},
       {"-substrate.dot_diameter\n-substrate.dot_volume\n", "g1.motion", "sqrt((D-p)*(D+p))"},
