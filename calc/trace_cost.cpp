@@ -67,7 +67,7 @@ class Running {
   std::string of(const ChannelLoad& load, const char* name) const {
     return "station." + w_.job.channels[load.channel].name + "." + name;
   }
-  std::string group_id(std::size_t index) const { return "g" + std::to_string(index + 1); }
+  static std::string group_id(std::size_t index) { return "g" + std::to_string(index + 1); }
 
   void line(const std::string& id, const std::string& formula, std::vector<StepInput> inputs,
             double amount) {

@@ -96,7 +96,7 @@ void water(DryTrace& t, const std::vector<ChannelLoad>& loads) {
 StepInput air_in(DryTrace& t) {
   const Job& job = t.w.job;
   const Given<Temperature>& limit = job.request->substrate.temperature_limit;
-  const StepInput usual = from_parameter(job, "T_a", P::dryer_air_c);
+  StepInput usual = from_parameter(job, "T_a", P::dryer_air_c);
   if (!limit) return usual;
   const std::string id = "station.drying.air";
   if (!t.w.has(id)) {
