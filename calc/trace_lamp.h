@@ -53,9 +53,9 @@ struct LampTrace {
 };
 
 /// What the lamps and the inks warm the web by (trace_web.cpp); after the rows of the lamps.
-void trace_web(const LampTrace& lamps, const std::vector<ChannelLoad>& loads);
+void trace_web(const LampTrace& t, const std::vector<ChannelLoad>& loads);
 /// Light at the first distance, of the lamps of this stage and of the other that is lit with them,
 /// and what follows for it from the limit (trace_stray.cpp); after their power.
-void trace_stray(const LampTrace& lamps, const LampTrace* other);
+void trace_stray(const LampTrace& t, const LampTrace* other);
 
 }  // namespace calc
