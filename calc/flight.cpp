@@ -1,35 +1,60 @@
 #include "calc/flight.h"
 
+#include <algorithm>
+#include <array>
 #include <cmath>
+#include <cstddef>
 
 namespace calc {
 namespace {
 
 constexpr double n = schiller_naumann_exponent;
 
-/// The integral of 1 / (1 + c v^n) from 0 to v, in v's unit; z = c v^n.
-double slowed_at(double z, double v) {
+constexpr std::size_t terms = 64;
+
+/// k / (k + 1/n), by which terms of the series follow each other; the first is not used.
+constexpr std::array<double, terms> ratios = [] {
+  std::array<double, terms> r{};
+  for (std::size_t k = 0; k < terms; ++k) {
+    r.at(k) = static_cast<double>(k) / (static_cast<double>(k) + 1 / n);
+  }
+  return r;
+}();
+
+/// A speed v with z = c v^n and the integral of 1 / (1 + c v^n) from 0 to v, in v's unit.
+struct Slowed {
+  double v, z, way;
+};
+
+Slowed slowed(double c, double v) {
+  const double z = c * std::pow(v, n);
   const double y = z / (1 + z);
   double term = 1;
   double sum = 1;
-  for (int k = 1; term * y > 1e-15 * sum * (1 - y); ++k) {
-    term *= y * k / (k + 1 / n);
+  for (std::size_t k = 1; term * y > 1e-15 * sum * (1 - y); ++k) {
+    const auto at = static_cast<double>(k);
+    term *= y * (k < terms ? ratios[k] : at / (at + 1 / n));
     sum += term;
   }
-  return v / (1 + z) * sum;
+  return {v, z, v / (1 + z) * sum};
 }
 
-double slowed(double c, double v) { return slowed_at(c * std::pow(v, n), v); }
+/// Step from a speed towards the one whose way is `target`, by Halley's rule; far from it no more
+/// than twice Newton's step.
+double step_towards(double target, const Slowed& at) {
+  const double newton = (target - at.way) * (1 + at.z);
+  const double bend = newton * n * at.z / (2 * at.v * (1 + at.z));
+  return newton / std::max(0.5, 1 - bend);
+}
 
-/// The v at which `slowed` is `target`. It is concave and never above v, so Newton's rule from the
-/// target climbs to the root and never passes it.
-double unslowed(double c, double target) {
-  double v = target;
+/// The v whose way is `target`, from a speed whose way is known. The way is never above v, so that
+/// the root is no less than the target.
+double unslowed(double c, double target, const Slowed& known) {
+  double v = std::max(target, known.v + step_towards(target, known));
   for (int i = 0; i < 60; ++i) {
-    const double z = c * std::pow(v, n);
-    const double step = (target - slowed_at(z, v)) * (1 + z);
+    const double step = step_towards(target, slowed(c, v));
     v += step;
-    if (std::abs(step) <= 1e-14 * v) break;
+    if (std::abs(step) <= 1e-6 * v) break;  // what is left is of its third power
   }
   return v;
 }
@@ -44,17 +69,19 @@ FlightLaw flight_law(Length diameter, Density density, const Air& air) {
 }
 
 Length stopping_distance(const FlightLaw& law, Speed speed) {
-  return law.tau * metres_per_second(slowed(law.c, speed.si()));
+  return law.tau * metres_per_second(slowed(law.c, speed.si()).way);
 }
 
 std::optional<Speed> speed_after(const FlightLaw& law, Speed start, Length way) {
-  const double left = slowed(law.c, start.si()) - (way / law.tau).si();
+  const Slowed from = slowed(law.c, start.si());
+  const double left = from.way - (way / law.tau).si();
   if (left <= 0) return std::nullopt;
-  return metres_per_second(unslowed(law.c, left));
+  return metres_per_second(unslowed(law.c, left, from));
 }
 
 Speed speed_before(const FlightLaw& law, Speed speed, Length way) {
-  return metres_per_second(unslowed(law.c, slowed(law.c, speed.si()) + (way / law.tau).si()));
+  const Slowed end = slowed(law.c, speed.si());
+  return metres_per_second(unslowed(law.c, end.way + (way / law.tau).si(), end));
 }
 
 Time slowing_time(const FlightLaw& law, Speed start, Speed end) {

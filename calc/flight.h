@@ -26,7 +26,7 @@ FlightLaw flight_law(Length diameter, Density density, const Air& air);
 Length stopping_distance(const FlightLaw& law, Speed speed);
 
 /// Speed [m/s] after a way: the root of stopping_distance(v) = stopping_distance(start) - way, by
-/// Newton's rule, which climbs to it from below; relative error below 1e-13. None where the drop
+/// Halley's rule from `start`; relative error below 1e-13. None where the drop
 /// stops short. way >= 0.
 std::optional<Speed> speed_after(const FlightLaw& law, Speed start, Length way);
 

@@ -124,18 +124,18 @@ Viscosity inside(const ViscosityModel& model, Temperature temperature) {
   return curve_viscosity(*curve_at(model, temperature), temperature);
 }
 
-/// Lowest representable temperature in [low, high] with viscosity <= target, given that it is
-/// above target at low and not above it at high.
-Temperature bisect(const ViscosityModel& model, Viscosity target, Temperature low,
+/// Temperature in [low, high] at which the viscosity is the target, given that it is above target
+/// at low and not above it at high: T = c + b/(ln eta - a) of the first curve that falls so far.
+Temperature solved(const ViscosityModel& model, Viscosity target, Temperature low,
                    Temperature high) {
-  double below = low.si();
-  double above = high.si();
-  double middle = below + (above - below) / 2;
-  while (middle > below && middle < above) {
-    (inside(model, Temperature::from_si(middle)) > target ? below : above) = middle;
-    middle = below + (above - below) / 2;
-  }
-  return Temperature::from_si(above);
+  const double log = std::log(target.si());
+  const auto falls_so_far = [log](const ViscosityCurve& curve) {
+    return curve.a + curve.b / (curve.to.in_kelvin() - curve.c) <= log;
+  };
+  const auto found = std::find_if(model.curves.begin(), model.curves.end(), falls_so_far);
+  const ViscosityCurve& curve = found == model.curves.end() ? model.curves.back() : *found;
+  const Temperature t = Temperature::from_si(curve.c + curve.b / (log - curve.a));
+  return std::clamp(t, std::max(low, curve.from), std::max(low, std::min(high, curve.to)));
 }
 
 JettingTemperature nearest(const ViscosityModel& model, Temperature temperature,
@@ -165,7 +165,7 @@ JettingTemperature find_jetting_temperature(const ViscosityModel& model, Tempera
     return found;
   }
   if (!at_most(inside(model, high), *target)) return nearest(model, high, need);
-  const Temperature found = bisect(model, *target, low, high);
+  const Temperature found = solved(model, *target, low, high);
   return {JettingChoice::nominal, found, inside(model, found)};
 }
 

@@ -63,9 +63,9 @@ struct ViscosityNeed {
 /// Viscosity aimed at [Pa s]: the nominal, else the window's centre; none where neither is stated.
 std::optional<Viscosity> viscosity_target(const ViscosityNeed& need);
 
-/// Lowest temperature in [low, high] and the model's span at which viscosity is the target,
-/// by bisection to the last bit; else the end nearest to it, told apart by the window. Without any
-/// target, the lowest temperature, `nearest`. Source: monotone model, intermediate value theorem.
+/// Temperature [K] in [low, high] and the model's span at which viscosity is the target: the curve
+/// in charge there, solved for it; else the end nearest to it, told apart by the window. Without
+/// any target, the lowest temperature, `nearest`. Source: the inverse of the model.
 JettingTemperature find_jetting_temperature(const ViscosityModel& model, Temperature low,
                                             Temperature high, const ViscosityNeed& need);
 

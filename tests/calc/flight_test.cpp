@@ -104,6 +104,26 @@ TEST_CASE("the closed form and an integration agree, and the error stated holds"
   }
 }
 
+TEST_CASE("the speed after a way is found wherever on the way the drop is") {
+  for (const double pl : {1.0, 80.0, 2000.0}) {
+    const FlightLaw law = law_of(pl);
+    for (const double v : {0.1, 6.0, 60.0}) {
+      const Speed start = metres_per_second(v);
+      const Length stop = stopping_distance(law, start);
+      for (const double share : {0.0, 1e-6, 0.05, 0.5, 0.9, 0.999, 1 - 1e-9}) {
+        CAPTURE(pl);
+        CAPTURE(v);
+        CAPTURE(share);
+        const std::optional<Speed> end = speed_after(law, start, stop * share);
+        REQUIRE(end);
+        CHECK(*end <= start * (1 + 1e-15));
+        const Length left = stopping_distance(law, *end);
+        CHECK(std::abs((left - stop * (1 - share)) / stop) < 1e-13);
+      }
+    }
+  }
+}
+
 TEST_CASE("a throw beyond the stopping distance is never reached") {
   const FlightLaw law = law_of(3);
   const Length stop = stopping_distance(law, six);
