@@ -86,8 +86,10 @@ class Run {
 
  private:
   void run(const std::vector<char>* only) {
-    for (const bool scanning : motions()) fields_.push_back(try_all(search_, scanning, only));
-    choose_of_fields();
+    for (const bool scanning : motions()) {
+      ways_.emplace_back(search_, scanning, only, Trials::When::at_once);
+    }
+    choose_of_all();
   }
 
   /// Tries and prices only what might be chosen.
@@ -98,9 +100,9 @@ class Run {
     chosen_ = winner_of(search_, stations_, ways_);
     // Of several groups, one that combines with none that passes may still be found beside others.
     const bool search_on = !chosen_ && search_.groups.size() > 1;
-    if (!search_on && told_ == Chooser::Told::winner) return;
+    if (search_on) return choose_of_all();
+    if (told_ == Chooser::Told::winner) return;
     for (Trials& way : ways_) fields_.push_back(way.all());
-    if (search_on) choose_of_fields();
   }
 
   /// Ways of motion to be looked at: whether they scan.
@@ -111,10 +113,12 @@ class Run {
     return scanning;
   }
 
-  void choose_of_fields() {
-    for (const Field& field : fields_) {
-      std::vector<Option> made = combine(search_, stations_, field);
+  /// Where what comes of every head is to be told, or a station is looked for beside combinations.
+  void choose_of_all() {
+    for (Trials& way : ways_) {
+      std::vector<Option> made = combine(search_, stations_, way);
       std::move(made.begin(), made.end(), std::back_inserter(options_));
+      fields_.push_back(way.all());
     }
     choose();
   }

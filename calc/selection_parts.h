@@ -5,6 +5,7 @@
 #include <deque>
 #include <map>
 #include <memory>
+#include <unordered_map>
 #include <utility>
 #include <vector>
 
@@ -30,6 +31,9 @@ struct Candidate {
 /// Works out the flight and the group of a candidate unless that is done.
 void write(const Search& search, const Candidate& candidate);
 
+/// Candidates, one a group, that make a station.
+using Parts = std::vector<const Candidate*>;
+
 /// What one head can do for one group in one way of motion: its accepted arrangements, or the gates
 /// that its attempt with the fewest failures fails.
 struct HeadTry {
@@ -40,12 +44,10 @@ HeadTry try_head(const Search& search, const GroupNeed& need, std::size_t head, 
 
 /// tries[group][head] of one way of motion.
 using Field = std::vector<std::vector<HeadTry>>;
-/// `only`, where not null, marks the heads to try; the others neither pass nor fail.
-Field try_all(const Search& search, bool scanning, const std::vector<char>* only = nullptr);
 
 /// The heads of one way of motion for every group, each tried when it is first asked for, or all at
-/// once where they will be anyway (selection_trials.cpp). The search must outlive it; `only` as of
-/// try_all().
+/// once where they will be anyway (selection_trials.cpp). The search must outlive it. `only`,
+/// where not null, marks the heads to look at; the others neither pass nor fail.
 class Trials {
  public:
   enum class When { asked_for, at_once };
@@ -77,7 +79,7 @@ class Trials {
 
 /// A station: one candidate per group.
 struct Option {
-  std::vector<const Candidate*> parts;
+  Parts parts;
   RankKey key;
   bool gated = false;             ///< whether it is known what fails
   std::vector<Finding> failures;  ///< of the gates on the whole station
@@ -104,13 +106,13 @@ class Stations {
   Stations(Stations&&) = delete;
   Stations& operator=(Stations&&) = delete;
   /// Of several groups on a carriage, arrays too short for all together are made longer first.
-  Option price(std::vector<const Candidate*> parts) const;
+  Option price(Parts parts) const;
   /// The same, gated where the search is to tell reasons.
-  Option make(std::vector<const Candidate*> parts) const;
+  Option make(Parts parts) const;
   /// Gates a station unless that is done; whether it passes.
   bool passes(Option& option) const;
   /// The arrangements of a station's parts; those of a carriage ride together.
-  std::vector<Arrangement> arrangements(const std::vector<const Candidate*>& parts) const;
+  std::vector<Arrangement> arrangements(const Parts& parts) const;
   /// Tells the groups where their pinning stands.
   Sized sized(std::vector<Group>& groups) const;
   /// Gates on the whole station, the shared carriage among them; conditions only where `conditions`
@@ -119,10 +121,10 @@ class Stations {
                             std::vector<Finding>* conditions) const;
 
  private:
-  Option size_up(std::vector<const Candidate*> parts, Sized& size) const;
+  Option size_up(Parts parts, Sized& size) const;
   const Candidate* longer(std::size_t group, const Candidate& shorter) const;
   /// The arrangements of the parts, of which those on a carriage are made long enough first.
-  std::vector<Arrangement> lengthen(std::vector<const Candidate*>& parts) const;
+  std::vector<Arrangement> lengthen(Parts& parts) const;
 
   const Search* search_;
   std::unique_ptr<Sizing> scratch_;    ///< overwritten by every sized()
@@ -135,17 +137,41 @@ class Stations {
 };
 
 /// The groups of a station's parts with these arrangements, without the places of their heads.
-std::vector<Group> groups_of(const std::vector<const Candidate*>& parts,
-                             const std::vector<Arrangement>& arrangements);
+std::vector<Group> groups_of(const Parts& parts, const std::vector<Arrangement>& arrangements);
 
-/// Every station worth looking at: all candidates of a single group; of several groups, each
-/// group's best by itself in every criterion, combined. All of one way of motion.
-std::vector<Option> combine(const Search& search, const Stations& stations, const Field& field);
+/// The candidates of the groups as if each were the whole station (selection_alone.cpp). Job and
+/// stations must outlive it.
+class Alone {
+ public:
+  Alone(const Job& job, const Stations& stations) : job_(job), stations_(stations) {}
+  /// Its rank by itself, worked out once.
+  const RankKey& key(const Candidate* c);
+  /// The few of a group that enter combinations: the best by their own rank, and the ones with the
+  /// fewest heads, the least footprint and the least cost, which may alone fit the limits of the
+  /// whole station.
+  Parts shortlist(Trials& trials, std::size_t group);
+  /// Which of a head's ranks first; null for none.
+  const Candidate* first(const std::vector<Candidate>& accepted);
+  /// One head for every group, each time its first; empty where it does not serve all.
+  Parts firsts(Trials& trials, std::size_t head);
+
+ private:
+  Parts first_few(Trials& trials, std::size_t group);
+  void insert(const Candidate* c, Parts& few);
+
+  const Job& job_;
+  const Stations& stations_;
+  std::unordered_map<const Candidate*, RankKey> keys_;
+};
+
+/// Every station worth looking at: all candidates of a single group; of several groups the
+/// combinations of their shortlists, and each head for all of them, which shares one carriage
+/// without regard to others. All of one way of motion.
+std::vector<Option> combine(const Search& search, const Stations& stations, Trials& trials);
 
 /// A group of a station in which candidates take each other's place.
 struct Place {
-  std::vector<const Candidate*>
-      parts;  ///< of the station; what stands in the place already is left
+  Parts parts;  ///< of the station; what stands in the place already is left
   std::size_t group = 0;
 };
 /// Adds the stations with a head's candidates in that place, but for those that come after a
@@ -163,23 +189,15 @@ std::optional<Option> winner_of(const Search& search, const Stations& stations,
                                 std::vector<Trials>& ways);
 
 /// All combinations of one candidate per list, the first lists' first entries first, capped.
-std::vector<std::vector<const Candidate*>> product(
-    const std::vector<std::vector<const Candidate*>>& lists);
-
-/// Candidates of a group by itself that enter combinations: the best few by its own rank, and the
-/// ones with the fewest heads, the least footprint and the least cost.
-inline constexpr std::size_t most_kept = 8;
-void keep_once(std::vector<const Candidate*>& kept, const Candidate* c);
-/// Every accepted candidate of one group.
-std::vector<const Candidate*> all_accepted(const std::vector<HeadTry>& tries);
+std::vector<Parts> product(const std::vector<Parts>& lists);
 
 /// Conditions of the groups together that no gate gives (selection_notes.cpp).
 void station_conditions(const Job& job, const std::vector<Group>& groups,
                         std::vector<Finding>& conditions);
 
 /// Conditions, warnings, questions and assumptions of the chosen groups (selection_notes.cpp).
-void annotate(const Search& search, const Stations& stations,
-              const std::vector<const Candidate*>& chosen, Selection& selection);
+void annotate(const Search& search, const Stations& stations, const Parts& chosen,
+              Selection& selection);
 
 /// Defaults that a station with these groups rests on, beyond the job's own
 /// (selection_assumptions.cpp).

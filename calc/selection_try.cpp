@@ -203,17 +203,4 @@ HeadTry try_head(const Search& search, const GroupNeed& need, std::size_t head, 
   return Attempts(search, need, head, scanning).run();
 }
 
-Field try_all(const Search& search, bool scanning, const std::vector<char>* only) {
-  Field field;
-  for (const GroupNeed& need : search.groups) {
-    field.emplace_back();
-    field.back().reserve(search.catalogue->heads.size());
-    for (std::size_t h = 0; h < search.catalogue->heads.size(); ++h) {
-      const bool tried = only == nullptr || (*only)[h] != 0;
-      field.back().push_back(tried ? try_head(search, need, h, scanning) : HeadTry());
-    }
-  }
-  return field;
-}
-
 }  // namespace calc

@@ -90,7 +90,7 @@ TEST_CASE("no station costs less than it is told to cost at least") {
   int priced = 0, staged = 0;
   over_searches(60, 20, [&](const Search& search, bool scanning) {
     const Stations stations(search);
-    const Field field = try_all(search, scanning);
+    const Field field = Trials(search, scanning, nullptr, Trials::When::at_once).all();
     for (const HeadTry& t : field.front()) {
       for (const Candidate& c : t.accepted) {
         const FloorKey floor = floor_of(*search.job, {&c.floor});

@@ -51,7 +51,7 @@ std::vector<std::optional<int>> least_heads(const Request& r, const Catalogue& c
   if (!job.missing.empty() || !job.single_pass) return least;
   const PriceBook book(c, job.currency);
   const Search search = prepare(job, c, book);
-  for (const auto& tries : try_all(search, false)) {
+  for (const auto& tries : Trials(search, false, nullptr, Trials::When::at_once).all()) {
     least.emplace_back();
     for (const HeadTry& t : tries) {
       for (const Candidate& a : t.accepted) {
