@@ -185,9 +185,8 @@ void residues(TraceWriter& w, const EncoderFit& fit, const std::string& g) {
   w.formula(g + ".encoder_residue", "x", "1000*L*y",
             {repeat, w.step("y", g + ".encoder_whole_error")}, in_um(*fit.whole_residue), "um",
             dividing);
-  w.formula(g + ".encoder_fraction_residue", "x_f", "1000*L*(M/(N*c)-1)",
-            {repeat, chosen("M", fit.counts, ""), chosen("N", fit.dots, ""),
-             w.step("c", g + ".encoder_counts")},
+  w.formula(g + ".encoder_fraction_residue", "x_f", "1000*L*(c_f/c-1)",
+            {repeat, w.step("c_f", g + ".encoder_fraction"), w.step("c", g + ".encoder_counts")},
             in_um(*fit.fraction_residue), "um", dividing);
 }
 
@@ -204,6 +203,11 @@ void encoder(TraceWriter& w, const EncoderFit& fit) {
   w.formula(g + ".encoder_whole_error", "y", "M/c-1",
             {w.step("M", g + ".encoder_whole"), w.step("c", g + ".encoder_counts")},
             fit.whole_error, "", dividing);
+  w.formula(g + ".encoder_resolution", "R_w", "25400/(M*q)", {w.step("M", g + ".encoder_whole"), q},
+            in_dpi(fit.whole_resolution), "dpi", dividing);
+  w.formula(g + ".encoder_fraction", "c_f", "M/N",
+            {chosen("M", fit.counts, ""), chosen("N", fit.dots, "")},
+            static_cast<double>(fit.counts) / fit.dots, "", dividing);
   residues(w, fit, g);
   w.formula(g + ".encoder_rounding", "u_q", "q/sqrt(12)", {q}, in_um(fit.rounding), "um", rounding);
   w.formula(g + ".encoder_rate", "f_q", "1000*v/q",

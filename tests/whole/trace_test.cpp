@@ -174,7 +174,12 @@ bool may_lack_unit(const RecordedStep& step) {
                                           "z_sheared",
                                           "splash",
                                           "flow_index",
-                                          "lines"};
+                                          "lines",
+                                          "joints",
+                                          "waste_share",
+                                          "bar_code_across",
+                                          "bar_code_along",
+                                          "encoder_fraction"};
   const std::string last = step.id.substr(step.id.rfind('.') + 1);
   return bare.count(last) == 1 || step.id.starts_with("station.boards.") ||
          step.id.starts_with("station.spares.");
