@@ -8,7 +8,7 @@
 namespace calc {
 namespace {
 
-const Basis taken_rule{"definition", SourceTag::computed, "what is not stated is as wide as that"};
+const Basis taken_rule{"definition", SourceTag::computed, "as wide as what is printed on"};
 const Basis round_rule{"circumference of a circle", SourceTag::computed,
                        "an image made for the nominal diameter"};
 const Basis abutting_rule{"definition", SourceTag::computed, "images that follow without a gap"};

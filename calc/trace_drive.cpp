@@ -185,8 +185,9 @@ void residues(TraceWriter& w, const EncoderFit& fit, const std::string& g) {
   w.formula(g + ".encoder_residue", "x", "1000*L*y",
             {repeat, w.step("y", g + ".encoder_whole_error")}, in_um(*fit.whole_residue), "um",
             dividing);
-  w.formula(g + ".encoder_fraction_residue", "x_f", "1000*L*(c_f/c-1)",
-            {repeat, w.step("c_f", g + ".encoder_fraction"), w.step("c", g + ".encoder_counts")},
+  w.formula(g + ".encoder_fraction_residue", "x_f", "1000*L*(M/(N*c)-1)",
+            {repeat, chosen("M", fit.counts, ""), chosen("N", fit.dots, ""),
+             w.step("c", g + ".encoder_counts")},
             in_um(*fit.fraction_residue), "um", dividing);
 }
 
