@@ -103,7 +103,7 @@ void add_resolution(const Context& c, Values& station) {
                     {{"VALUE", lattice_text(c.spec.required->across, c.spec.required->along)}})
           : std::string();
   add_figure(station, c.words("front.resolution"), lattices_text(c), asked,
-             c.step_keys({"g1.across", "g1.along", "required.across"}));
+             c.row_keys({"g1.across", "g1.along", "g1.motion", "required.across"}));
 }
 
 std::string asked_input(const Context& c, const std::string& key) {

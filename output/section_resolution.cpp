@@ -31,7 +31,7 @@ void add_delivered(const Context& c, Values& values) {
     const calc::Group& group = c.spec.chosen[i];
     const std::string g = group_prefix(i);
     Values& row = table.add("ROW");
-    row.set("KEY", c.step_keys({g + ".native", g + ".across", g + ".along"}));
+    row.set("KEY", c.row_keys({g + ".native", g + ".across", g + ".along", g + ".motion"}));
     row.set("GROUP", c.group_name(group.name));
     row.set("NATIVE", dpi_text(group.native));
     row.set("ACROSS", dpi_text(group.resolution_across));
