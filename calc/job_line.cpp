@@ -21,15 +21,6 @@ std::optional<Value<Length>> width_of(const Request& r) {
   return std::nullopt;
 }
 
-/// Width of the substrate that passes: what an area rate counts.
-std::optional<Length> passing_width(const Job& job) {
-  const Request& r = *job.request;
-  if (r.substrate.width) return r.substrate.width->value;
-  if (r.product.width) return r.product.width->value;
-  if (job.width) return print_width(job.width->high, job.margin.value);
-  return std::nullopt;
-}
-
 template <class T, class Factor>
 Value<Speed> speed_from(const Value<T>& rate, Factor per) {
   return derived(rate.value * per, rate.low * per, rate.high * per, rate.spread);
@@ -98,6 +89,14 @@ void warn_overspray(Job& job) {
 }
 
 }  // namespace
+
+std::optional<Length> passing_width(const Job& job) {
+  const Request& r = *job.request;
+  if (r.substrate.width) return r.substrate.width->value;
+  if (r.product.width) return r.product.width->value;
+  if (job.width) return print_width(job.width->high, job.margin.value);
+  return std::nullopt;
+}
 
 bool rate_without_pitch(const Job& job) {
   return job.request->line.throughput_parts && job.pitch.value <= Length{};

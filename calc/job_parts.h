@@ -40,6 +40,8 @@ void ask(Job& job);                       ///< questions, ranked (job_questions.
 void find_missing(Job& job);              ///< what nothing can be answered without (job.cpp)
 bool rate_without_pitch(const Job& job);  ///< parts per time, but no way from part to part
 bool share_known(const Job& job);         ///< of the length that passes: how much is printed
+/// Width of the substrate that passes: what an area rate counts.
+std::optional<Length> passing_width(const Job& job);
 bool image_meets_itself(const Job& job);  ///< all round a body that turns under the heads
 
 }  // namespace calc

@@ -12,6 +12,8 @@ void trace_group(TraceWriter& w, const Group& group, const std::string& g) {
   trace_ink(w, group, g);
   trace_flight(w, group, g);
   trace_impact(w, group, g);
+  trace_standing(w, group, g);
+  trace_barcodes(w, group, g);
 }
 
 /// Groups on one line, one after the other.
@@ -46,12 +48,15 @@ void trace_carriage(TraceWriter& w) {
 
 std::vector<Step> trace(const Job& job, const Catalogue& catalogue, const Specification& spec) {
   TraceWriter writer(job, catalogue, spec);
+  trace_derived(writer);
   trace_required(writer);
   if (!spec.chosen.empty() && spec.chosen.front().scan) {
     trace_carriage(writer);
   } else {
     trace_line(writer);
   }
+  trace_heads(writer);
+  trace_ceiling(writer);
   trace_seam(writer);
   trace_placement(writer);
   trace_jets(writer);

@@ -281,21 +281,8 @@ void ownership_steps(TraceWriter& w) {
 void per_thousand(TraceWriter& w) {
   const Cost& cost = w.spec.station->cost;
   if (!cost.per_thousand || !w.has("station.ownership")) return;
-  const double hourly = parts_rate(w.job)->si() * 3600;
-  const Given<Frequency>& given = w.job.request->line.throughput_parts;
-  if (given) {
-    w.formula("station.parts", "n", "n_g",
-              {from_value("n_g", *given, given->high.si() * 3600, "1/h", "line.throughput")},
-              hourly, "1/h", definition);
-  } else {
-    w.formula("station.parts", "n", "v*3600/p*1000",
-              {from_value("v", *w.job.speed, w.job.speed->value.si(), "m/s", "line.speed"),
-               from_value("p", w.job.pitch, in_mm(w.job.pitch.value), "mm", "product.pitch")},
-              hourly, "1/h", definition);
-  }
-  w.formula("station.parts_year", "N", "n*t_y",
-            {w.step("n", "station.parts"), w.step("t_y", "station.hours")}, *cost.parts_per_year,
-            "1/a", definition);
+  w.formula("station.parts_year", "N", "n*t_y", {parts_an_hour(w), w.step("t_y", "station.hours")},
+            *cost.parts_per_year, "1/a", definition);
   w.formula("station.per_thousand", "C_t", "1000*C/(a*N)",
             {w.step("C", "station.ownership"), w.step("a", "station.annuity"),
              w.step("N", "station.parts_year")},

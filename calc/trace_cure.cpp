@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 #include "calc/trace_lamp.h"
 
@@ -8,6 +9,9 @@ namespace {
 
 const Basis dose_basis{"radiant exposure = mean irradiance times dwell", SourceTag::computed,
                        "highest speed of the line"};
+const Basis asked_basis{"the largest demand governs", SourceTag::computed,
+                        "inks that are cured together"};
+const Basis length_basis{"sum over the units", SourceTag::computed, "rows one behind the other"};
 const Basis carriage_basis{"dose of a stroke times strokes over a point", SourceTag::computed,
                            "last ink of a point, at the end of the swath"};
 const Basis stroke_basis{"radiant exposure = mean irradiance times dwell", SourceTag::computed,
@@ -102,6 +106,12 @@ void rows(const LampTrace& t) {
   t.w.formula(t.rows_id(), "rows",
               uv ? "max(1,ceil(H*v/(k*E*a*w)))" : "s*max(1,ceil(H*v/(k*E*a*w)))", inputs,
               *t.stage.rows, "", dose_basis);
+  if (!t.stage.length_m) return;
+  const std::string field = t.lamp.depth ? "depth" : "window_along";
+  t.w.formula(t.id("length"), "l", "rows*d/1000",
+              {t.w.step("rows", t.rows_id()),
+               from_catalogue("d", in_mm(lamp_depth(t.lamp)), "mm", t.ref + field)},
+              *t.stage.length_m, "m", length_basis);
 }
 
 /// Lamps of all rows over the width, or on both ends of a carriage.
@@ -183,19 +193,31 @@ void ozone(const LampTrace& t) {
       *t.stage.ozone_m3_per_h, "m3/h", ozone_basis);
 }
 
-}  // namespace
-
-StepInput dose_asked(const TraceWriter& w, const Stage& stage) {
+/// The greatest dose that an ink asks for.
+void dose_step(TraceWriter& w, const Stage& stage) {
+  if (!stage.dose_mj_per_cm2) return;
   const bool cure = stage.kind == "uv";
-  const double asked = *stage.dose_mj_per_cm2;
+  std::vector<StepInput> inputs;
+  std::set<std::string> seen;
+  std::string list;
   for (const Channel& channel : w.job.channels) {
     if (channel.family != InkFamily::uv || channel.ink == nullptr) continue;
     const Given<Dose>& dose = cure ? channel.ink->cure_dose : channel.ink->pinning_dose;
-    if (!dose || std::abs(served_high(*dose).si() / 10 - asked) > 1e-9 * asked) continue;
-    return from_value("H", *dose, asked, "mJ/cm2",
-                      "ink." + channel.ink->name + (cure ? ".cure_dose" : ".pinning_dose"));
+    if (!dose || !seen.insert(channel.ink->name).second) continue;
+    const std::string symbol = "H_" + std::to_string(seen.size());
+    list += (list.empty() ? "" : ",") + symbol;
+    inputs.push_back(
+        from_value(symbol, *dose, served_high(*dose).si() / 10, "mJ/cm2",
+                   "ink." + channel.ink->name + (cure ? ".cure_dose" : ".pinning_dose")));
   }
-  return {"H", asked, "mJ/cm2", "given", "ink"};
+  w.add("station." + stage.kind + ".dose", StepKind::choice, "H", "max(" + list + ")",
+        std::move(inputs), *stage.dose_mj_per_cm2, "mJ/cm2", asked_basis);
+}
+
+}  // namespace
+
+StepInput dose_asked(const TraceWriter& w, const Stage& stage) {
+  return w.step("H", "station." + stage.kind + ".dose");
 }
 
 const Stage* stage_of(const Specification& spec, std::string_view kind) {
@@ -210,6 +232,7 @@ void trace_cure(TraceWriter& w, const std::vector<ChannelLoad>& loads) {
   lamps.reserve(2);
   for (const char* kind : {"pinning", "uv"}) {
     const Stage* stage = stage_of(w.spec, kind);
+    if (stage != nullptr) dose_step(w, *stage);
     const Lamp* lamp = stage == nullptr ? nullptr : named(w.catalogue.lamps, stage->equipment);
     if (lamp == nullptr || !stage->rows) continue;
     lamps.push_back({w, *stage, *lamp, fastest_scan(w.spec.chosen), "lamp." + lamp->name + "."});

@@ -204,6 +204,11 @@ void encoder(TraceWriter& w, const EncoderFit& fit) {
   w.formula(g + ".encoder_whole_error", "y", "M/c-1",
             {w.step("M", g + ".encoder_whole"), w.step("c", g + ".encoder_counts")},
             fit.whole_error, "", dividing);
+  w.formula(g + ".encoder_resolution", "R_w", "25400/(M*q)", {w.step("M", g + ".encoder_whole"), q},
+            in_dpi(fit.whole_resolution), "dpi", dividing);
+  w.formula(g + ".encoder_fraction", "c_f", "M/N",
+            {chosen("M", fit.counts, ""), chosen("N", fit.dots, "")},
+            static_cast<double>(fit.counts) / fit.dots, "", dividing);
   residues(w, fit, g);
   w.formula(g + ".encoder_rounding", "u_q", "q/sqrt(12)", {q}, in_um(fit.rounding), "um", rounding);
   w.formula(g + ".encoder_rate", "f_q", "1000*v/q",

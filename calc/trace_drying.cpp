@@ -96,16 +96,15 @@ void water(DryTrace& t, const std::vector<ChannelLoad>& loads) {
 StepInput air_in(DryTrace& t) {
   const Job& job = t.w.job;
   const Given<Temperature>& limit = job.request->substrate.temperature_limit;
-  StepInput usual = from_parameter(job, "T_a", P::dryer_air_c);
-  if (!limit) return usual;
   const std::string id = "station.drying.air";
   if (!t.w.has(id)) {
-    StepInput most =
-        from_value("T_s", *limit, limit->low.in_celsius(), "degC", "substrate.temperature_limit");
-    StepInput air = usual;
-    air.symbol = "T_u";
-    t.w.formula(id, "T_a", "min(T_u,T_s)", {air, most}, t.drying.air.in_celsius(), "degC",
-                air_basis);
+    std::vector<StepInput> inputs{from_parameter(job, "T_u", P::dryer_air_c)};
+    if (limit) {
+      inputs.push_back(from_value("T_s", *limit, limit->low.in_celsius(), "degC",
+                                  "substrate.temperature_limit"));
+    }
+    t.w.formula(id, "T_a", limit ? "min(T_u,T_s)" : "T_u", std::move(inputs),
+                t.drying.air.in_celsius(), "degC", air_basis);
   }
   return t.w.step("T_a", id);
 }
@@ -262,6 +261,16 @@ void room_air(DryTrace& t) {
               moist);
 }
 
+/// Temperature at which air so moist is saturated.
+void dew_point_of(DryTrace& t, const StepInput& leaving, const std::string& end, double celsius) {
+  const std::string pressure = "station.drying.vapour_pressure" + end;
+  t.w.formula(pressure, "p_o", "101325*x_o/(0.621945+x_o)", {leaving},
+              vapour_pressure(leaving.value).si(), "Pa", moist);
+  t.w.add("station.drying.dew_point" + end, StepKind::solve, "t_d",
+          saturation_of("(t_d+273.15)") + "-p_o", {t.w.step("p_o", pressure)}, celsius, "degC",
+          hyland);
+}
+
 void exhaust(DryTrace& t) {
   if (!t.stage.exhaust_m3_per_h) return;
   room_air(t);
@@ -274,11 +283,11 @@ void exhaust(DryTrace& t) {
               {t.w.step("m_a", "station.drying.dry_air"), air_in(t), leaving},
               *t.stage.exhaust_m3_per_h, "m3/h", moist);
   if (!t.stage.dew_point_degc) return;
-  t.w.formula("station.drying.vapour_pressure", "p_o", "101325*x_o/(0.621945+x_o)", {leaving},
-              vapour_pressure(leaving.value).si(), "Pa", moist);
-  t.w.add(
-      "station.drying.dew_point", StepKind::solve, "t_d", saturation_of("(t_d+273.15)") + "-p_o",
-      {t.w.step("p_o", "station.drying.vapour_pressure")}, *t.stage.dew_point_degc, "degC", hyland);
+  dew_point_of(t, leaving, "", *t.stage.dew_point_degc);
+  const double high = parameter(P::exhaust_humidity).high;
+  if (leaving.value >= high) return;
+  dew_point_of(t, from_range(t.w.job, "x_o", P::exhaust_humidity, high), "_most",
+               *t.stage.dew_point_most_degc);
 }
 
 }  // namespace

@@ -5,6 +5,7 @@
 #include "calc/air.h"
 #include "calc/dot.h"
 #include "calc/eye.h"
+#include "calc/fluid.h"
 #include "calc/throw.h"
 #include "calc/trace_find.h"
 #include "calc/trace_writer.h"
@@ -27,6 +28,7 @@ const Basis drag{
     "gravity: along the throw it changes the speed by at most 9.81 m/s2 times the time"};
 const Basis exact_time{"Schiller and Naumann's drag, integrated in closed form",
                        SourceTag::computed, "Re below 800; series cut below 1e-15 of its sum"};
+const Basis fall{"free fall", SourceTag::computed, "an upper bound: drag is left out"};
 const Basis difference{"difference of two arrivals", SourceTag::computed, "both drops arrive"};
 
 const std::string way_formula = "tau*integral(1/(1+c*v^0.687),v,";
@@ -40,8 +42,9 @@ class Flight {
   void all() {
     gaps();
     air();
-    level("small", f_.levels.front(), true);
-    if (f_.levels_used > 1) level("large", f_.levels.at(1), false);
+    level("small", f_.levels.front());
+    if (f_.levels_used > 1) level("large", f_.levels.at(1));
+    gravity();
     delays();
   }
 
@@ -153,7 +156,7 @@ class Flight {
     return from_parameter(w_.job, "rho", P::ink_density);
   }
 
-  void level(const std::string& name, const LevelFlight& flight, bool all_throws) {
+  void level(const std::string& name, const LevelFlight& flight) {
     const std::string at = g_ + "." + name;
     drop_step(w_, group_, at, flight.drop);
     w_.formula(at + ".diameter", "d", "(6000*V/pi)^(1/3)",
@@ -170,9 +173,9 @@ class Flight {
     start(at, flight);
     w_.formula(at + ".stop", "x_s", way_formula + "0,v_0)", law(at, true), in_mm(flight.stop), "mm",
                exact_time);
-    if (all_throws) arrival(at, "least", flight.least);
+    arrival(at, "least", flight.least);
     arrival(at, "nominal", flight.nominal);
-    if (all_throws) arrival(at, "most", flight.most);
+    arrival(at, "most", flight.most);
   }
 
   /// Law and, if asked, start of a level.
@@ -197,6 +200,26 @@ class Flight {
     inputs.push_back(constant("x", 1, "mm"));
     w_.add(at + ".start", StepKind::solve, "v_0", "x-" + way_formula + "v_x,v_0)", inputs,
            flight.start.si(), "m/s", drag);
+  }
+
+  /// What gravity, left out of the flight, would make of the smallest drop's speed.
+  void gravity() {
+    const std::optional<Landing>& landing = f_.levels.front().nominal;
+    if (!landing) return;
+    w_.formula(
+        g_ + ".gravity", "v_g", "g_n*t*1e-6",
+        {constant("g_n", standard_gravity.si(), "m/s2"), w_.step("t", g_ + ".small.time_nominal")},
+        standard_gravity.si() * landing->time.si(), "m/s", fall);
+  }
+
+  /// How far it parts drops of jets that lie level.
+  void sag() {
+    if (f_.sag_spread <= Length{}) return;
+    w_.formula(
+        g_ + ".sag", "s_g", "abs(g_n/2*t_1^2-g_n/2*t_2^2)*1e-6",
+        {constant("g_n", standard_gravity.si(), "m/s2"), w_.step("t_1", g_ + ".small.time_budget"),
+         w_.step("t_2", g_ + ".large.time_budget")},
+        in_um(f_.sag_spread), "um", fall);
   }
 
   double stated_speed(const HeadMode& mode, const LevelFlight& flight) const {
@@ -267,6 +290,7 @@ class Flight {
     w_.formula(g_ + ".level_delay", "t_level", "abs(t_2-t_1)",
                {w_.step("t_2", g_ + ".large.time_budget"), w_.step("t_1", at + ".time_budget")},
                f_.level_delay.si() * 1e6, "us", difference);
+    sag();
   }
 
   void uneven(const LevelFlight& small) {

@@ -16,6 +16,8 @@ const Basis curve_basis{
 const Basis heater_rule{"common practice, no source: a heater alone holds it above the room",
                         SourceTag::practice, "highest room temperature"};
 
+const Basis stated_rule{"definition", SourceTag::computed, "as the ink or the head states it"};
+
 const Ink* ink_of(const Job& job, const Group& group) {
   const Channel* const channel = named(job.channels, group.channels.front());
   return channel == nullptr ? nullptr : channel->ink;
@@ -72,12 +74,20 @@ std::optional<StepInput> said_by_ink(const Job& job, const Group& group, double 
   return std::nullopt;
 }
 
+/// A temperature that stands somewhere as it is.
+StepInput stated(TraceWriter& w, const std::string& g, StepInput where) {
+  where.symbol = "T_s";
+  const double kelvin = where.value;
+  w.formula(g + ".temperature", "T", "T_s", {std::move(where)}, kelvin, "K", stated_rule);
+  return w.step("T", g + ".temperature");
+}
+
 }  // namespace
 
 StepInput jetting_temperature(TraceWriter& w, const Group& group, const std::string& g) {
   const double kelvin = group.jetting_temperature->in_kelvin();
   if (w.has(g + ".temperature")) return w.step("T", g + ".temperature");
-  if (const std::optional<StepInput> said = said_by_ink(w.job, group, kelvin)) return *said;
+  if (const auto said = said_by_ink(w.job, group, kelvin)) return stated(w, g, *said);
   const Value<Temperature>& room = w.job.room;
   const Given<Temperature>& most = trace_head(w.catalogue, group).temperature_most;
   if (is_at(least_jetting_temperature(served_high(room)), kelvin)) {
@@ -90,7 +100,8 @@ StepInput jetting_temperature(TraceWriter& w, const Group& group, const std::str
     return w.step("T", g + ".temperature");
   }
   if (most && is_at(most->value, kelvin)) {
-    return from_catalogue("T", kelvin, "K", "head." + group.head + ".temperature_most");
+    return stated(w, g,
+                  from_catalogue("T", kelvin, "K", "head." + group.head + ".temperature_most"));
   }
   return chosen("T", kelvin, "K");
 }

@@ -157,11 +157,15 @@ class Jet {
                "", definition);
   }
 
+  void share_of_nozzle(const char* name, double ratio, const std::optional<Length>& size) {
+    if (!size) return;
+    w_.formula(at_ + name, "d_p", "d/N", {nozzle(), constant("N", ratio, "")}, in_um(*size), "um",
+               rule);
+  }
+
   void particles() {
-    if (ink_.particle_most && ink_.particle) {
-      w_.formula(at_ + "particle_most", "d_p", "d/N", {nozzle(), constant("N", particle_ratio, "")},
-                 in_um(*ink_.particle_most), "um", rule);
-    }
+    share_of_nozzle("particle_most", particle_ratio, ink_.particle_most);
+    share_of_nozzle("particle_safe", safe_particle_ratio, ink_.particle_safe);
     if (!ink_.particle) return;
     const StepInput size = given("d_g", in_um(*ink_.particle), "um", "particle_size");
     const Ink& ink = *ink_of();

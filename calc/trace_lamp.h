@@ -10,7 +10,7 @@
 
 namespace calc {
 
-/// "H" [mJ/cm2], the dose of a stage: the greatest that an ink asks for.
+/// "H" [mJ/cm2], the dose of a stage: its step, which trace_cure() writes first.
 StepInput dose_asked(const TraceWriter& w, const Stage& stage);
 
 /// One stage with the lamp it takes.

@@ -29,6 +29,8 @@ const Basis impact_rule{"widest spread on impact: Son, Kim, Yang, Ahn 2008", Sou
                         "water drops of 46 um, We 0.05 to 2; beyond that an extrapolation"};
 const Basis steps_rule{"the least whole number of steps that meets the demand", SourceTag::computed,
                        "no more are taken for closed solids"};
+const Basis ceiling_rule{"sampling theorem (Shannon 1949): two samples a period",
+                         SourceTag::computed, "smallest dot of the heads chosen"};
 const Basis mass{"mass balance: 1 mL/m2 is 1 um", SourceTag::computed, "solid"};
 const Basis catalogue_row{"catalogue, as its provenance says", SourceTag::table,
                           "the mode of the head named"};
@@ -249,6 +251,23 @@ void impact(TraceWriter& w, const Group& group, const ChannelDots& dots, const s
             in_um(*dots.impact_dot), "um", impact_rule);
 }
 
+/// The drop sizes in use beside that of solids, each printed at every place of the lattice.
+void tones(TraceWriter& w, const Group& group, const ChannelDots& dots, const std::string& g) {
+  if (dots.levels.size() < 2) return;
+  for (std::size_t i = 0; i < dots.levels.size(); ++i) {
+    const LevelDot& level = dots.levels[i];
+    if (level.drop == dots.drop) continue;
+    ChannelDots tone = dots;
+    tone.drop = level.drop;
+    tone.dot_diameter = level.dot_diameter;
+    tone.cover_fraction = level.cover_fraction;
+    const std::string at = g + "." + dots.channel + ".tone" + std::to_string(i + 1);
+    drop_step(w, group, at, level.drop);
+    dot(w, tone, at);
+    cover(w, group, tone, g, at);
+  }
+}
+
 /// What the dot does to edges and to a dead nozzle.
 void effects(TraceWriter& w, const ChannelDots& dots, const std::string& g, const std::string& c) {
   const StepInput dot = w.step("D", c + ".dot");
@@ -265,6 +284,7 @@ void effects(TraceWriter& w, const ChannelDots& dots, const std::string& g, cons
 void channel(TraceWriter& w, const Group& group, const ChannelDots& dots, const std::string& g) {
   const std::string c = g + "." + dots.channel;
   cover(w, group, dots, g, c);
+  tones(w, group, dots, g);
   effects(w, dots, g, c);
   bead(w, dots, g, c);
   const bool several = group.film_heads > 1;
@@ -347,6 +367,24 @@ void trace_lattice(TraceWriter& w, const Group& group, const std::string& g) {
   trace_motion(w, group, g);
   motion_pitches(w, group, g);
   for (const ChannelDots* dots : all) channel(w, group, *dots, g);
+}
+
+void trace_ceiling(TraceWriter& w) {
+  if (!w.spec.required || !w.spec.required->substrate_ceiling || w.spec.chosen.empty()) return;
+  const double value = in_dpi(*w.spec.required->substrate_ceiling);
+  std::vector<std::string> dots;
+  for (std::size_t i = 0; i < w.spec.chosen.size(); ++i) {
+    const std::string g = "g" + std::to_string(i + 1);
+    for (const ChannelDots* of : different_dots(w.spec.chosen[i], g)) {
+      const std::string c = g + "." + of->channel;
+      dots.push_back(c + ".dot");
+      for (std::size_t k = 1; k <= of->levels.size(); ++k) {
+        dots.push_back(c + ".tone" + std::to_string(k) + ".dot");
+      }
+    }
+  }
+  w.formula("required.ceiling", "R_c", "50800/D", {w.step_of_value("D", dots, 50800 / value, "um")},
+            value, "dpi", ceiling_rule);
 }
 
 void trace_impact(TraceWriter& w, const Group& group, const std::string& g) {

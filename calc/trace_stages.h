@@ -14,6 +14,8 @@ void trace_use(TraceWriter& writer, const std::vector<ChannelLoad>& loads);
 /// Share of the printed places that a channel covers, as given or assumed.
 StepInput mean_cover(const Job& job, const Channel& channel, const std::string& symbol);
 StepInput peak_cover(const Job& job, const Channel& channel, const std::string& symbol);
+/// "n" [1/h], parts an hour; writes its step once. Only where parts_rate() has it.
+StepInput parts_an_hour(TraceWriter& writer);
 /// The wet film of a channel's solid [mL/m2].
 StepInput film_of(const TraceWriter& writer, const ChannelLoad& load,
                   const std::string& symbol = "h");

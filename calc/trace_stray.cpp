@@ -5,6 +5,7 @@
 #include "calc/exposure.h"
 #include "calc/eye.h"
 #include "calc/station_stages.h"
+#include "calc/trace.h"
 #include "calc/trace_lamp.h"
 
 namespace calc {
@@ -74,25 +75,44 @@ void guards(const LampTrace& t, const LampTrace* other) {
   }
 }
 
-}  // namespace
-
-void trace_stray(const LampTrace& t, const LampTrace* other) {
-  if (t.stage.stray.empty()) return;
-  const StrayLight& nearest = t.stage.stray.front();
+/// Light at a distance.
+void light(const LampTrace& t, const LampTrace* other, const StrayLight& stray,
+           const std::string& name) {
   std::vector<StepInput> inputs{from_parameter(t.w.job, "r", P::stray_share),
                                 t.w.step("P_o", t.id("optical")), constant("pi", pi, ""),
-                                constant("d", nearest.distance_m, "m")};
+                                constant("d", stray.distance_m, "m")};
   if (other != nullptr) inputs.push_back(t.w.step("P_p", other->id("optical")));
-  t.w.formula(t.id("stray"), "E_s",
-              other == nullptr ? "r*P_o*1000/(pi*d^2)" : "r*(P_o+P_p)*1000/(pi*d^2)", inputs,
-              nearest.irradiance_w_per_m2, "W/m2", light_basis);
+  t.w.formula(t.id(name.c_str()), "E_s",
+              other == nullptr ? "r*P_o*1000/(pi*d^2)" : "r*(P_o+P_p)*1000/(pi*d^2)",
+              std::move(inputs), stray.irradiance_w_per_m2, "W/m2", light_basis);
+}
+
+/// How long a day it may fall on eyes and skin.
+void permitted(const LampTrace& t, const StrayLight& stray, const std::string& name) {
+  t.w.formula(t.id((name + "_time").c_str()), "t", "min(28800,H_lim/E_s)",
+              {t.w.step("H_lim", t.id("limit")), t.w.step("E_s", t.id(name.c_str()))},
+              *stray.time_s, "s", limit_basis);
+}
+
+/// The light at the distances beyond the first.
+void farther(const LampTrace& t, const LampTrace* other) {
+  for (std::size_t i = 1; i < t.stage.stray.size(); ++i) {
+    const StrayLight& stray = t.stage.stray[i];
+    const std::string name = stray_name(stray.distance_m);
+    light(t, other, stray, name);
+    if (stray.time_s && t.w.has(t.id("limit"))) permitted(t, stray, name);
+  }
+}
+
+/// What follows for it from the limit.
+void limits(const LampTrace& t, const LampTrace* other) {
+  const StrayLight& nearest = t.stage.stray.front();
   const LampTrace& judged = other == nullptr ? t : stricter(t, *other);
   if (!nearest.time_s || !judged.lamp.wavelength) return;
   weight(t, judged);
   const StepInput e = t.w.step("E_s", t.id("stray"));
   const StepInput limit = t.w.step("H_lim", t.id("limit"));
-  t.w.formula(t.id("stray_time"), "t", "min(28800,H_lim/E_s)", {limit, e}, *nearest.time_s, "s",
-              limit_basis);
+  permitted(t, nearest, "stray");
   t.w.formula(t.id("safe"), "d_8", "d*sqrt(E_s*28800/H_lim)",
               {constant("d", nearest.distance_m, "m"), e, limit}, *t.stage.safe_distance_m, "m",
               light_basis);
@@ -107,6 +127,19 @@ void trace_stray(const LampTrace& t, const LampTrace* other) {
   t.w.formula(t.id("density_worst"), "OD_m", "max(0,log10(E_s*r_m/r*28800/H_lim))",
               {e, most, share, limit}, *t.stage.guard_density_worst, "", limit_basis);
   guards(t, other);
+}
+
+}  // namespace
+
+std::string stray_name(double metres) {
+  return "stray_" + std::to_string(std::lround(metres * 1e3)) + "mm";
+}
+
+void trace_stray(const LampTrace& t, const LampTrace* other) {
+  if (t.stage.stray.empty()) return;
+  light(t, other, t.stage.stray.front(), "stray");
+  limits(t, other);
+  farther(t, other);
 }
 
 }  // namespace calc

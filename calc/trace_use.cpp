@@ -1,5 +1,6 @@
 /// What the channels use: area, film, maintenance, and what passes at peak cover.
 #include <algorithm>
+#include <array>
 
 #include "calc/job_parts.h"
 #include "calc/named.h"
@@ -18,6 +19,7 @@ const Basis upkeep{"mass balance", SourceTag::practice,
 const Basis flushing{"mass balance", SourceTag::practice, "one portion a head and purge"};
 const Basis peak_balance{"mass balance", SourceTag::computed, "peak cover, highest speed"};
 const Basis counting{"count", SourceTag::computed, "whole heads"};
+const Basis total{"sum", SourceTag::computed, "all channels"};
 const Basis wide{"plane geometry", SourceTag::computed, "image and margins as they stand"};
 const Basis separation{"common practice, no source: the separation limits the inks together",
                        SourceTag::computed, "process colours, in solids of the one that lays most"};
@@ -111,6 +113,49 @@ void ink(TraceWriter& w, const ChannelLoad& load, const Consumption& use) {
   w.formula(of(w, load, "year"), "V_y", "M_t*t_y/1000",
             {w.step("M_t", of(w, load, "used")), w.step("t_y", "station.hours")}, use.l_per_year,
             "L", balance);
+  w.formula(of(w, load, "month"), "V_m", "V_y/12", {w.step("V_y", of(w, load, "year"))},
+            use.l_per_month, "L", definition);
+  if (!use.ml_per_thousand) return;
+  w.formula(of(w, load, "thousand"), "V_t", "1000*M_t/n",
+            {w.step("M_t", of(w, load, "used")), parts_an_hour(w)}, *use.ml_per_thousand, "mL",
+            balance);
+}
+
+/// A figure of all channels together.
+struct Together {
+  const char* name;
+  const char* symbol;
+  double Consumption::*value;
+  const char* of;
+  const char* unit;
+};
+
+/// What all channels use together, and the share of it that is no print.
+void together(TraceWriter& w, const std::vector<ChannelLoad>& loads) {
+  const std::vector<Consumption>& uses = w.spec.station->consumption;
+  constexpr std::array<Together, 5> sums{{
+      {"station.printed", "M", &Consumption::printed_ml_per_hour, "printed", "mL/h"},
+      {"station.waste", "M_w", &Consumption::waste_ml_per_hour, "waste", "mL/h"},
+      {"station.used", "M_t", &Consumption::ml_per_hour, "used", "mL/h"},
+      {"station.month", "V_m", &Consumption::l_per_month, "month", "L"},
+      {"station.year", "V_y", &Consumption::l_per_year, "year", "L"},
+  }};
+  for (const Together& sum : sums) {
+    std::vector<StepInput> inputs;
+    std::string list;
+    double value = 0;
+    for (std::size_t i = 0; i < loads.size(); ++i) {
+      const std::string symbol = std::string(sum.symbol) + "_" + std::to_string(i + 1);
+      list += (list.empty() ? "" : ",") + symbol;
+      inputs.push_back(w.step(symbol, of(w, loads[i], sum.of)));
+      value += uses[i].*sum.value;
+    }
+    w.formula(sum.name, sum.symbol, "sum(" + list + ")", std::move(inputs), value, sum.unit, total);
+  }
+  const StepInput waste = w.step("M_w", "station.waste"), all = w.step("M_t", "station.used");
+  if (all.value <= 0) return;
+  w.formula("station.waste_share", "w", "M_w/M_t", {waste, all}, waste.value / all.value, "",
+            definition);
 }
 
 StepInput cover_at_peak(const TraceWriter& w, const ChannelLoad& load, const std::string& symbol) {
@@ -167,6 +212,24 @@ StepInput film_of(const TraceWriter& w, const ChannelLoad& load, const std::stri
   return w.step(symbol, dots_steps(group, w.job.channels[load.channel].name, g) + ".laydown");
 }
 
+StepInput parts_an_hour(TraceWriter& w) {
+  const std::string id = "station.parts";
+  if (w.has(id)) return w.step("n", id);
+  const double hourly = parts_rate(w.job)->si() * 3600;
+  const Given<Frequency>& given = w.job.request->line.throughput_parts;
+  if (given) {
+    w.formula(id, "n", "n_g",
+              {from_value("n_g", *given, given->high.si() * 3600, "1/h", "line.throughput")},
+              hourly, "1/h", definition);
+  } else {
+    w.formula(id, "n", "v*3600/p*1000",
+              {from_value("v", *w.job.speed, w.job.speed->value.si(), "m/s", "line.speed"),
+               from_value("p", w.job.pitch, in_mm(w.job.pitch.value), "mm", "product.pitch")},
+              hourly, "1/h", definition);
+  }
+  return w.step("n", id);
+}
+
 StepInput passing(TraceWriter& w, const ChannelLoad& load) {
   const std::string id = of(w, load, "passing");
   if (!w.has("station.area_highest")) area(w, "station.area_highest", "q_h", true, highest);
@@ -201,6 +264,7 @@ void trace_use(TraceWriter& w, const std::vector<ChannelLoad>& loads) {
   running_hours(w);
   area(w, "station.area", "q", false, definition);
   for (std::size_t i = 0; i < loads.size(); ++i) ink(w, loads[i], w.spec.station->consumption[i]);
+  together(w, loads);
 }
 
 }  // namespace calc

@@ -199,6 +199,17 @@ void health_end_step(TraceWriter& w, const char* name, const char* symbol, doubl
       value.si() * 3600, "m3/h", health_end);
 }
 
+/// What an enclosure captures of the vapour at peak, and what it leaves.
+void captured_steps(TraceWriter& w, const Vapour& vapour) {
+  if (vapour.captured <= MassFlow()) return;
+  const StepInput all = w.step("m", "station.ventilation.vapour");
+  const StepInput share = from_parameter(w.job, "k", P::captured_share);
+  w.formula("station.ventilation.captured", "m_c", "m*k", {all, share}, vapour.captured.si() * 3600,
+            "kg/h", peak);
+  w.formula("station.ventilation.room", "m_r", "m*(1-k)", {all, share}, vapour.room.si() * 3600,
+            "kg/h", peak);
+}
+
 void air(TraceWriter& w, const Vapour& vapour) {
   if (vapour.explosion) {
     const bool monitored =
@@ -255,6 +266,7 @@ void trace_vapour(TraceWriter& w, const std::vector<ChannelLoad>& loads) {
     }
   }
   sum_step(w, vapour, "vapour", "vapour", "m", vapour.total.si() * 3600, "kg/h", peak);
+  captured_steps(w, vapour);
   sum_step(w, vapour, "vapour_mean", "vapour_mean", "m_h", vapour.yearly_mean.si() * 3600, "kg/h",
            yearly);
   w.formula("station.ventilation.voc", "m_y", "m_h*t_y",

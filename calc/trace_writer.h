@@ -102,6 +102,8 @@ StepInput printed_share(const Job& job);
 void drop_step(TraceWriter& w, const Group& group, const std::string& at, Volume drop);
 
 /// The parts, each in its file.
+/// Values of the request that follow from others; the first of all.
+void trace_derived(TraceWriter& writer);
 void trace_required(TraceWriter& writer);
 /// One group of the chosen arrangement; `g` starts its steps' ids ("g1").
 void trace_lattice(TraceWriter& writer, const Group& group, const std::string& g);
@@ -134,6 +136,13 @@ std::optional<StepInput> banks_of_heads(TraceWriter& writer, const Group& group,
 StepInput rows_of_heads(const TraceWriter& writer, const Group& group, const std::string& g);
 /// Rows of heads round a body that turns; after the throw of its heads (trace_round.cpp).
 void trace_round(TraceWriter& writer, const Group& group, const std::string& g);
+/// Joints and length along the motion of a group (trace_standing.cpp), and the heads of all groups.
+void trace_standing(TraceWriter& writer, const Group& group, const std::string& g);
+void trace_heads(TraceWriter& writer);
+/// The bar code on the lattice of a group (trace_barcode.cpp).
+void trace_barcodes(TraceWriter& writer, const Group& group, const std::string& g);
+/// What the smallest dot leaves a resolution to show; after the groups.
+void trace_ceiling(TraceWriter& writer);
 /// The seam of an image all round a body.
 void trace_seam(TraceWriter& writer);
 void trace_scan(TraceWriter& writer, const Group& group, const std::string& g);

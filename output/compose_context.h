@@ -97,6 +97,11 @@ class Context {
   bool has_step(const std::string& id) const;
   /// The origin of the given input of that key as a margin key `file:line`, or empty.
   std::string place_of(const std::string& key) const;
+  /// `text` (markup) as a link to where the value of that key stands: among the given or derived
+  /// values, the assumptions, or in a row of the catalogue; as it is where the document has none.
+  std::string linked(const std::string& key, const std::string& text) const;
+  /// `text` (markup) as a link to the trace step of that id, as it is where there is none.
+  std::string to_step(const std::string& id, const std::string& text) const;
   /// The given, derived or assumed input of that key, or null.
   const calc::Input* input(const std::string& key) const;
 
@@ -111,6 +116,10 @@ class Context {
   std::map<std::string, const calc::Input*, std::less<>> inputs_;
 };
 
+/// The row of the catalogue that a key belongs to: "head.H-1.mode.grey.drops" -> "head.H-1".
+std::string catalogue_row(const std::string& key);
+/// `text` (markup) as a link to an anchor.
+std::string link_to(std::string_view anchor, const std::string& text);
 /// Start of the trace ids of the group with that index: "g1".
 std::string group_prefix(std::size_t index);
 /// `file:line` of a place, without blanks so that it is one margin key; empty when it has none.

@@ -3,6 +3,7 @@
 #include <cstddef>
 
 #include "output/compose_context.h"
+#include "output/section_list.h"
 
 namespace output {
 namespace {
@@ -42,6 +43,34 @@ const calc::Input* Context::input(const std::string& key) const {
 std::string Context::place_of(const std::string& key) const {
   const calc::Input* const found = input(key);
   return found == nullptr ? std::string() : place_key(found->origin);
+}
+
+std::string Context::linked(const std::string& key, const std::string& text) const {
+  const calc::Input* const found = input(key);
+  if (found == nullptr || !is_listed(*found)) return text;
+  switch (found->origin.kind) {
+    case calc::OriginKind::assumed:
+      return link_to(input_anchor("assumed " + key), text);
+    case calc::OriginKind::catalogue:
+      return link_to(input_anchor(catalogue_row(key)), text);
+    case calc::OriginKind::given:
+    case calc::OriginKind::derived:
+      break;
+  }
+  return link_to(input_anchor(key), text);
+}
+
+std::string Context::to_step(const std::string& id, const std::string& text) const {
+  return has_step(id) ? link_to(anchor(id), text) : text;
+}
+
+std::string catalogue_row(const std::string& key) {
+  const std::size_t mode = key.find(".mode.");
+  return key.substr(0, mode == std::string::npos ? key.rfind('.') : mode);
+}
+
+std::string link_to(std::string_view anchor, const std::string& text) {
+  return "<a to=\"" + escaped(anchor) + "\">" + text + "</a>";
 }
 
 std::string group_prefix(std::size_t index) { return "g" + std::to_string(index + 1); }

@@ -35,7 +35,9 @@ constexpr std::size_t groups_per_table = 3;
 struct Property {
   std::string name;
   std::string (*value)(const Context&, const calc::Group&);
-  std::string_view step;  ///< suffix of the trace step's id, or empty
+  std::string_view step;        ///< last part of the trace step's id, or empty
+  std::string_view taken = {};  ///< of the one that takes the figure where none works it out
+  std::string_view field = {};  ///< of the head's row in the catalogue that has it
 };
 
 std::string channels(const Context& c, const calc::Group& group) {
@@ -134,22 +136,22 @@ const std::vector<Property>& properties() {
       {"mode", mode_name, ""},
       {"channels", channels, ""},
       {"family", family, ""},
-      {"heads_across", count_of<&G::heads_across>, "heads_across"},
-      {"interleave", count_of<&G::interleave>, "across"},
-      {"stack", count_of<&G::stack>, "stack"},
-      {"film_heads", multiple_of<&G::film_heads>, "film_heads"},
+      {"heads_across", count_of<&G::heads_across>, "heads_across", "heads_total"},
+      {"interleave", count_of<&G::interleave>, "interleave", "across"},
+      {"stack", count_of<&G::stack>, "stack", "heads_total"},
+      {"film_heads", multiple_of<&G::film_heads>, "", "banks"},
       {"positions", count_of<&G::positions>, "positions"},
-      {"rows_staggered", multiple_of<&G::rows_staggered>, "rows"},
+      {"rows_staggered", multiple_of<&G::rows_staggered>, "rows", "head_rows"},
       {"heads_total", count_of<&G::heads_total>, "heads_total"},
       {"tilt", tilt, "tilt"},
       {"tilt_tolerance", tilt_tolerance, "tilt_tolerance"},
-      {"nozzles", count_of<&G::nozzles>, ""},
+      {"nozzles", count_of<&G::nozzles>, "", "", "nozzles"},
       {"printing", printing, "printing"},
       {"plate_pitch", plate_pitch, "plate_pitch"},
       {"nozzle_pitch", nozzle_pitch, "nozzle_pitch"},
       {"swath", length_of<&G::swath>, "swath"},
       {"head_pitch", length_between<&G::head_pitch>, "head_pitch"},
-      {"overlap", length_between<&G::overlap>, "overlap"},
+      {"overlap", length_between<&G::overlap>, "overlap", "", "overlap"},
       {"round_stations", stations, "round_stations"},
       {"round_rows", rows_round, "round_rows"},
       {"round_fit", round_fit, "round_fit"},
@@ -158,7 +160,7 @@ const std::vector<Property>& properties() {
       {"round_step", round_step, "round_step"},
       {"round_length", station_length, "round_length"},
       {"footprint", length_of<&G::footprint>, "footprint"},
-      {"joints", count_of<&G::joints>, ""},
+      {"joints", count_of<&G::joints>, "joints"},
       {"idle", idle, "idle"},
       {"temperature", temperature, "temperature"},
       {"viscosity", viscosity, "viscosity"},
@@ -176,17 +178,29 @@ bool says_nothing(const std::string& cell) {
   return cell.empty() || cell == "0" || cell.starts_with("0\xC2\xA0");
 }
 
+/// A figure that no step works out, as a link to the step that takes it, or to the head's row.
+std::string led(const Context& c, const Property& property, const calc::Group& group,
+                const std::string& g, const std::string& text) {
+  if (!property.taken.empty()) return c.to_step(g + "." + std::string(property.taken), text);
+  if (property.field.empty()) return text;
+  const std::string head = "head." + group.head + ".", field(property.field);
+  const std::string of_mode = head + "mode." + group.mode + "." + field;
+  return c.linked(c.input(of_mode) != nullptr ? of_mode : head + field, text);
+}
+
 void add_property(const Context& c, Values& table, const Property& property, const Range& range) {
   std::vector<std::string> cells;
   std::string keys;
+  bool empty = true;
   for (std::size_t i = range.first; i < range.first + range.count; ++i) {
-    cells.push_back(property.value(c, c.spec.chosen[i]));
-    if (property.step.empty() || cells.back().empty()) continue;
+    const calc::Group& group = c.spec.chosen[i];
+    cells.push_back(property.value(c, group));
+    empty = empty && says_nothing(cells.back());
+    if (cells.back().empty()) continue;
     const std::string key = c.step_keys({group_prefix(i) + "." + std::string(property.step)});
-    if (!keys.empty()) continue;  // one line of the margin; the other groups' steps read alike
-    keys = key;
+    if (key.empty()) cells.back() = led(c, property, group, group_prefix(i), cells.back());
+    if (keys.empty()) keys = key;  // one line of the margin; the other groups' steps read alike
   }
-  const bool empty = std::all_of(cells.begin(), cells.end(), says_nothing);
   if (empty) return;
   Values& row = table.add("ROW");
   row.set("KEY", keys);
@@ -280,16 +294,17 @@ bool stands_round(const Context& c) {
 std::string arrangement_section(const Context& c) {
   if (c.spec.chosen.empty()) return {};
   Values values;
+  values.set("KEY", station_keys(c));
   values.set_markup("SUMMARY", station_sentence(c));
   const std::size_t groups = c.spec.chosen.size();
   for (std::size_t first = 0; first < groups; first += groups_per_table) {
     add_table(c, values, {first, std::min(groups_per_table, groups - first)});
   }
   for (const calc::Group& group : c.spec.chosen) {
-    add_text(values, "", stacking(c, group));
-    if (group.family != calc::Family::tilted) continue;
     const auto g = static_cast<std::size_t>(&group - c.spec.chosen.data());
     const std::string at = group_prefix(g);
+    add_text(values, c.step_keys({at + ".heads_total"}), stacking(c, group));
+    if (group.family != calc::Family::tilted) continue;
     add_text(values, c.step_keys({at + ".slant"}), tilting(c, group));
     std::string rows = row_delays(c, group);
     if (!rows.empty()) add_text(values, c.step_keys({at + ".row2.lines"}), std::move(rows));
@@ -302,6 +317,17 @@ std::string arrangement_section(const Context& c) {
     if (!joint.empty()) plan.add("DETAIL").set_markup("DRAWING", std::move(joint));
   }
   return c.expand("arrangement", values);
+}
+
+std::string station_keys(const Context& c) {
+  if (c.spec.chosen.size() == 1) {
+    return c.step_keys({"g1.heads_total", "g1.across", "g1.along", "g1.motion"});
+  }
+  std::string keys = c.step_keys({"station.heads"});
+  for (std::size_t i = 0; i < c.spec.chosen.size(); ++i) {
+    keys += " " + c.step_keys({group_prefix(i) + ".heads_total"});
+  }
+  return keys;
 }
 
 std::string station_sentence(const Context& c) {

@@ -154,8 +154,13 @@ void add_tones(const Context& c, Values& values, const Alike& alike) {
       names.set_markup("CHANNEL", names_text(c, alike.channels));
       table->set("CAPTION", c.templates.words(c.language(), "tones.caption", names));
     }
+    const std::string at = group_prefix(alike.group) + "." + dots.channel;
+    const std::string tone = at + ".tone" + std::to_string(++step);
+    const bool solid = level.drop == dots.drop;
     Values& row = table->add("TONE");
-    row.set("STEP", std::to_string(++step));
+    row.set("KEY", solid ? c.row_keys({at + ".cover", at + ".dot"})
+                         : c.row_keys({tone + ".cover", tone + ".dot"}));
+    row.set("STEP", std::to_string(step));
     row.set("VOLUME", number(in_pl(level.drop), 3));
     row.set("DROP", number(in_um(level.drop_diameter), 3));
     row.set("DOT", number(in_um(level.dot_diameter), 3));
@@ -188,7 +193,9 @@ std::string dots_section(const Context& c) {
   for (const Alike& row : rows) {
     add_row(c, values, row);
     Values& text = values.add("TEXT");
-    text.set("KEY", c.step_keys({group_prefix(row.group) + "." + row.dots->channel + ".spread"}));
+    const std::string at = group_prefix(row.group) + "." + row.dots->channel;
+    text.set("KEY", c.step_keys({at + ".dot", at + ".cover", at + ".edge_gain", at + ".spread",
+                                 at + ".impact_dot"}));
     text.set_markup("SENTENCE", sentence(c, row) + bead_text(c, *row.dots));
     add_tones(c, values, row);
   }

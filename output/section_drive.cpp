@@ -57,7 +57,7 @@ void add_row(const Context& c, Values& table, const std::string& name, const std
   Values& row = table.add("ROW");
   row.set("KEY", c.step_keys({key}));
   row.set_markup("NAME", c.words("property.encoder_" + name));
-  row.set("VALUE", value);
+  row.set_markup("VALUE", value);
 }
 
 /// A residue in the unit it reads best in.
@@ -70,26 +70,30 @@ void add_encoder(const Context& c, Values& values, const calc::EncoderFit& fit,
                  const std::string& g) {
   Values& table = values.add("ENCODER");
   table.set_markup("CAPTION", c.words("drive.encoder", {{"GROUP", c.group_name(fit.group)}}));
-  add_row(c, table, "step", c.measure(in_um(fit.step), "um", 5), "station.encoder_step");
+  const std::string step = c.measure(in_um(fit.step), "um", 5);
+  add_row(c, table, "step", fit.step_given ? c.linked("line.encoder_step", step) : step,
+          fit.step_given ? "" : "station.encoder_step");
   add_row(c, table, "counts", number(fit.counts_per_dot, 6), g + ".encoder_counts");
   add_row(c, table, "whole", std::to_string(fit.whole), g + ".encoder_whole");
   add_row(c, table, "resolution", with_unit(in_dpi(fit.whole_resolution), "dpi", 6),
-          g + ".encoder_whole_error");
+          g + ".encoder_resolution");
   if (fit.repeat) {
     add_row(c, table, "residue", signed_length(c, *fit.whole_residue), g + ".encoder_residue");
   }
-  add_row(c, table, "fraction", std::to_string(fit.counts) + "/" + std::to_string(fit.dots), "");
+  const std::string fraction = std::to_string(fit.counts) + "/" + std::to_string(fit.dots);
+  const std::string to_fraction = c.to_step(g + ".encoder_fraction", fraction);
+  add_row(c, table, "fraction", to_fraction, "");
   if (fit.repeat) {
     add_row(c, table, "fraction_residue", signed_length(c, *fit.fraction_residue),
             g + ".encoder_fraction_residue");
   }
   add_row(c, table, "rounding", c.measure(in_um(fit.rounding), "um", 3), g + ".encoder_rounding");
   add_row(c, table, "rate", with_unit(in_khz(fit.rate), "kHz", 4), g + ".encoder_rate");
-  table.set_markup(
-      "VERDICT",
-      c.words(fit.whole_serves ? "drive.whole" : "drive.fractional",
-              {{"REPEAT", fit.repeat ? length_text(c, *fit.repeat) : ""},
-               {"FRACTION", std::to_string(fit.counts) + "/" + std::to_string(fit.dots)}}));
+  Values verdict;
+  verdict.set("REPEAT", fit.repeat ? length_text(c, *fit.repeat) : "");
+  verdict.set_markup("FRACTION", to_fraction);
+  const std::string words = fit.whole_serves ? "drive.whole" : "drive.fractional";
+  table.set_markup("VERDICT", c.templates.words(c.language(), words, verdict));
 }
 
 std::string group_step(const Context& c, const std::string& name) {

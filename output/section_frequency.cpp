@@ -37,16 +37,17 @@ void add_frequency(const Context& c, Values& values, const calc::Group& group,
   row.set("USE", number(group.frequency_use * 100, 3));
   row.set("LIMIT", speed_limit_number(c, group.speed_limit));
   Values& text = values.add("TEXT");
-  text.set("KEY", "");
+  text.set("KEY", c.step_keys({g + ".column", g + ".per_nozzle", g + ".usable", g + ".speed_limit",
+                               g + ".carriage_speed"}));
   text.set_markup("SENTENCE", sentence(c, group));
 }
 
-void add_row(const Context& c, Values& table, const std::string& name, std::string_view value,
+void add_row(const Context& c, Values& table, const std::string& name, const std::string& value,
              const std::string& keys) {
   Values& row = table.add("ROW");
   row.set("KEY", keys);
   row.set_markup("NAME", c.words("property." + name));
-  row.set("VALUE", value);
+  row.set_markup("VALUE", value);
 }
 
 void add_scan(const Context& c, Values& values, const calc::Group& group, const std::string& g) {
@@ -54,10 +55,14 @@ void add_scan(const Context& c, Values& values, const calc::Group& group, const 
   Values& table = values.add("SCAN");
   table.set("TITLE", c.words("scan_title", {{"GROUP", c.group_name(group.name)}}));
   table.set("ANCHOR", "s-scan-" + g);
-  add_row(c, table, "heads_per_colour", std::to_string(scan.heads_per_colour), "");
-  add_row(c, table, "interlace_steps", std::to_string(scan.interlace_steps),
-          c.step_keys({g + ".along"}));
-  add_row(c, table, "quality_passes", std::to_string(scan.quality_passes), "");
+  add_row(c, table, "heads_per_colour",
+          c.to_step(g + ".heads_total", std::to_string(scan.heads_per_colour)), "");
+  const std::string steps = std::to_string(scan.interlace_steps);
+  const std::string least = c.step_keys({g + ".interleave"});
+  add_row(c, table, "interlace_steps", least.empty() ? c.to_step(g + ".along", steps) : steps,
+          least);
+  add_row(c, table, "quality_passes",
+          c.linked("assume.quality_passes", std::to_string(scan.quality_passes)), "");
   const std::string shared = c.step_keys({g + ".carriage_advance"});
   add_row(c, table, "advance", length_text(c, scan.advance, 4),
           shared.empty() ? c.step_keys({g + ".advance"}) : shared);

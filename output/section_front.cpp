@@ -1,5 +1,6 @@
 /// Page one: the answer.
 #include <algorithm>
+#include <array>
 #include <cstddef>
 #include <iterator>
 
@@ -40,6 +41,11 @@ std::string note_kind(calc::Verdict verdict) {
   return verdict == calc::Verdict::conditional ? "caution" : "warning";
 }
 
+/// The section that has what the verdict counts.
+std::string_view counted_in(calc::Verdict verdict) {
+  return verdict == calc::Verdict::infeasible ? "s-heads" : "s-conditions";
+}
+
 void add_verdict(const Context& c, Values& values) {
   const std::string verdict = verdict_key(c.spec.verdict);
   const std::size_t count = c.spec.verdict == calc::Verdict::infeasible
@@ -47,8 +53,13 @@ void add_verdict(const Context& c, Values& values) {
                                 : c.notices("condition", c.spec.conditions).size();
   values.set("KIND", note_kind(c.spec.verdict));
   values.set_markup("VERDICT", c.words("verdict." + verdict));
-  values.set_markup("SUMMARY",
-                    c.counted("front." + verdict, count, {{"COUNT", std::to_string(count)}}));
+  const std::string told = count == 1 ? "front." + verdict + ".one" : "front." + verdict;
+  Values summary;
+  const std::string figure = std::to_string(count);
+  summary.set_markup("COUNT", count == 0 ? figure : link_to(counted_in(c.spec.verdict), figure));
+  values.set_markup(
+      "SUMMARY",
+      c.templates.words(c.language(), c.has_words(told) ? told : "front." + verdict, summary));
 }
 
 /// Which issue this one replaces.
@@ -92,7 +103,7 @@ void add_resolution(const Context& c, Values& station) {
                     {{"VALUE", lattice_text(c.spec.required->across, c.spec.required->along)}})
           : std::string();
   add_figure(station, c.words("front.resolution"), lattices_text(c), asked,
-             c.step_keys({"g1.across", "g1.along", "required.across"}));
+             c.row_keys({"g1.across", "g1.along", "g1.motion", "required.across"}));
 }
 
 std::string asked_input(const Context& c, const std::string& key) {
@@ -161,17 +172,8 @@ void add_ink(const Context& c, Values& station) {
   }
   const double share = total > 0 ? waste / total * 100 : 0;
   add_figure(station, c.words("front.ink"), c.measure(month, "L", 3),
-             c.words("front.waste", {{"VALUE", with_unit(share, "%", 2)}}), "");
-}
-
-/// The steps whose sum the heads of the station are.
-std::string heads_steps(const Context& c) {
-  std::string keys;
-  for (std::size_t i = 1; i <= c.spec.chosen.size(); ++i) {
-    const std::string key = c.step_keys({"g" + std::to_string(i) + ".heads_total"});
-    keys += (keys.empty() || key.empty() ? "" : " ") + key;
-  }
-  return keys;
+             c.words("front.waste", {{"VALUE", with_unit(share, "%", 2)}}),
+             c.step_keys({"station.month", "station.waste_share"}));
 }
 
 void add_heads(const Context& c, Values& station) {
@@ -179,7 +181,7 @@ void add_heads(const Context& c, Values& station) {
   add_figure(
       station, c.words("front.heads"), std::to_string(c.spec.heads_total),
       limit ? c.words("front.at_most", {{"VALUE", std::to_string(limit->value)}}) : std::string(),
-      heads_steps(c));
+      c.step_keys({c.spec.chosen.size() > 1 ? "station.heads" : "g1.heads_total"}));
 }
 
 const calc::Uncertainty* moved(const Context& c, std::string_view figure) {
@@ -249,6 +251,7 @@ std::size_t lines_beyond(const Context& c) {
 void add_station(const Context& c, Values& values) {
   if (c.spec.chosen.empty()) return;
   Values& station = values.add("STATION");
+  station.set("KEY", station_keys(c));
   station.set_markup("SENTENCE", station_sentence(c));
   station.set_markup("DRAWING", sketch_station(c));
   add_heads(c, station);
@@ -260,6 +263,35 @@ void add_station(const Context& c, Values& values) {
   Values& cost = station.add("PRICED");
   cost.set("KEY", c.step_keys({"station.capital", "station.ownership"}));
   cost.set_markup("TEXT", price(c));
+}
+
+/// The field of the request that a gate has its limit from.
+struct LimitOf {
+  std::string_view gate, field;
+};
+constexpr std::array<LimitOf, 8> limits{{
+    {"levels", "image.levels"},
+    {"feature", "image.smallest_feature"},
+    {"frequency", "line.speed"},
+    {"throw", "line.throw_distance"},
+    {"heads", "limits.heads"},
+    {"space", "limits.space"},
+    {"budget", "limits.budget"},
+    {"lead_time", "limits.lead_time"},
+}};
+
+/// Where the limit of the reasons that read so stands.
+std::string limit_of(const Context& c, const calc::RejectedHead& head, const std::string& text) {
+  for (const calc::Reason& reason : head.reasons) {
+    const std::vector<std::string> alone = c.reasons({reason});
+    if (std::find(alone.begin(), alone.end(), text) == alone.end()) continue;
+    if (reason.code == "resolution") return c.step_keys({"required." + reason.subject});
+    const auto found = std::find_if(limits.begin(), limits.end(), [&](const LimitOf& limit) {
+      return limit.gate == reason.code;
+    });
+    if (found != limits.end()) return c.place_of(std::string(found->field));
+  }
+  return {};
 }
 
 void add_nearest(const Context& c, Values& values) {
@@ -275,7 +307,9 @@ void add_nearest(const Context& c, Values& values) {
   std::string musts = musts_text(c);
   if (!musts.empty()) fails.add("MUSTS").set_markup("TEXT", std::move(musts));
   for (const std::string& reason : c.reasons(nearest->reasons)) {
-    fails.add("REASON").set_markup("TEXT", reason);
+    Values& item = fails.add("REASON");
+    item.set("KEY", limit_of(c, *nearest, reason));
+    item.set_markup("TEXT", reason);
   }
 }
 

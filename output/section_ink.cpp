@@ -72,6 +72,7 @@ Sums add_use(const Context& c, Values& values, const std::vector<calc::Consumpti
     all.month += one.month;
     all.year += one.year;
   }
+  table.set("KEY", c.row_keys({"station.year", "station.used", "station.month"}));
   set_figures(c, table, all);
   return all;
 }
@@ -82,6 +83,7 @@ void add_parts(const Context& c, Values& values, const std::vector<calc::Consump
     if (!uses.front()->ml_per_thousand) continue;
     if (table == nullptr) table = &values.add("PARTS");
     Values& row = table->add("ROW");
+    row.set("KEY", c.step_keys({"station." + uses.front()->channel + ".thousand"}));
     row.set_markup("CHANNEL", channels(c, uses));
     row.set("VALUE", c.in_column(*uses.front()->ml_per_thousand, "mL", 3));
   }
@@ -112,6 +114,7 @@ std::string ink_section(const Context& c) {
     all = add_use(c, values, station.consumption);
     add_parts(c, values, station.consumption);
   }
+  values.set("KEY", c.step_keys({"station.month", "station.year", "station.waste_share"}));
   values.set_markup(
       "SUMMARY", c.words("ink_summary",
                          {{"MONTH", c.measure(all.month, "L", 3)},

@@ -154,7 +154,10 @@ std::string shear_sentence(const Context& c, const calc::InkInHead& ink) {
 void add_text(const Context& c, Values& values, const Alike& alike) {
   const calc::InkInHead& ink = *alike.front();
   Values& text = values.add("TEXT");
-  text.set("KEY", c.step_keys({"ink." + ink.channel + ".shear"}));
+  const std::string at = "ink." + ink.channel + ".";
+  const std::string steps = ink.sheared ? c.step_keys({at + "wall_shear", at + "flow_index"})
+                                        : c.step_keys({at + "shear"});
+  text.set("KEY", steps + " " + c.place_of("ink." + ink.ink + ".viscosity"));
   text.set_markup("SENTENCE",
                   c.words("jetting.of", {{"INKS", listed(c, alike)}}) + " " +
                       temperature_sentence(c, ink) + " " + viscosity_sentence(c, ink) +
@@ -195,6 +198,9 @@ std::string jetting_section(const Context& c) {
     add_particles(c, values, row);
   }
   add_windows(c, values, rows);
+  const std::string first = "ink." + rows.front().front()->channel + ".";
+  values.set_markup("LEAST", c.to_step(first + "least_speed", c.words("jetting.least")));
+  values.set_markup("SPLASH", c.to_step(first + "splash", "K"));
   const bool depth_assumed =
       std::any_of(c.spec.assumptions.begin(), c.spec.assumptions.end(),
                   [](const calc::Assumption& a) { return a.field == "assume.channel_depth"; });

@@ -43,6 +43,8 @@ std::string record_section(const Context& context);   ///< the request's text, d
 
 /// The chosen station in one sentence, as markup. At least one group is chosen.
 std::string station_sentence(const Context& context);
+/// The steps of its figures: of several groups the heads of each.
+std::string station_keys(const Context& context);
 /// Whether the requirement lists an input: a derived zero says that its field does not apply.
 bool is_listed(const calc::Input& input);
 /// "s-given-KEY", the anchor of an input's row; what the trace links to.

@@ -60,12 +60,12 @@ void add_flight_text(const Context& c, Values& values, const calc::Group& group,
   const std::optional<calc::Landing>& landing = flight.levels.front().nominal;
   if (landing) {
     const double gravity = calc::standard_gravity.si() * landing->time.si();
-    add_text(values, "",
+    add_text(values, c.step_keys({g + ".gravity"}),
              c.words("flight.gravity", {{"GROUP", c.group_name(group.name)},
                                         {"SPEED", c.measure(gravity, "m/s", 2)}}));
   }
   if (flight.sag_spread > calc::Length()) {
-    add_text(values, "",
+    add_text(values, c.step_keys({g + ".sag"}),
              c.words("flight.sag", {{"GROUP", c.group_name(group.name)},
                                     {"SAG", c.measure(in_um(flight.sag_spread), "um")}}));
   }
@@ -83,7 +83,7 @@ void add_flight_text(const Context& c, Values& values, const calc::Group& group,
 void add_range_text(const Context& c, Values& values) {
   const calc::Input* const stated = c.input("line.throw_distance");
   if (stated == nullptr || stated->spread != calc::Spread::uncertain) return;
-  add_text(values, "",
+  add_text(values, c.place_of("line.throw_distance"),
            c.words("flight.range", {{"LEAST", c.measure(stated->low, stated->unit, 3)},
                                     {"NOMINAL", c.measure(stated->value, stated->unit, 3)},
                                     {"MOST", c.measure(stated->high, stated->unit, 3)}}));
@@ -116,6 +116,12 @@ void add_budget(const Context& c, Values& values, const calc::Budget& budget) {
   row.set_markup("FIRST", term_name(c, budget.terms[calc::largest_term(budget)]));
 }
 
+/// The key of the field that a term's half width is stated in, or of the default.
+std::string stated_in(const Context& c, const calc::BudgetTerm& term) {
+  std::string key(term.field);
+  return key == "line.weave" && c.input(key) == nullptr ? "assume.weave" : key;
+}
+
 void add_terms(const Context& c, Values& values, const calc::Budget& budget) {
   bool first = true;
   for (const calc::BudgetTerm& term : budget.terms) {
@@ -125,7 +131,8 @@ void add_terms(const Context& c, Values& values, const calc::Budget& budget) {
     row.set_markup("NAME", first ? budget_name(c, budget) + ", " + axis_name(c, budget) : "");
     row.set_markup("TERM", term_name(c, term));
     row.set_markup("KIND", c.words("kind." + std::string(calc::kind_word(term.kind))));
-    row.set("HALF", c.measure(term.half_width, term.unit, 3));
+    const std::string half = c.measure(term.half_width, term.unit, 3);
+    row.set_markup("HALF", c.linked(stated_in(c, term), half));
     row.set("SHIFT", number(in_um(term.shift), 3));
     row.set("U", number(in_um(calc::standard_uncertainty(term)), 3));
     if (&term != &budget.terms.back()) row.add("GOES_ON");
@@ -166,9 +173,11 @@ void add_pace(const Context& c, Values& values) {
 std::string placement_section(const Context& c) {
   bool flown = false;
   Values values;
+  std::string law = c.words("flight.law");
   for (std::size_t i = 0; i < c.spec.chosen.size(); ++i) {
     const calc::Group& group = c.spec.chosen[i];
     if (!group.flight) continue;
+    if (!flown) law = c.to_step(group_prefix(i) + ".small.drag", law);
     flown = true;
     for (std::size_t k = 0; k < group.flight->levels_used; ++k) {
       add_level(c, values, group, k, group_prefix(i));
@@ -176,9 +185,12 @@ std::string placement_section(const Context& c) {
     add_flight_text(c, values, group, group_prefix(i));
   }
   if (!flown) return {};
+  values.set_markup("LAW", std::move(law));
   add_range_text(c, values);
   if (!c.spec.placement.empty()) {
     Values& budgets = values.add("BUDGETS");
+    const std::string first = calc::budget_step(c.spec, c.spec.placement.front());
+    budgets.set_markup("GUIDE", c.to_step(first, c.words("budget.guide")));
     for (const calc::Budget& budget : c.spec.placement) {
       add_budget(c, budgets, budget);
       add_terms(c, budgets, budget);

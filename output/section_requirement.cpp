@@ -71,7 +71,8 @@ void add_inputs(const Context& c, Values& values, calc::OriginKind kind, std::st
     // A field may be given in one form and derived in another; what was given is what links mean.
     const bool named = kind == calc::OriginKind::derived && given(c, input.key);
     row.set("ANCHOR", named ? "s-derived-" + anchor(input.key) : input_anchor(input.key));
-    row.set("KEY", place_key(input.origin));
+    row.set("KEY", kind == calc::OriginKind::derived ? c.step_keys({"derived." + input.key})
+                                                     : place_key(input.origin));
     row.set_markup("NAME", c.field(input.key));
     row.set("RAW", input.origin.raw);
     row.set("VALUE", is_reissued(c, input) ? c.words("overridden", {{"DATE", c.spec.date}})

@@ -10,10 +10,16 @@ namespace {
 void add_demands(const Context& c, Values& values) {
   for (const calc::Demand& demand : c.spec.required->demands) {
     Values& row = values.add("DEMAND");
-    row.set("KEY", c.step_keys({"required." + demand.name}));
+    const std::string key = c.step_keys({"required." + demand.name});
+    row.set("KEY", key);
     row.set_markup("NAME", c.words("demand." + demand.name));
-    row.set("ACROSS", demand.across ? dpi_text(*demand.across) : "\u2013");
-    row.set("ALONG", demand.along ? dpi_text(*demand.along) : "\u2013");
+    // A resolution itself is given or assumed, and no step works it out.
+    const auto text = [&](const std::optional<calc::Resolution>& value) {
+      const std::string dpi = value ? dpi_text(*value) : "\u2013";
+      return key.empty() && value ? c.linked("image.resolution", dpi) : dpi;
+    };
+    row.set_markup("ACROSS", text(demand.across));
+    row.set_markup("ALONG", text(demand.along));
     row.set_markup("KIND", c.words(demand.hard ? "demand_hard" : "demand_soft"));
   }
 }
@@ -25,7 +31,7 @@ void add_delivered(const Context& c, Values& values) {
     const calc::Group& group = c.spec.chosen[i];
     const std::string g = group_prefix(i);
     Values& row = table.add("ROW");
-    row.set("KEY", c.step_keys({g + ".native", g + ".across", g + ".along"}));
+    row.set("KEY", c.row_keys({g + ".native", g + ".across", g + ".along", g + ".motion"}));
     row.set("GROUP", c.group_name(group.name));
     row.set("NATIVE", dpi_text(group.native));
     row.set("ACROSS", dpi_text(group.resolution_across));
@@ -70,7 +76,9 @@ std::string resolution_section(const Context& c) {
   values.set_markup("GOVERNED", c.words("governed." + required.governed_by));
   add_demands(c, values);
   if (required.substrate_ceiling) {
-    values.add("CEILING").set("VALUE", with_unit(in_dpi(*required.substrate_ceiling), "dpi", 3));
+    Values& ceiling = values.add("CEILING");
+    ceiling.set("KEY", c.step_keys({"required.ceiling"}));
+    ceiling.set("VALUE", with_unit(in_dpi(*required.substrate_ceiling), "dpi", 3));
   }
   values.set_markup("EYE", plot_eye(c));
   add_delivered(c, values);

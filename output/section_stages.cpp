@@ -4,6 +4,7 @@
 #include <set>
 #include <string>
 
+#include "calc/trace.h"
 #include "calc/vary.h"
 #include "output/compose_text.h"
 #include "output/format.h"
@@ -127,8 +128,9 @@ void add_stray(const Context& c, Values& values, const calc::Stage& stage) {
   bool first = true;
   for (const calc::StrayLight& light : stage.stray) {
     Values& row = table.add("ROW");
-    const std::string at = "station." + stage.kind + ".stray";
-    row.set("KEY", first ? c.row_keys({at, at + "_time"}) : std::string());
+    const std::string name = first ? "stray" : calc::stray_name(light.distance_m);
+    const std::string at = "station." + stage.kind + "." + name;
+    row.set("KEY", c.row_keys({at, at + "_time"}));
     row.set("DISTANCE", c.in_column(light.distance_m, "m", 3));
     row.set("IRRADIANCE", number(rounded(light.irradiance_w_per_m2, 3, Rounding::up), 3));
     row.set_markup("TIME", duration(c, light));
@@ -170,8 +172,14 @@ std::string flash_points(const calc::SolventUse& use) {
   return figure(use.flash_degc, 2) + "; " + figure(use.other_flash_degc, 2);
 }
 
-void add_text(const Context& c, Values& values, const std::string& key, Arguments arguments = {}) {
-  values.add("TEXT").set_markup("SENTENCE", c.words("stage_text." + key, arguments));
+/// A sentence, its arguments ready markup, and the steps of its figures.
+void add_text(const Context& c, Values& values, const std::string& key, Arguments arguments = {},
+              const std::string& steps = {}) {
+  Values words;
+  for (const auto& [name, text] : arguments) words.set_markup(name, text);
+  Values& row = values.add("TEXT");
+  row.set("KEY", steps);
+  row.set_markup("SENTENCE", c.templates.words(c.language(), "stage_text." + key, words));
 }
 
 /// Where the figures of each solvent come from, once.
@@ -186,7 +194,9 @@ void add_sources(const Context& c, Values& values, const calc::Airing& airing) {
     arguments.set("NAME", use.solvent);
     arguments.set_markup("SOURCE", c.said(use.source));
     const std::string sentence = std::string("stage_text.") + key;
-    values.add("TEXT").set_markup("SENTENCE", c.templates.words(c.language(), sentence, arguments));
+    Values& row = values.add("TEXT");
+    row.set("KEY", "");
+    row.set_markup("SENTENCE", c.templates.words(c.language(), sentence, arguments));
   }
 }
 
@@ -197,7 +207,7 @@ void add_solvents(const Context& c, Values& values, const calc::Airing& airing) 
     Values& row = table.add("ROW");
     row.set("INK", use.ink);
     row.set("NAME", use.solvent);
-    row.set("SHARE", number(use.share * 100, 3));
+    row.set_markup("SHARE", c.linked("ink." + use.ink + ".solvent", number(use.share * 100, 3)));
     row.set("MOLAR", figure(use.molar_g, 4));
     row.set_markup("LEL", explosive_limit(c, use));
     row.set("LIMIT", figure(use.limit_ppm));
@@ -212,7 +222,9 @@ void add_pinned(const Context& c, Values& values) {
   for (const calc::Group& group : c.spec.chosen) {
     if (group.pinned_places < 1) continue;
     add_text(c, values, group.positions > 1 ? "pinned_each" : "pinned",
-             {{"GROUP", c.group_name(group.name)}, {"COUNT", std::to_string(group.pinned_places)}});
+             {{"GROUP", escaped(c.group_name(group.name))},
+              {"COUNT", std::to_string(group.pinned_places)}},
+             c.step_keys({"station.pinning.sets"}));
   }
 }
 
@@ -226,7 +238,9 @@ void add_carriage(const Context& c, Values& values, const calc::Stage& stage) {
       c.counted("stage_text.carriage_after", strokes,
                 {{"COUNT", std::to_string(strokes)},
                  {"TIME", c.bound(*stage.time_after_s, "s", Rounding::up)}});
-  values.add("TEXT").set_markup("SENTENCE", sentence);
+  Values& row = values.add("TEXT");
+  row.set("KEY", c.step_keys({"station." + stage.kind + ".after"}));
+  row.set_markup("SENTENCE", sentence);
 }
 
 /// What the heat of a dryer is for, and what it leaves out.
@@ -246,13 +260,16 @@ void add_air_texts(const Context& c, Values& values, const calc::Airing& airing)
   add_text(c, values, airing.captures ? "separate" : "open");
   const calc::Input* const mixing = c.input("assume.mixing");
   const calc::Input* const captured = c.input("assume.captured_share");
+  const auto end_of_captured = [&](double share) {
+    return c.linked("assume.captured_share", percent(share));
+  };
   if (airing.health_most_m3_per_h && mixing != nullptr) {
     const bool enclosed = airing.captures && captured != nullptr;
     add_text(c, values, enclosed ? "air_ends" : "air_ends_open",
-             {{"LOW", number(mixing->low, 2)},
-              {"HIGH", number(mixing->high, 2)},
-              {"LEAST", enclosed ? percent(captured->low) : ""},
-              {"MOST", enclosed ? percent(captured->high) : ""}});
+             {{"LOW", c.linked("assume.mixing", number(mixing->low, 2))},
+              {"HIGH", c.linked("assume.mixing", number(mixing->high, 2))},
+              {"LEAST", enclosed ? end_of_captured(captured->low) : ""},
+              {"MOST", enclosed ? end_of_captured(captured->high) : ""}});
   }
   if (airing.captures && airing.lel_hot) add_text(c, values, "hot");
   if (!airing.solvents.empty()) add_text(c, values, "short_term");
@@ -266,13 +283,16 @@ void add_texts(const Context& c, Values& values, const calc::Stage& stage) {
   add_carriage(c, values, stage);
   if (!stage.stray.empty()) {
     const calc::Input* share = c.input("assume.stray_share");
-    add_text(c, values, "stray",
-             {{"SHARE", with_unit(share == nullptr ? 0 : share->value * 100, "%", 2)}});
+    const auto scattered = [&](double value) {
+      return c.linked("assume.stray_share", with_unit(value * 100, "%", 2));
+    };
+    add_text(c, values, "stray", {{"SHARE", scattered(share == nullptr ? 0 : share->value)}});
     if (stage.guard_density_worst && share != nullptr) {
       add_text(c, values, "stray_range",
-               {{"LOW", with_unit(share->low * 100, "%", 2)},
-                {"HIGH", with_unit(share->high * 100, "%", 2)},
-                {"DISTANCE", c.bound(*stage.safe_distance_worst_m, "m", Rounding::up)}});
+               {{"LOW", scattered(share->low)},
+                {"HIGH", scattered(share->high)},
+                {"DISTANCE", c.bound(*stage.safe_distance_worst_m, "m", Rounding::up)}},
+               c.step_keys({"station." + stage.kind + ".safe_worst"}));
     }
     if (!stage.guards.empty()) add_text(c, values, "guards");
     if (!stage.stray.front().time_s) add_text(c, values, "spectrum_unknown");
@@ -286,7 +306,8 @@ void add_texts(const Context& c, Values& values, const calc::Stage& stage) {
              {{"DEW", c.bound(*stage.dew_point_degc, "degC", Rounding::up)},
               {"MOST", c.bound(stage.dew_point_most_degc.value_or(*stage.dew_point_degc), "degC",
                                Rounding::up)},
-              {"ROOM", c.measure(*stage.condenses_degc, "degC")}});
+              {"ROOM", c.linked("line.air_temperature", c.measure(*stage.condenses_degc, "degC"))}},
+             c.step_keys({"station.drying.dew_point", "station.drying.dew_point_most"}));
   }
   if (stage.kind == "drying") add_dryer_texts(c, values);
   if (!stage.airing) return;

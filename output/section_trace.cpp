@@ -49,16 +49,6 @@ std::string kind_key(calc::StepKind kind) {
   return {};
 }
 
-std::string link(std::string_view to, const std::string& text) {
-  return "<a to=\"" + escaped(to) + "\">" + text + "</a>";
-}
-
-/// The catalogue row a key belongs to: "head.H-1.mode.grey.drops" -> "head.H-1".
-std::string catalogue_row(const std::string& key) {
-  const std::size_t mode = key.find(".mode.");
-  return key.substr(0, mode == std::string::npos ? key.rfind('.') : mode);
-}
-
 /// Anchors an origin can lead to, gathered once a document.
 struct Targets {
   std::set<std::string, std::less<>> inputs, assumptions, catalogue;
@@ -80,15 +70,15 @@ Targets targets(const Context& c) {
 /// Where an input comes from, as a link when the document has the place.
 std::string origin(const Context& c, const Targets& known, const calc::StepInput& input) {
   if (input.ref.empty()) return c.words_or("origin." + input.origin, input.origin);
-  if (c.has_step(input.ref)) return link(anchor(input.ref), escaped(input.ref));
+  if (c.has_step(input.ref)) return link_to(anchor(input.ref), escaped(input.ref));
   if (input.origin == "assumed" && known.assumptions.contains(input.ref)) {
-    return link(input_anchor("assumed " + input.ref), escaped(input.ref));
+    return link_to(input_anchor("assumed " + input.ref), escaped(input.ref));
   }
   if (known.inputs.contains(input.ref)) {
-    return link(input_anchor(input.ref), escaped(input.ref));
+    return link_to(input_anchor(input.ref), escaped(input.ref));
   }
   for (const std::string& row : {input.ref, catalogue_row(input.ref)}) {
-    if (known.catalogue.contains(row)) return link(input_anchor(row), escaped(input.ref));
+    if (known.catalogue.contains(row)) return link_to(input_anchor(row), escaped(input.ref));
   }
   return escaped(input.ref);
 }

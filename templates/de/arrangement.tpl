@@ -1,6 +1,6 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Druckköpfe und ihre Anordnung" id="s-arrangement">
-<p>{{SUMMARY:none}}</p>
+<p key="{{KEY}}">{{SUMMARY:none}}</p>
 {{#TABLE}}
 <table columns="{{COLUMNS}}" caption="{{CAPTION:none}}">
 <head><cell>Eigenschaft</cell>{{#GROUP}}<cell>{{NAME}}</cell>{{/GROUP}}</head>

@@ -13,7 +13,7 @@
 <table columns="r:18 r:23 r:23 r:23 r:*" caption="{{CAPTION}}">
 <head><cell>Stufe</cell><cell>Tropfen, pL</cell><cell>Tropfen, µm</cell><cell>Punkt, µm</cell><cell>Deckung, ein Punkt auf jedem Platz, %</cell></head>
 {{#TONE}}
-<row><cell>{{STEP}}</cell><cell>{{VOLUME}}</cell><cell>{{DROP}}</cell><cell>{{DOT}}</cell><cell>{{COVER}}</cell></row>
+<row key="{{KEY}}"><cell>{{STEP}}</cell><cell>{{VOLUME}}</cell><cell>{{DROP}}</cell><cell>{{DOT}}</cell><cell>{{COVER}}</cell></row>
 {{/TONE}}
 </table>
 {{/TONES}}

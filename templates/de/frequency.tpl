@@ -17,7 +17,7 @@
 <table columns="l:* r:55">
 <head><cell>Eigenschaft</cell><cell>Wert</cell></head>
 {{#ROW}}
-<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell></row>
+<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE:none}}</cell></row>
 {{/ROW}}
 </table>
 </section>

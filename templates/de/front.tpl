@@ -2,7 +2,7 @@
 <note kind="{{KIND}}" title="{{VERDICT:none}}">{{SUMMARY:none}}</note>
 {{#REPLACES}}<p>{{TEXT:none}} <a to="s-changes">{{LINK:none}}</a>.</p>{{/REPLACES}}
 {{#STATION}}
-<p>{{SENTENCE:none}}</p>
+<p key="{{KEY}}">{{SENTENCE:none}}</p>
 {{DRAWING:none}}
 <table columns="l:* r:38 r:42">
 <head><cell>Kennzahl</cell><cell>Diese Station</cell><cell>Zum Vergleich</cell></head>
@@ -14,7 +14,7 @@
 {{/STATION}}
 {{#FAILS}}
 <p><b>Was nicht besteht und um wie viel.</b> Die wenigsten Grenzen verfehlt Kopf {{HEAD}}:</p>
-<list>{{#REASON}}<item>{{TEXT:none}}</item>{{/REASON}}</list>
+<list>{{#REASON}}<item key="{{KEY}}">{{TEXT:none}}</item>{{/REASON}}</list>
 <p><b>Kleinste Änderung, die hilft.</b> {{MISS:none}}{{#MUSTS}} {{TEXT:none}}{{/MUSTS}}</p>
 <p>Jeder Kopf mit allen Gründen steht im <a to="s-heads">Abschnitt „Betrachtete Köpfe“</a>.</p>
 {{/FAILS}}

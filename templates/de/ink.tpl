@@ -1,19 +1,19 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Tinte und Verbrauch" id="s-ink">
-<p>{{SUMMARY:none}}</p>
+<p key="{{KEY}}">{{SUMMARY:none}}</p>
 {{#USE}}
 <table columns="l:* r:23 r:24 r:23 r:20 r:22" caption="Tinte und Spülflüssigkeit je Kanal">
 <head><cell>Kanal</cell><cell>Gedruckt, mL/h</cell><cell>Abfall und Spülung, mL/h</cell><cell>Gesamt, mL/h</cell><cell>Monat, L</cell><cell>Jahr, L</cell></head>
 {{#ROW}}
 <row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{PRINTED}}</cell><cell>{{WASTE}}</cell><cell>{{TOTAL}}</cell><cell>{{MONTH}}</cell><cell>{{YEAR}}</cell></row>
 {{/ROW}}
-<row total="yes"><cell>Alle Kanäle</cell><cell>{{PRINTED}}</cell><cell>{{WASTE}}</cell><cell>{{TOTAL}}</cell><cell>{{MONTH}}</cell><cell>{{YEAR}}</cell></row>
+<row key="{{KEY}}" total="yes"><cell>Alle Kanäle</cell><cell>{{PRINTED}}</cell><cell>{{WASTE}}</cell><cell>{{TOTAL}}</cell><cell>{{MONTH}}</cell><cell>{{YEAR}}</cell></row>
 </table>
 {{/USE}}
 {{#PARTS}}
 <table columns="l:* r:40" caption="Tinte je tausend Teile">
 <head><cell>Kanal</cell><cell>mL je 1000 Teile</cell></head>
-{{#ROW}}<row><cell>{{CHANNEL:none}}</cell><cell>{{VALUE}}</cell></row>{{/ROW}}
+{{#ROW}}<row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{VALUE}}</cell></row>{{/ROW}}
 </table>
 {{/PARTS}}
 {{#SPARES}}

@@ -15,7 +15,7 @@
 <row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{RE}}</cell><cell>{{WE}}</cell><cell>{{OH}}</cell><cell>{{Z}}</cell><cell>{{ZS}}</cell><cell>{{LEAST}}</cell><cell>{{K}}</cell></row>
 {{/NUMBER}}
 </table>
-<p>Tropfen, die langsamer sind als die Mindestgeschwindigkeit (We = 4), verlassen die Düse nicht. K gilt für den größten Tropfen beim Aufprall im nominellen Düsenabstand; über 50 spritzen Tropfen auf einer glatten, trockenen Fläche.</p>
+<p>Tropfen, die langsamer sind als die {{LEAST:none}} (We = 4), verlassen die Düse nicht. {{SPLASH:none}} gilt für den größten Tropfen beim Aufprall im nominellen Düsenabstand; über 50 spritzen Tropfen auf einer glatten, trockenen Fläche.</p>
 {{#WINDOWS}}
 <table columns="l:25 l:19 l:24 l:24 l:*" caption="Veröffentlichte Fenster für Z, unter Scherung, wo die Viskosität dort bekannt ist">
 <head><cell>Fenster</cell><cell>Z</cell><cell>Eingehalten</cell><cell>Nicht eingehalten</cell><cell>Quelle und Bemerkung</cell></head>

@@ -6,13 +6,13 @@
 <row key="{{KEY}}"><cell>{{GROUP}}</cell><cell>{{DROP}}</cell><cell>{{START}}</cell><cell>{{THROW}}</cell><cell>{{IMPACT:none}}</cell><cell>{{TIME}}</cell><cell>{{STOP}}</cell></row>
 {{/FLIGHT}}
 </table>
-<p>Jeder Tropfen ist allein in ruhender Luft gerechnet, mit dem Luftwiderstand nach Schiller und Naumann, der mit dem gemessenen auf 5 % übereinstimmt. In einer Tropfenfolge schirmt jeder Tropfen den nächsten ab, sodass tatsächliche Tropfen früher und schneller ankommen; gemessene Bahnen weichen von einer solchen Rechnung um bis zu 15 % ab. Luft, die das bewegte Produkt mitreißt, ist nicht gerechnet.</p>
+<p>Jeder Tropfen ist allein in ruhender Luft gerechnet, mit dem {{LAW:none}}, der mit dem gemessenen auf 5 % übereinstimmt. In einer Tropfenfolge schirmt jeder Tropfen den nächsten ab, sodass tatsächliche Tropfen früher und schneller ankommen; gemessene Bahnen weichen von einer solchen Rechnung um bis zu 15 % ab. Luft, die das bewegte Produkt mitreißt, ist nicht gerechnet.</p>
 {{#TEXT}}
 <p key="{{KEY}}">{{SENTENCE:none}}</p>
 {{/TEXT}}
 {{#BUDGETS}}
 <section title="Platzierungsbudgets" id="s-placement-budgets">
-<p>Ein Fehlerbudget summiert, was einen Punkt versetzt, nach dem Leitfaden zur Angabe der Unsicherheit beim Messen: <i>U</i> = 2 √Σ<i>u</i>², etwa 95 % der Punkte, und systematische Beiträge linear, höchstens aber den ungünstigsten Fall. Maßgebend für die Grenze ist <i>U</i>; der ungünstigste Fall, alle Beiträge zugleich, steht daneben. Fehler, die allen Punkten eines Budgets gemeinsam sind, bleiben darin unberücksichtigt.</p>
+<p>Ein Fehlerbudget summiert, was einen Punkt versetzt, nach dem {{GUIDE:none}}: <i>U</i> = 2 √Σ<i>u</i>², etwa 95 % der Punkte, und systematische Beiträge linear, höchstens aber den ungünstigsten Fall. Maßgebend für die Grenze ist <i>U</i>; der ungünstigste Fall, alle Beiträge zugleich, steht daneben. Fehler, die allen Punkten eines Budgets gemeinsam sind, bleiben darin unberücksichtigt.</p>
 <table columns="l:* l:20 r:13 r:14 r:15 l:21 l:27" caption="Platzierungsbudgets">
 <head><cell>Budget</cell><cell>Achse</cell><cell><i>U</i>, µm</cell><cell>Max., µm</cell><cell>Grenze, µm</cell><cell>Urteil</cell><cell>Zuerst verbessern</cell></head>
 {{#BUDGET}}
@@ -23,7 +23,7 @@
 <table columns="l:* l:30 l:22 r:21 r:17 r:13" caption="Beiträge zu den Budgets: Halbweite, daraus folgender Versatz, Standardunsicherheit">
 <head><cell>Budget</cell><cell>Beitrag</cell><cell>Verteilung</cell><cell>Halbweite</cell><cell>Versatz, µm</cell><cell><i>u</i>, µm</cell></head>
 {{#TERM}}
-<row key="{{KEY}}"{{#GOES_ON}} keep="yes"{{/GOES_ON}}><cell>{{NAME:none}}</cell><cell>{{TERM:none}}</cell><cell>{{KIND:none}}</cell><cell>{{HALF}}</cell><cell>{{SHIFT}}</cell><cell>{{U}}</cell></row>
+<row key="{{KEY}}"{{#GOES_ON}} keep="yes"{{/GOES_ON}}><cell>{{NAME:none}}</cell><cell>{{TERM:none}}</cell><cell>{{KIND:none}}</cell><cell>{{HALF:none}}</cell><cell>{{SHIFT}}</cell><cell>{{U}}</cell></row>
 {{/TERM}}
 </table>
 {{#PACE}}

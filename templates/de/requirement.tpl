@@ -24,7 +24,7 @@
 <table columns="l:* l:50">
 <head><cell>Feld</cell><cell>Hergeleiteter Wert</cell></head>
 {{#ROW}}
-<row id="{{ANCHOR}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell></row>
+<row key="{{KEY}}" id="{{ANCHOR}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell></row>
 {{/ROW}}
 </table>
 </section>

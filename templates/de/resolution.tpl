@@ -4,12 +4,12 @@
 <table columns="l:* r:24 r:24 l:44" caption="Forderungen an die Auflösung">
 <head><cell>Forderung</cell><cell>Quer, dpi</cell><cell>Längs, dpi</cell><cell>Art</cell></head>
 {{#DEMAND}}
-<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{ACROSS}}</cell><cell>{{ALONG}}</cell><cell>{{KIND:none}}</cell></row>
+<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{ACROSS:none}}</cell><cell>{{ALONG:none}}</cell><cell>{{KIND:none}}</cell></row>
 {{/DEMAND}}
 </table>
 {{EYE:none}}
 {{#CEILING}}
-<p>Auf diesem Bedruckstoff können Punkte nicht mehr als {{VALUE}} zeigen: In feineren Rastern überdecken sie sich nur stärker.</p>
+<p key="{{KEY}}">Auf diesem Bedruckstoff können Punkte nicht mehr als {{VALUE}} zeigen: In feineren Rastern überdecken sie sich nur stärker.</p>
 {{/CEILING}}
 {{#DELIVERED}}
 <table columns="l:* r:30 r:30 r:30" caption="Geliefertes Raster">

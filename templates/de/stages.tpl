@@ -22,10 +22,10 @@
 {{#SOLVENTS}}
 <table columns="l:20 l:* r:11 r:15 r:20 r:15 r:17 l:14 r:17" caption="Lösemittel und die für sie angesetzten Werte; Grenzwerte in ppm">
 <head><cell>Tinte</cell><cell>Lösemittel</cell><cell>%</cell><cell>g/mol</cell><cell>UEG, %</cell><cell>8 h</cell><cell>15 min</cell><cell>Haut</cell><cell>Flammp., °C</cell></head>
-{{#ROW}}<row><cell>{{INK}}</cell><cell>{{NAME}}</cell><cell>{{SHARE}}</cell><cell>{{MOLAR}}</cell><cell>{{LEL:none}}</cell><cell>{{LIMIT}}</cell><cell>{{SHORT}}</cell><cell>{{SKIN:none}}</cell><cell>{{FLASH}}</cell></row>{{/ROW}}
+{{#ROW}}<row><cell>{{INK}}</cell><cell>{{NAME}}</cell><cell>{{SHARE:none}}</cell><cell>{{MOLAR}}</cell><cell>{{LEL:none}}</cell><cell>{{LIMIT}}</cell><cell>{{SHORT}}</cell><cell>{{SKIN:none}}</cell><cell>{{FLASH}}</cell></row>{{/ROW}}
 </table>
 {{/SOLVENTS}}
-{{#TEXT}}<p>{{SENTENCE:none}}</p>{{/TEXT}}
+{{#TEXT}}<p key="{{KEY}}">{{SENTENCE:none}}</p>{{/TEXT}}
 </section>
 {{/STAGE}}
 </section>

@@ -1,6 +1,6 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Printheads and their arrangement" id="s-arrangement">
-<p>{{SUMMARY:none}}</p>
+<p key="{{KEY}}">{{SUMMARY:none}}</p>
 {{#TABLE}}
 <table columns="{{COLUMNS}}" caption="{{CAPTION:none}}">
 <head><cell>Property</cell>{{#GROUP}}<cell>{{NAME}}</cell>{{/GROUP}}</head>

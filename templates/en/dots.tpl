@@ -13,7 +13,7 @@
 <table columns="r:18 r:23 r:23 r:23 r:*" caption="{{CAPTION}}">
 <head><cell>Step</cell><cell>Drop, pL</cell><cell>Drop, µm</cell><cell>Dot, µm</cell><cell>Cover, a dot at every place, %</cell></head>
 {{#TONE}}
-<row><cell>{{STEP}}</cell><cell>{{VOLUME}}</cell><cell>{{DROP}}</cell><cell>{{DOT}}</cell><cell>{{COVER}}</cell></row>
+<row key="{{KEY}}"><cell>{{STEP}}</cell><cell>{{VOLUME}}</cell><cell>{{DROP}}</cell><cell>{{DOT}}</cell><cell>{{COVER}}</cell></row>
 {{/TONE}}
 </table>
 {{/TONES}}

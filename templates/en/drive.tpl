@@ -23,7 +23,7 @@
 <table columns="l:* r:50" caption="{{CAPTION:none}}">
 <head><cell>Property</cell><cell>Value</cell></head>
 {{#ROW}}
-<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell></row>
+<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE:none}}</cell></row>
 {{/ROW}}
 </table>
 <p>{{VERDICT:none}}</p>

@@ -2,7 +2,7 @@
 <note kind="{{KIND}}" title="{{VERDICT:none}}">{{SUMMARY:none}}</note>
 {{#REPLACES}}<p>{{TEXT:none}} <a to="s-changes">{{LINK:none}}</a>.</p>{{/REPLACES}}
 {{#STATION}}
-<p>{{SENTENCE:none}}</p>
+<p key="{{KEY}}">{{SENTENCE:none}}</p>
 {{DRAWING:none}}
 <table columns="l:* r:38 r:42">
 <head><cell>Key figure</cell><cell>This station</cell><cell>For comparison</cell></head>
@@ -14,7 +14,7 @@
 {{/STATION}}
 {{#FAILS}}
 <p><b>What fails, and by how much.</b> The fewest limits are missed by head {{HEAD}}:</p>
-<list>{{#REASON}}<item>{{TEXT:none}}</item>{{/REASON}}</list>
+<list>{{#REASON}}<item key="{{KEY}}">{{TEXT:none}}</item>{{/REASON}}</list>
 <p><b>Smallest change that helps.</b> {{MISS:none}}{{#MUSTS}} {{TEXT:none}}{{/MUSTS}}</p>
 <p>Every head with all its reasons stands in <a to="s-heads">the section on heads considered</a>.</p>
 {{/FAILS}}

@@ -1,19 +1,19 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Ink and consumables" id="s-ink">
-<p>{{SUMMARY:none}}</p>
+<p key="{{KEY}}">{{SUMMARY:none}}</p>
 {{#USE}}
 <table columns="l:* r:23 r:24 r:23 r:20 r:22" caption="Ink and flushing fluid per channel">
 <head><cell>Channel</cell><cell>Printed, mL/h</cell><cell>Waste and flush, mL/h</cell><cell>Total, mL/h</cell><cell>Month, L</cell><cell>Year, L</cell></head>
 {{#ROW}}
 <row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{PRINTED}}</cell><cell>{{WASTE}}</cell><cell>{{TOTAL}}</cell><cell>{{MONTH}}</cell><cell>{{YEAR}}</cell></row>
 {{/ROW}}
-<row total="yes"><cell>All channels</cell><cell>{{PRINTED}}</cell><cell>{{WASTE}}</cell><cell>{{TOTAL}}</cell><cell>{{MONTH}}</cell><cell>{{YEAR}}</cell></row>
+<row key="{{KEY}}" total="yes"><cell>All channels</cell><cell>{{PRINTED}}</cell><cell>{{WASTE}}</cell><cell>{{TOTAL}}</cell><cell>{{MONTH}}</cell><cell>{{YEAR}}</cell></row>
 </table>
 {{/USE}}
 {{#PARTS}}
 <table columns="l:* r:40" caption="Ink per thousand parts">
 <head><cell>Channel</cell><cell>mL per 1000 parts</cell></head>
-{{#ROW}}<row><cell>{{CHANNEL:none}}</cell><cell>{{VALUE}}</cell></row>{{/ROW}}
+{{#ROW}}<row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{VALUE}}</cell></row>{{/ROW}}
 </table>
 {{/PARTS}}
 {{#SPARES}}

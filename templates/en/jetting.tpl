@@ -15,7 +15,7 @@
 <row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{RE}}</cell><cell>{{WE}}</cell><cell>{{OH}}</cell><cell>{{Z}}</cell><cell>{{ZS}}</cell><cell>{{LEAST}}</cell><cell>{{K}}</cell></row>
 {{/NUMBER}}
 </table>
-<p>Drops slower than the least speed (We = 4) do not leave the nozzle. K is that of the largest drop on impact over the nominal throw; above 50 drops splash on a smooth dry surface.</p>
+<p>Drops slower than the {{LEAST:none}} (We = 4) do not leave the nozzle. {{SPLASH:none}} is that of the largest drop on impact over the nominal throw; above 50 drops splash on a smooth dry surface.</p>
 {{#WINDOWS}}
 <table columns="l:25 l:19 l:24 l:24 l:*" caption="Published windows for Z, at shear where that is known">
 <head><cell>Window</cell><cell>Z</cell><cell>Holds</cell><cell>Does not hold</cell><cell>Source and note</cell></head>

@@ -6,13 +6,13 @@
 <row key="{{KEY}}"><cell>{{GROUP}}</cell><cell>{{DROP}}</cell><cell>{{START}}</cell><cell>{{THROW}}</cell><cell>{{IMPACT:none}}</cell><cell>{{TIME}}</cell><cell>{{STOP}}</cell></row>
 {{/FLIGHT}}
 </table>
-<p>Each drop is reckoned alone in still air, with the drag of Schiller and Naumann, which agrees with measured drag within 5 %. In a train of drops each shields the next, so that real drops arrive sooner and faster; measured trajectories differ from such a reckoning by up to 15 %. Air that the moving product drags along is not reckoned.</p>
+<p>Each drop is reckoned alone in still air, with the {{LAW:none}}, which agrees with measured drag within 5 %. In a train of drops each shields the next, so that real drops arrive sooner and faster; measured trajectories differ from such a reckoning by up to 15 %. Air that the moving product drags along is not reckoned.</p>
 {{#TEXT}}
 <p key="{{KEY}}">{{SENTENCE:none}}</p>
 {{/TEXT}}
 {{#BUDGETS}}
 <section title="Placement budgets" id="s-placement-budgets">
-<p>An error budget adds up what displaces a dot, after the Guide to the Expression of Uncertainty in Measurement: <i>U</i> = 2 √Σ<i>u</i>², about 95 % of the dots, and systematic terms linearly, but no more than the worst case. <i>U</i> decides against the limit; the worst case, all terms at once, is shown beside it. Errors shared by all dots of a budget are left out of it.</p>
+<p>An error budget adds up what displaces a dot, after the {{GUIDE:none}}: <i>U</i> = 2 √Σ<i>u</i>², about 95 % of the dots, and systematic terms linearly, but no more than the worst case. <i>U</i> decides against the limit; the worst case, all terms at once, is shown beside it. Errors shared by all dots of a budget are left out of it.</p>
 <table columns="l:* l:20 r:14 r:16 r:16 l:16 l:28" caption="Budgets of placement">
 <head><cell>Budget</cell><cell>Axis</cell><cell><i>U</i>, µm</cell><cell>Worst, µm</cell><cell>Limit, µm</cell><cell>Verdict</cell><cell>Improve first</cell></head>
 {{#BUDGET}}
@@ -23,7 +23,7 @@
 <table columns="l:* l:30 l:22 r:21 r:17 r:13" caption="Terms of the budgets: half width, the shift it makes, standard uncertainty">
 <head><cell>Budget</cell><cell>Term</cell><cell>Kind</cell><cell>Half width</cell><cell>Shift, µm</cell><cell><i>u</i>, µm</cell></head>
 {{#TERM}}
-<row key="{{KEY}}"{{#GOES_ON}} keep="yes"{{/GOES_ON}}><cell>{{NAME:none}}</cell><cell>{{TERM:none}}</cell><cell>{{KIND:none}}</cell><cell>{{HALF}}</cell><cell>{{SHIFT}}</cell><cell>{{U}}</cell></row>
+<row key="{{KEY}}"{{#GOES_ON}} keep="yes"{{/GOES_ON}}><cell>{{NAME:none}}</cell><cell>{{TERM:none}}</cell><cell>{{KIND:none}}</cell><cell>{{HALF:none}}</cell><cell>{{SHIFT}}</cell><cell>{{U}}</cell></row>
 {{/TERM}}
 </table>
 {{#PACE}}

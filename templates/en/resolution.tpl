@@ -4,12 +4,12 @@
 <table columns="l:* r:24 r:24 l:44" caption="Demands on resolution">
 <head><cell>Demand</cell><cell>Across, dpi</cell><cell>Along, dpi</cell><cell>Kind</cell></head>
 {{#DEMAND}}
-<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{ACROSS}}</cell><cell>{{ALONG}}</cell><cell>{{KIND:none}}</cell></row>
+<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{ACROSS:none}}</cell><cell>{{ALONG:none}}</cell><cell>{{KIND:none}}</cell></row>
 {{/DEMAND}}
 </table>
 {{EYE:none}}
 {{#CEILING}}
-<p>On this substrate dots cannot show more than {{VALUE}}: finer lattices only overlap the dots further.</p>
+<p key="{{KEY}}">On this substrate dots cannot show more than {{VALUE}}: finer lattices only overlap the dots further.</p>
 {{/CEILING}}
 {{#DELIVERED}}
 <table columns="l:* r:30 r:30 r:30" caption="Delivered lattice">

@@ -22,10 +22,10 @@
 {{#SOLVENTS}}
 <table columns="l:20 l:* r:11 r:15 r:20 r:15 r:17 l:14 r:17" caption="Solvents and what they are reckoned with; limits in ppm">
 <head><cell>Ink</cell><cell>Solvent</cell><cell>%</cell><cell>g/mol</cell><cell>LEL, %</cell><cell>8 h</cell><cell>15 min</cell><cell>Skin</cell><cell>Flash, °C</cell></head>
-{{#ROW}}<row><cell>{{INK}}</cell><cell>{{NAME}}</cell><cell>{{SHARE}}</cell><cell>{{MOLAR}}</cell><cell>{{LEL:none}}</cell><cell>{{LIMIT}}</cell><cell>{{SHORT}}</cell><cell>{{SKIN:none}}</cell><cell>{{FLASH}}</cell></row>{{/ROW}}
+{{#ROW}}<row><cell>{{INK}}</cell><cell>{{NAME}}</cell><cell>{{SHARE:none}}</cell><cell>{{MOLAR}}</cell><cell>{{LEL:none}}</cell><cell>{{LIMIT}}</cell><cell>{{SHORT}}</cell><cell>{{SKIN:none}}</cell><cell>{{FLASH}}</cell></row>{{/ROW}}
 </table>
 {{/SOLVENTS}}
-{{#TEXT}}<p>{{SENTENCE:none}}</p>{{/TEXT}}
+{{#TEXT}}<p key="{{KEY}}">{{SENTENCE:none}}</p>{{/TEXT}}
 </section>
 {{/STAGE}}
 </section>

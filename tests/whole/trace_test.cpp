@@ -174,7 +174,12 @@ bool may_lack_unit(const RecordedStep& step) {
                                           "z_sheared",
                                           "splash",
                                           "flow_index",
-                                          "lines"};
+                                          "lines",
+                                          "joints",
+                                          "waste_share",
+                                          "bar_code_across",
+                                          "bar_code_along",
+                                          "encoder_fraction"};
   const std::string last = step.id.substr(step.id.rfind('.') + 1);
   return bare.count(last) == 1 || step.id.starts_with("station.boards.") ||
          step.id.starts_with("station.spares.");
@@ -275,6 +280,13 @@ std::vector<Path> paths() {
       {aqueous, "station.drying.units", "ceil(l/l_d)"},
       {aqueous, "station.drying.air", "min(T_u,T_s)"},
       {"-substrate.dot_diameter\n-substrate.dot_volume\n", "g1.motion", "sqrt((D-p)*(D+p))"},
+      {"-image.width\nproduct.width = 210 mm\n", "derived.image.width", "W_p"},
+      {"-line.speed\nline.throughput = 300 m2/h\n", "derived.line.speed", "q_a/(3.6*W)"},
+      {"-line.speed\nline.throughput = 300 m2/h\n", "derived.width", "W_i+2*w_m"},
+      {"-line.speed\nline.throughput = 6000 1/h\nproduct.pitch = 300 mm\n", "derived.line.speed",
+       "n*p/3600000"},
+      {"line.jetting = sideways\nimage.levels = 3\n", "g1.sag", "g_n/2*t_1^2"},
+      {round_body + "-image.length\n-product.pitch\n", "derived.image.length", "pi*D"},
   };
 }
 
