@@ -1,5 +1,6 @@
 /// Time of the search: catalogues made by number at 1,000 heads, and the sample requests with their
-/// own catalogue. A measurement, not a test.
+/// own catalogue and with one of 1,000 heads. `winner` tells what is chosen, `search` the reasons
+/// of every other head and the alternatives too. A measurement, not a test.
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
@@ -36,10 +37,13 @@ double milliseconds(Work work) {
 }
 
 struct Times {
-  std::vector<double> search, decision, edges, nearest;
+  std::vector<double> winner, search, decision, edges, nearest;
   void add(const calc::Request& request, const calc::Catalogue& catalogue) {
     const calc::Job job = calc::resolve(request, catalogue, date);
     calc::Selection selection;
+    winner.push_back(milliseconds([&] {
+      calc::Chooser(catalogue, job.currency).choose(job, nullptr, calc::Chooser::Told::winner);
+    }));
     search.push_back(milliseconds([&] { selection = calc::select(job, catalogue); }));
     decision.push_back(milliseconds([&] { calc::decide(job, catalogue, selection); }));
     if (!job.missing.empty()) return;
@@ -56,12 +60,13 @@ void print(const char* what, std::vector<double> times) {
   std::sort(times.begin(), times.end());
   double sum = 0;
   for (const double t : times) sum += t;
-  std::printf("%-26s %.2f ms median, %.2f mean, %.2f most   (%zu requests)\n", what,
+  std::printf("%-36s %.2f ms median, %.2f mean, %.2f most   (%zu requests)\n", what,
               times[times.size() / 2], sum / static_cast<double>(times.size()), times.back(),
               times.size());
 }
 
 void print(const std::string& of, const Times& times) {
+  print(("winner, " + of).c_str(), times.winner);
   print(("search, " + of).c_str(), times.search);
   print(("decision, " + of).c_str(), times.decision);
   print(("edges, " + of).c_str(), times.edges);
@@ -74,15 +79,14 @@ std::string text_of(const std::filesystem::path& path) {
   return text.str();
 }
 
-Times of_samples(const std::filesystem::path& folder) {
-  const auto catalogue = intake::read_catalogue("", text_of(folder / "catalogue.xml"));
+Times of_samples(const std::filesystem::path& folder, const calc::Catalogue& catalogue) {
   Times times;
   for (const auto& entry : std::filesystem::directory_iterator(folder)) {
     const std::string extension = entry.path().extension().string();
     if (extension != ".ini" && extension != ".xml") continue;
     const std::string name = entry.path().filename().string();
     for (const auto& read : intake::read_requests(name, text_of(entry.path())).requests) {
-      if (read.usable) times.add(read.request, catalogue.catalogue);
+      if (read.usable) times.add(read.request, catalogue);
     }
   }
   return times;
@@ -103,7 +107,10 @@ int main(int count, char** arguments) {
     static_cast<void>(std::fputs("usage: bench_search SAMPLES\n", stderr));
     return 64;
   }
+  const std::filesystem::path samples = arguments[1];
   print("1,000 heads", of_made(1000, 40));
-  print("the samples", of_samples(arguments[1]));
+  print("the samples at 1,000 heads", of_samples(samples, made::catalogue(0, 1000)));
+  const auto own = intake::read_catalogue("", text_of(samples / "catalogue.xml"));
+  print("the samples", of_samples(samples, own.catalogue));
   return 0;
 }
