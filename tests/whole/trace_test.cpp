@@ -174,10 +174,14 @@ bool may_lack_unit(const RecordedStep& step) {
                                           "z_sheared",
                                           "splash",
                                           "flow_index",
-                                          "lines"};
+                                          "lines",
+                                          "joints",
+                                          "boards",
+                                          "free_colours",
+                                          "single_source"};
   const std::string last = step.id.substr(step.id.rfind('.') + 1);
   return bare.count(last) == 1 || step.id.starts_with("station.boards.") ||
-         step.id.starts_with("station.spares.");
+         step.id.starts_with("station.count.") || step.id.starts_with("station.spares.");
 }
 
 void check_references(const calc::Specification& spec) {
