@@ -121,7 +121,10 @@ std::string edges_section(const Context& c) {
     if (edge.kind == calc::EdgeKind::passes) add_row(c, links, values, edge);
   }
   const bool scans = c.spec.chosen.front().scan.has_value();
-  values.set_markup("INSTALLED", c.words(scans ? "edges.installed_scan" : "edges.installed"));
+  Values speed;
+  speed.set_markup("SPEED", links.step({"station.speed"}, c.words("edges.highest")));
+  values.set_markup("INSTALLED", scans ? c.words("edges.installed_scan")
+                                       : c.templates.words(c.language(), "edges.installed", speed));
   return c.expand("edges", values);
 }
 

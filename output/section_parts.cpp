@@ -223,7 +223,7 @@ void add_cost(const Context& c, const Links& links, Values& values, const calc::
 
 void add_lead_time(const Context& c, const Links& links, Values& values,
                    const calc::Station& station) {
-  if (!station.lead_time) return values.set("LEAD", "");
+  if (!station.lead_time) return values.set_markup("LEAD", "");
   const calc::LeadTime& lead = *station.lead_time;
   const std::string row = slowest_row(station);
   values.set_markup("LEAD", links.catalogue(row, number(lead.days, 3)));
