@@ -253,9 +253,12 @@ std::vector<Need> parts_of_group(const Job& job, const PriceBook& book,
   const std::vector<GroupParts> list = group_parts(job, book, groups, sizing);
   sizing.needs.clear();
   add_of_group(job, book, list.at(group), sizing);
-  for (const KindRow& kind : of_the_station) {
+  const auto share = [&](const KindRow& kind) {
     add_share(book, list, list.at(group), kind, sizing.needs);
-  }
+  };
+  share(encoder);
+  share(product_sensor);
+  for (const KindRow& kind : of_the_station) share(kind);
   return sizing.needs.list();
 }
 

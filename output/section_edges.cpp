@@ -86,11 +86,10 @@ void add_row(const Context& c, const Links& links, Values& values, const calc::E
   Values name;
   name.set_markup("FIELD", c.field(passes.quantity));
   Values& row = values.add("ROW");
-  row.set("KEY", c.place_of(passes.quantity));
   row.set_markup("NAME",
                  c.templates.words(c.language(), passes.up ? "room.up" : "room.down", name));
   row.set("UNIT", pretty_unit(c.unit(passes.unit)));
-  row.set_markup("NOW", cell_text(c, passes.now, passes.unit));
+  row.set_markup("NOW", links.input(passes.quantity, cell_text(c, passes.now, passes.unit)));
   row.set_markup("PASSES", edge_text(c, passes));
   row.set_markup("GATE", passes.beyond.empty()
                              ? dash

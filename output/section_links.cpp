@@ -95,7 +95,9 @@ std::string Links::input(const std::string& key, const std::string& markup) cons
 std::string Links::requirements(const std::vector<std::string>& keys) const {
   std::vector<std::string> pieces;
   for (const std::vector<std::string>& group : by_pattern(keys)) {
-    pieces.push_back(requirement(group.front(), c_.field(Context::pattern(group.front()), group)));
+    const std::string& key = group.front();
+    const std::string text = c_.field(Context::pattern(key), group);
+    pieces.push_back(shall_.contains(key) ? requirement(key, text) : input(key, text));
   }
   return joined(c_, pieces);
 }

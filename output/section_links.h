@@ -27,8 +27,8 @@ class Links {
   std::string requirement(const std::string& key, const std::string& markup) const;
   /// To the assumption of that key, else to its value as given or derived.
   std::string input(const std::string& key, const std::string& markup) const;
-  /// Request keys in words, those that differ only in a name together, each with its requirement;
-  /// as markup.
+  /// Request keys in words, those that differ only in a name together, each with its requirement,
+  /// else with its value as given; as markup.
   std::string requirements(const std::vector<std::string>& keys) const;
 
  private:

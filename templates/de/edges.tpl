@@ -4,7 +4,7 @@
 <table columns="l:* l:17 r:20 r:24 l:26 r:24 l:32" caption="Grenzen, je eine Größe allein verändert" wide="yes">
 <head><cell>Veränderte Größe</cell><cell>Einheit</cell><cell>Verlangt</cell><cell>Diese Köpfe bestehen bis</cell><cell>Begrenzt durch</cell><cell>Empfohlen bis</cell><cell>Danach empfohlen</cell></head>
 {{#ROW}}
-<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{UNIT}}</cell><cell>{{NOW:none}}</cell><cell>{{PASSES:none}}</cell><cell>{{GATE:none}}</cell><cell>{{RECOMMENDED:none}}</cell><cell>{{BEYOND:none}}</cell></row>
+<row><cell>{{NAME:none}}</cell><cell>{{UNIT}}</cell><cell>{{NOW:none}}</cell><cell>{{PASSES:none}}</cell><cell>{{GATE:none}}</cell><cell>{{RECOMMENDED:none}}</cell><cell>{{BEYOND:none}}</cell></row>
 {{/ROW}}
 </table>
 </section>

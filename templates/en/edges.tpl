@@ -4,7 +4,7 @@
 <table columns="l:* l:17 r:20 r:24 l:26 r:24 l:32" caption="Edges, each of one number moved alone" wide="yes">
 <head><cell>Number moved</cell><cell>Unit</cell><cell>Asked</cell><cell>These heads pass to</cell><cell>Held by</cell><cell>Recommended to</cell><cell>Beyond it recommended</cell></head>
 {{#ROW}}
-<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{UNIT}}</cell><cell>{{NOW:none}}</cell><cell>{{PASSES:none}}</cell><cell>{{GATE:none}}</cell><cell>{{RECOMMENDED:none}}</cell><cell>{{BEYOND:none}}</cell></row>
+<row><cell>{{NAME:none}}</cell><cell>{{UNIT}}</cell><cell>{{NOW:none}}</cell><cell>{{PASSES:none}}</cell><cell>{{GATE:none}}</cell><cell>{{RECOMMENDED:none}}</cell><cell>{{BEYOND:none}}</cell></row>
 {{/ROW}}
 </table>
 </section>
