@@ -265,7 +265,7 @@ std::vector<Need> parts_of_group(const Job& job, const PriceBook& book,
 Per counted_by(const Part& part, PartCode code) {
   if (part.per) return part.per->value;
   const auto is = [code](const KindRow& row) { return row.code == code; };
-  const auto found = std::find_if(of_every_group.begin(), of_every_group.end(), is);
+  const auto* const found = std::find_if(of_every_group.begin(), of_every_group.end(), is);
   if (found != of_every_group.end()) return found->per;
   return code == heater.code ? heater.per : Per::station;
 }

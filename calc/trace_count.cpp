@@ -99,7 +99,7 @@ class Bill {
       }
     } else if (per == Per::channel) {
       // Idle inlets of a head are kept full of flush.
-      const double channels = static_cast<double>(of.channels.size());
+      const auto channels = static_cast<double>(of.channels.size());
       count.add({count.next(), channels, "", "derived", ""});
       if (need.quantity > channels) {
         count.add(chosen(count.next(), need.quantity - channels, ""));

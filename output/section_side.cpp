@@ -19,15 +19,17 @@ struct Side {
   const std::vector<calc::Flexibility>* flexibility;
   calc::Merits merits;
   bool on_front;
+  const Links* links;
 };
 
-std::vector<Side> sides(const calc::Specification& spec) {
+std::vector<Side> sides(const calc::Specification& spec, const Links& links) {
   std::vector<Side> all{{&spec.chosen, &*spec.station, &spec.flexibility,
                          calc::merits(spec.chosen, *spec.station, spec.placement),
-                         spec.chosen_on_front}};
+                         spec.chosen_on_front, &links}};
   for (const calc::Alternative& other : spec.alternatives) {
     all.push_back({&other.groups, &other.station, &other.flexibility,
-                   calc::merits(other.groups, other.station, other.placement), other.on_front});
+                   calc::merits(other.groups, other.station, other.placement), other.on_front,
+                   &links});
   }
   return all;
 }
@@ -50,7 +52,7 @@ void add_line(const Context& c, Values& table, const Line& of, const std::vector
   std::vector<std::string> texts;
   texts.reserve(all.size());
   for (const Side& side : all) texts.push_back(text(side));
-  const Links links(c);
+  const Links& links = *all.front().links;
   if (!texts.front().empty()) {
     texts.front() = links.catalogue(of.row, links.step({of.step}, texts.front()));
   }
@@ -170,7 +172,8 @@ void add_service(const Context& c, Values& table, const std::vector<Side>& all) 
 }  // namespace
 
 void add_side_by_side(const Context& c, Values& values) {
-  const std::vector<Side> all = sides(c.spec);
+  const Links links(c);
+  const std::vector<Side> all = sides(c.spec, links);
   Values& table = values.add("SIDE");
   table.set_markup("CAPTION", c.words("side.caption", {{"CURRENCY", c.spec.station->currency}}));
   std::string columns = "l:40";
