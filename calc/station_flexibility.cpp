@@ -94,22 +94,24 @@ std::vector<Flexibility> flexibility(const Job& job, const Catalogue& catalogue,
   return list;
 }
 
+bool has_single_source(const Catalogue& catalogue, const BomLine& line) {
+  // A head names the one board that drives it, so there is no second source of a board.
+  if (line.source.starts_with("board.")) return true;
+  if (!line.source.starts_with("head.")) return false;
+  const Head* head = named(catalogue.heads, line.source.substr(5));
+  if (head == nullptr) return false;
+  return std::none_of(catalogue.heads.begin(), catalogue.heads.end(), [&](const Head& other) {
+    return other.maker && head->maker && other.maker->value != head->maker->value &&
+           interchangeable(*head, other);
+  });
+}
+
 std::optional<double> single_source_share(const Catalogue& catalogue, const Station& station) {
   Money priced, single;
   for (const BomLine& line : station.bom) {
     if (!line.extended_price) continue;
     priced = priced + *line.extended_price;
-    // A head names the one board that drives it, so there is no second source of a board.
-    if (line.source.rfind("board.", 0) == 0) single = single + *line.extended_price;
-    if (line.source.rfind("head.", 0) != 0) continue;
-    const Head* head = named(catalogue.heads, line.source.substr(5));
-    if (head == nullptr) continue;
-    const bool second =
-        std::any_of(catalogue.heads.begin(), catalogue.heads.end(), [&](const Head& other) {
-          return other.maker && head->maker && other.maker->value != head->maker->value &&
-                 interchangeable(*head, other);
-        });
-    if (!second) single = single + *line.extended_price;
+    if (has_single_source(catalogue, line)) single = single + *line.extended_price;
   }
   if (priced.minor <= 0) return std::nullopt;
   return single.major() / priced.major();

@@ -11,6 +11,9 @@ namespace calc {
 std::vector<Flexibility> flexibility(const Job& job, const Catalogue& catalogue,
                                      const std::vector<Group>& groups);
 
+/// Whether only one maker of the catalogue offers what the line has: of heads and boards.
+bool has_single_source(const Catalogue& catalogue, const BomLine& line);
+
 /// Share of the priced capital [1] in parts that only one maker of the catalogue offers: heads
 /// whose body and swath no other maker's row has, and boards, of which a head names one. None
 /// without a priced line.

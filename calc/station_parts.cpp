@@ -173,18 +173,22 @@ const GroupParts& first_fitting(const PriceBook& book, const std::vector<GroupPa
   return list.front();
 }
 
-/// A kind of the whole station, counted over the groups: for each its own part, or that of the
-/// first group that has one.
+/// The share of one group in a kind of the whole station: its own part, or that of the first group
+/// that has one.
+void add_share(const PriceBook& book, const std::vector<GroupParts>& list, GroupParts g,
+               const KindRow& kind, Needs& needs) {
+  if (book.part(kind.kind, g.head, g.family) == nullptr) {
+    const GroupParts& fitting = first_fitting(book, list, kind.kind);
+    g.head = fitting.head;
+    g.family = fitting.family;
+  }
+  add_kind(book, g, kind, needs);
+}
+
+/// A kind of the whole station, counted over the groups.
 void add_for_all(const PriceBook& book, const std::vector<GroupParts>& list, const KindRow& kind,
                  Needs& needs) {
-  const GroupParts& fitting = first_fitting(book, list, kind.kind);
-  for (GroupParts g : list) {
-    if (book.part(kind.kind, g.head, g.family) == nullptr) {
-      g.head = fitting.head;
-      g.family = fitting.family;
-    }
-    add_kind(book, g, kind, needs);
-  }
+  for (const GroupParts& g : list) add_share(book, list, g, kind, needs);
 }
 
 /// Room air by what the fans move, else counted over the groups that give vapour.
@@ -241,6 +245,29 @@ void add_parts(const Job& job, const PriceBook& book, const std::vector<Group>& 
   }
   add_timing(book, list, product_sensor, stations, sizing.needs);
   for (const KindRow& kind : of_the_station) add_for_all(book, list, kind, sizing.needs);
+}
+
+std::vector<Need> parts_of_group(const Job& job, const PriceBook& book,
+                                 const std::vector<Group>& groups, Sizing sizing,
+                                 std::size_t group) {
+  const std::vector<GroupParts> list = group_parts(job, book, groups, sizing);
+  sizing.needs.clear();
+  add_of_group(job, book, list.at(group), sizing);
+  const auto share = [&](const KindRow& kind) {
+    add_share(book, list, list.at(group), kind, sizing.needs);
+  };
+  share(encoder);
+  share(product_sensor);
+  for (const KindRow& kind : of_the_station) share(kind);
+  return sizing.needs.list();
+}
+
+Per counted_by(const Part& part, PartCode code) {
+  if (part.per) return part.per->value;
+  const auto is = [code](const KindRow& row) { return row.code == code; };
+  const auto* const found = std::find_if(of_every_group.begin(), of_every_group.end(), is);
+  if (found != of_every_group.end()) return found->per;
+  return code == heater.code ? heater.per : Per::station;
 }
 
 UnpricedParts unpriced_parts(const Job& job, const PriceBook& book, std::size_t head,

@@ -87,5 +87,12 @@ UnpricedParts unpriced_parts(const Job& job, const PriceBook& book, std::size_t 
 /// Adds the parts of the catalogue's kinds: those of each group and those of the station.
 void add_parts(const Job& job, const PriceBook& book, const std::vector<Group>& groups,
                Sizing& sizing);
+/// What the groups bring to the bill one by one: of those parts the ones that the group with that
+/// index, less than their number, needs for itself; without what a station has as a whole.
+std::vector<Need> parts_of_group(const Job& job, const PriceBook& book,
+                                 const std::vector<Group>& groups, Sizing sizing,
+                                 std::size_t group);
+/// What pieces of such a part are counted by: as its row says, else as its kind is.
+Per counted_by(const Part& part, PartCode code);
 
 }  // namespace calc

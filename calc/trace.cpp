@@ -1,5 +1,6 @@
 #include "calc/trace.h"
 
+#include "calc/trace_stages.h"
 #include "calc/trace_writer.h"
 
 namespace calc {
@@ -63,6 +64,9 @@ std::vector<Step> trace(const Job& job, const Catalogue& catalogue, const Specif
   if (!spec.chosen.empty() && spec.station) {
     trace_station(writer);
     trace_drive(writer);
+    trace_totals(writer);
+    trace_counts(writer);
+    trace_room(writer);
   }
   return writer.take();
 }

@@ -30,20 +30,6 @@ std::string numbered(const std::string& symbol, std::size_t i) {
   return symbol + "_" + std::to_string(i + 1);
 }
 
-/// Adds the steps of those ids up.
-void sum_up(TraceWriter& w, const std::string& id, const std::string& symbol,
-            const std::vector<std::string>& ids, double value, const std::string& unit,
-            const Basis& basis) {
-  if (ids.empty()) return;
-  std::vector<StepInput> inputs;
-  std::string list;
-  for (const std::string& of : ids) {
-    inputs.push_back(w.step(numbered(symbol, inputs.size()), of));
-    list += (list.empty() ? "" : ",") + inputs.back().symbol;
-  }
-  w.formula(id, symbol, "sum(" + list + ")", std::move(inputs), value, unit, basis);
-}
-
 /// The lines of running cost, one after the other.
 class Running {
  public:
@@ -241,7 +227,7 @@ void yearly(TraceWriter& w) {
             w.spec.station->cost.running_per_year.major(), w.spec.station->currency, sum_basis);
 }
 
-/// What a fifth of each great term moves.
+/// The great terms at today's value, and what a fifth of each moves.
 void swing_steps(TraceWriter& w) {
   const Cost& cost = w.spec.station->cost;
   const std::string& currency = w.spec.station->currency;
@@ -253,6 +239,9 @@ void swing_steps(TraceWriter& w) {
                 term.swing.major(), currency, swing_basis);
       continue;
     }
+    w.formula("station.value." + term.name, "V", "round(100*Y_k*a)/100",
+              {w.step("Y_k", "station." + term.name + "_per_year"), w.step("a", "station.annuity")},
+              term.value.major(), currency, annuity_basis);
     w.formula(id, "d", "round(100*s*Y_k*a)/100",
               {share, w.step("Y_k", "station." + term.name + "_per_year"),
                w.step("a", "station.annuity")},

@@ -246,6 +246,21 @@ void throughput(TraceWriter& w, const Group& group, const std::string& g) {
             rate, "m2/h", kinematics);
 }
 
+/// Feed of the line that the carriage reaches.
+void feed(TraceWriter& w, const Group& group, const std::string& g) {
+  const StepInput stroke = w.step("t", g + ".stroke_time");
+  if (group.scan->strokes < 1) {
+    w.formula(g + ".speed_limit", "v_max", "A/(1000*t)", {w.step("A", advance_step(w, g)), stroke},
+              group.speed_limit.si(), "m/s", kinematics);
+    return;
+  }
+  w.formula(g + ".speed_limit", "v_max", "max(p,L)/(1000*t*n_s)",
+            {from_value("p", w.job.pitch, in_mm(w.job.pitch.value), "mm", "product.pitch"),
+             from_value("L", w.job.length, in_mm(w.job.length.high), "mm", "image.length"), stroke,
+             w.step("n_s", g + ".strokes")},
+            group.speed_limit.si(), "m/s", kinematics);
+}
+
 /// The nozzles of a colour that print, and the share of the others.
 void nozzles(TraceWriter& w, const Group& group, const std::string& g) {
   const Scan& scan = *group.scan;
@@ -298,6 +313,7 @@ void trace_scan(TraceWriter& w, const Group& group, const std::string& g) {
   advance(w, group, g);
   carriage(w, group, g);
   throughput(w, group, g);
+  feed(w, group, g);
   nozzles(w, group, g);
   pace(w, group, g);
 }

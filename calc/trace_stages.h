@@ -40,6 +40,18 @@ void trace_feed(TraceWriter& writer);
 void trace_drying(TraceWriter& writer, const std::vector<ChannelLoad>& loads);
 void trace_vapour(TraceWriter& writer, const std::vector<ChannelLoad>& loads);
 
+/// What is told of the whole station: heads, joints, boards, supplies, ink, air, length
+/// (trace_total.cpp); after stages and drive.
+void trace_totals(TraceWriter& writer);
+/// Quantities of the lines of the bill (trace_count.cpp); after the totals.
+void trace_counts(TraceWriter& writer);
+/// Room and service of the heads, and what only one maker offers (trace_room.cpp); after the costs.
+void trace_room(TraceWriter& writer);
+/// Adds the steps of those ids up, in their order: "sum(n_1,n_2)". Nothing without any.
+void sum_up(TraceWriter& writer, const std::string& id, const std::string& symbol,
+            const std::vector<std::string>& ids, double value, const std::string& unit,
+            const Basis& basis);
+
 /// Share by which a channel's peak flow is held to the limit of process colours.
 double peak_share(const Job& job, const std::vector<ChannelLoad>& loads, const ChannelLoad& load);
 

@@ -25,9 +25,11 @@ Table<S> with_common(std::string_view element, std::vector<Row<S>> own,
   using Money = Given<Price> S::*;
   using Lead = Given<Time> S::*;
   using Source = Given<Provenance> S::*;
+  const Row<S> maker =
+      text(kept(element, "maker"), Text{&calc::Row::maker}, check_short, "who makes it");
   std::vector<Row<S>> rows = {
-      text(kept(element, "maker"), Text{&calc::Row::maker}, check_short, "who makes it")
-          .printed_only(),
+      // The makers of heads tell which of them has no second source.
+      element == "head" ? maker : maker.printed_only(),
       text(kept(element, "part_number"), Text{&calc::Row::part_number}, check_short,
            "the maker's number")
           .otherwise("the row's name"),

@@ -1,10 +1,13 @@
 /// How far each number of the request may move, and what would have to give way when nothing fits.
 #include <algorithm>
+#include <map>
+#include <string_view>
 
 #include "calc/edges.h"
 #include "calc/moves.h"
 #include "output/compose_text.h"
 #include "output/format.h"
+#include "output/section_links.h"
 #include "output/section_list.h"
 
 namespace output {
@@ -61,7 +64,23 @@ const calc::Edge* find(const std::vector<calc::Edge>& all, const calc::Edge& lik
   return found == all.end() ? nullptr : &*found;
 }
 
-void add_row(const Context& c, Values& values, const calc::Edge& passes) {
+/// The step of the figure that a gate holds where it is one of the station chosen; else empty.
+std::string gate_step(const Context& c, const std::string& gate, bool up) {
+  if (gate == "frequency") return speed_step(c);
+  if (gate == "placement") return tightest_budget_step(c);
+  if (gate == "throw") return up ? "g1.throw_most" : "g1.throw_least";
+  if (gate == "cover") return cover_step(c);
+  if (gate == "heads") return heads_step(c);
+  static const std::map<std::string_view, std::string_view> others{
+      {"width", "g1.spare_width"},        {"resolution", "g1.across"},
+      {"space", "station.footprint"},     {"cure", "station.lamp_dose"},
+      {"drying", "station.drying.speed"}, {"viscosity", "g1.viscosity"},
+      {"temperature", "g1.temperature"},  {"budget", "station.capital"}};
+  const auto found = others.find(gate);
+  return found == others.end() ? std::string() : std::string(found->second);
+}
+
+void add_row(const Context& c, const Links& links, Values& values, const calc::Edge& passes) {
   const calc::Edge* const rec = find(c.spec.edges, passes, calc::EdgeKind::recommended);
   if (rec == nullptr) return;
   Values name;
@@ -70,9 +89,12 @@ void add_row(const Context& c, Values& values, const calc::Edge& passes) {
   row.set_markup("NAME",
                  c.templates.words(c.language(), passes.up ? "room.up" : "room.down", name));
   row.set("UNIT", pretty_unit(c.unit(passes.unit)));
-  row.set_markup("NOW", cell_text(c, passes.now, passes.unit));
+  row.set_markup("NOW", links.input(passes.quantity, cell_text(c, passes.now, passes.unit)));
   row.set_markup("PASSES", edge_text(c, passes));
-  row.set_markup("GATE", passes.beyond.empty() ? dash : c.words("gate." + passes.beyond));
+  row.set_markup("GATE", passes.beyond.empty()
+                             ? dash
+                             : links.step({gate_step(c, passes.beyond, passes.up)},
+                                          c.words("gate." + passes.beyond)));
   row.set_markup("RECOMMENDED", edge_text(c, *rec));
   row.set_markup("BEYOND", rec->arrangement.empty() ? dash : heads_text(c, rec->arrangement));
 }
@@ -93,11 +115,15 @@ std::string no_miss_text(const Context& c) {
 std::string edges_section(const Context& c) {
   if (c.spec.edges.empty()) return {};
   Values values;
+  const Links links(c);
   for (const calc::Edge& edge : c.spec.edges) {
-    if (edge.kind == calc::EdgeKind::passes) add_row(c, values, edge);
+    if (edge.kind == calc::EdgeKind::passes) add_row(c, links, values, edge);
   }
   const bool scans = c.spec.chosen.front().scan.has_value();
-  values.set_markup("INSTALLED", c.words(scans ? "edges.installed_scan" : "edges.installed"));
+  Values speed;
+  speed.set_markup("SPEED", links.step({"station.speed"}, c.words("edges.highest")));
+  values.set_markup("INSTALLED", scans ? c.words("edges.installed_scan")
+                                       : c.templates.words(c.language(), "edges.installed", speed));
   return c.expand("edges", values);
 }
 

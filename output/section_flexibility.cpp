@@ -1,13 +1,19 @@
 /// What else the station could do, and what it takes to keep it going.
+#include <cstddef>
+
+#include "calc/parameter.h"
 #include "output/compose_text.h"
 #include "output/format.h"
+#include "output/section_links.h"
 #include "output/section_list.h"
 
 namespace output {
 namespace {
 
-void add_row(const Context& c, Values& table, const std::string& name, std::string value) {
+void add_row(const Context& c, Values& table, const std::string& name, std::string value,
+             const std::string& keys = {}) {
   Values& row = table.add("ROW");
+  row.set("KEY", keys);
   row.set_markup("NAME", c.words("property." + name));
   row.set_markup("VALUE", std::move(value));
 }
@@ -20,30 +26,39 @@ std::string list_or_none(const Context& c, const std::vector<std::string>& names
   return joined(c, pieces);
 }
 
-void add_reserves(const Context& c, Values& table, const calc::Flexibility& entry) {
+void add_reserves(const Context& c, Values& table, const calc::Flexibility& entry,
+                  const std::string& g) {
   if (entry.spare_speed) {
-    add_row(c, table, "spare_speed", escaped(speed_limit_text(c, *entry.spare_speed)));
+    add_row(c, table, "spare_speed", escaped(speed_limit_text(c, *entry.spare_speed)),
+            c.step_keys({g + ".spare_speed"}));
   }
   if (entry.spare_width) {
-    add_row(c, table, "spare_width", escaped(length_text(c, *entry.spare_width, 3)));
+    add_row(c, table, "spare_width", escaped(length_text(c, *entry.spare_width, 3)),
+            c.step_keys({g + ".spare_width"}));
   }
   if (entry.free_colours > 0) {
-    add_row(c, table, "free_colours", std::to_string(entry.free_colours));
+    add_row(c, table, "free_colours", std::to_string(entry.free_colours),
+            c.step_keys({g + ".free_colours"}));
   }
   add_row(c, table, "other_families", list_or_none(c, entry.families));
   add_row(c, table, "interchangeable", list_or_none(c, entry.interchangeable));
 }
 
-void add_service(const Context& c, Values& table, const calc::Flexibility& entry) {
+void add_service(const Context& c, const Links& links, Values& table,
+                 const calc::Flexibility& entry, const std::string& g) {
   const std::string cost = entry.replace_cost && c.spec.station
                                ? escaped(amount(c.spec.station->currency, *entry.replace_cost))
                                : c.words("on_request");
   add_row(c, table, "replace",
-          c.words("replace", {{"HOURS", with_unit(entry.replace_hours, "h", 2)}}) + ", " + cost);
+          links.input(std::string(calc::parameter(calc::P::alignment_h).key),
+                      c.words("replace", {{"HOURS", with_unit(entry.replace_hours, "h", 2)}})) +
+              ", " + cost,
+          c.step_keys({g + ".replace_cost"}));
   if (entry.serviceable) add_row(c, table, "service", c.words(serviceable_key(*entry.serviceable)));
   if (entry.waveform) add_row(c, table, "waveform", c.words(waveform_key(*entry.waveform)));
   if (entry.driver_sources) {
-    add_row(c, table, "driver_sources", std::to_string(*entry.driver_sources));
+    add_row(c, table, "driver_sources",
+            links.catalogue("head." + entry.head, std::to_string(*entry.driver_sources)));
   }
 }
 
@@ -78,18 +93,22 @@ std::string waveform_key(calc::WaveformAccess access) {
 std::string flexibility_section(const Context& c) {
   if (c.spec.flexibility.empty()) return {};
   Values values;
-  for (const calc::Flexibility& entry : c.spec.flexibility) {
+  const Links links(c);
+  for (std::size_t i = 0; i < c.spec.flexibility.size(); ++i) {
+    const calc::Flexibility& entry = c.spec.flexibility[i];
     Values& table = values.add("GROUP");
     table.set_markup("CAPTION",
                      c.words("flexibility_caption",
                              {{"GROUP", c.group_name(entry.group)}, {"HEAD", entry.head}}));
-    add_reserves(c, table, entry);
-    add_service(c, table, entry);
+    add_reserves(c, table, entry, group_prefix(i));
+    add_service(c, links, table, entry, group_prefix(i));
   }
   if (c.spec.single_source_share && *c.spec.single_source_share > 0) {
-    values.add("SINGLE").set_markup(
-        "TEXT", c.words("single_source",
-                        {{"SHARE", with_unit(*c.spec.single_source_share * 100, "%", 2)}}));
+    Values& single = values.add("SINGLE");
+    single.set("KEY", c.step_keys({"station.single_source"}));
+    single.set_markup("TEXT",
+                      c.words("single_source",
+                              {{"SHARE", with_unit(*c.spec.single_source_share * 100, "%", 2)}}));
   }
   return c.expand("flexibility", values);
 }

@@ -5,6 +5,7 @@
 #include "calc/ranking.h"
 #include "output/compose_text.h"
 #include "output/format.h"
+#include "output/section_links.h"
 #include "output/section_list.h"
 
 namespace output {
@@ -22,13 +23,16 @@ int count_heads(const std::vector<calc::Group>& groups) {
   return count;
 }
 
-std::string arrangement(const Context& c, const std::vector<calc::Group>& groups) {
+std::string arrangement(const Context& c, const Links& links,
+                        const std::vector<calc::Group>& groups) {
   std::vector<std::string> parts;
   parts.reserve(groups.size());
   for (const calc::Group& group : groups) {
-    parts.push_back(
-        c.words("alternative_group",
-                {{"GROUP", c.group_name(group.name)}, {"HEAD", group.head}, {"MODE", group.mode}}));
+    Values values;
+    values.set("GROUP", c.group_name(group.name));
+    values.set_markup("HEAD", links.catalogue("head." + group.head, escaped(group.head)));
+    values.set("MODE", group.mode);
+    parts.push_back(c.templates.words(c.language(), "alternative_group", values));
   }
   return joined(c, parts);
 }
@@ -88,21 +92,19 @@ void add_row(Values& table, const std::string& station, const std::string& name,
 
 /// Names what the starred sums are without, over all rows.
 void add_footnote(const Context& c, Values& table) {
-  std::vector<std::string> items = unpriced_items(c, *c.spec.station);
-  for (const calc::Alternative& other : c.spec.alternatives) {
-    for (const std::string& item : unpriced_items(c, other.station)) {
-      if (std::find(items.begin(), items.end(), item) == items.end()) items.push_back(item);
-    }
-  }
+  std::vector<const calc::Station*> stations{&*c.spec.station};
+  for (const calc::Alternative& other : c.spec.alternatives) stations.push_back(&other.station);
+  const std::vector<std::string> items = unpriced_items(c, stations);
   if (items.empty()) return;
   table.add("FOOTNOTE").set_markup("ITEMS", joined(c, items));
 }
 
-void add_alternatives(const Context& c, Values& values) {
+void add_alternatives(const Context& c, const Links& links, Values& values) {
   if (c.spec.alternatives.empty() || c.spec.chosen.empty() || !c.spec.station) return;
   Values& table = values.add("ALTERNATIVES");
   table.set_markup("CAPTION", c.words("alternatives_caption"));
-  add_row(table, c.words("side.chosen"), arrangement(c, c.spec.chosen), "", c.words("chosen"));
+  add_row(table, c.words("side.chosen"), arrangement(c, links, c.spec.chosen), "",
+          c.words("chosen"));
   for (std::size_t i = 0; i < c.spec.alternatives.size(); ++i) {
     const calc::Alternative& other = c.spec.alternatives[i];
     std::vector<std::string> differs;
@@ -110,18 +112,18 @@ void add_alternatives(const Context& c, Values& values) {
       differs.push_back(c.words_or("differs." + key, key));
     }
     add_row(table, c.words("side.alternative", {{"NUMBER", std::to_string(i + 1)}}),
-            arrangement(c, other.groups), joined(c, differs), decided(c, other));
+            arrangement(c, links, other.groups), joined(c, differs), decided(c, other));
   }
   add_side_by_side(c, table);
   add_footnote(c, table);
 }
 
-void add_rejected(const Context& c, Values& values) {
+void add_rejected(const Context& c, const Links& links, Values& values) {
   if (c.spec.rejected.empty()) return;
   Values& table = values.add("REJECTED");
   for (const calc::RejectedHead& head : c.spec.rejected) {
     Values& row = table.add("ROW");
-    row.set("HEAD", head.head);
+    row.set_markup("HEAD", links.catalogue("head." + head.head, escaped(head.head)));
     for (const std::string& reason : c.reasons(head.reasons)) {
       row.add("REASON").set_markup("TEXT", reason);
     }
@@ -132,8 +134,9 @@ void add_rejected(const Context& c, Values& values) {
 
 std::string heads_section(const Context& c) {
   Values values;
-  add_alternatives(c, values);
-  add_rejected(c, values);
+  const Links links(c);
+  add_alternatives(c, links, values);
+  add_rejected(c, links, values);
   return values.sections().empty() ? std::string() : c.expand("heads", values);
 }
 

@@ -75,6 +75,11 @@ void set_question(const Context& context, Values& row, std::size_t number,
 std::string letter_text(const Context& context, Values& head);
 /// The unpriced lines of the bill by their designations, each once, as markup.
 std::vector<std::string> unpriced_items(const Context& context, const calc::Station& station);
+/// The same of several stations, each item once.
+std::vector<std::string> unpriced_items(const Context& context,
+                                        const std::vector<const calc::Station*>& stations);
+/// The row of the catalogue that has the longest lead time; empty where none is known.
+std::string slowest_row(const calc::Station& station);
 /// Whether a printhead is among them.
 bool heads_unpriced(const calc::Station& station);
 /// The acceptance figure of a check in words, as markup.

@@ -6,6 +6,7 @@
 #include "calc/cost.h"
 #include "output/compose_text.h"
 #include "output/format.h"
+#include "output/section_links.h"
 #include "output/section_list.h"
 #include "output/sketch_list.h"
 
@@ -70,14 +71,31 @@ std::string reference_text(const std::string& reference) {
              : reference.substr(0, dots) + "\u2013" + reference.substr(dots + 2);
 }
 
-void add_line(const Context& c, Values& values, const calc::BomLine& line,
+/// The quantity, linked to the step that counts it.
+std::string quantity(const Links& links, const calc::BomLine& line) {
+  const std::string text = number(line.quantity, 4);
+  const std::string name = line.source.substr(line.source.find('.') + 1);
+  if (line.kind == "spare_head") {
+    const std::string id = "station.spares." + line.part_number;
+    return links.step({id + ".count", id + ".needed"}, text);
+  }
+  if (line.kind == "alignment_hours") return links.step({"station.alignment"}, text);
+  if (line.kind == "first_fill") {  // its data begin with the channel
+    const std::string channel = line.technical_data.substr(0, line.technical_data.find(';'));
+    return links.step({"station." + channel + ".first_fill"}, text);
+  }
+  if (line.kind == "drive_board") return links.step({"station.boards." + name}, text);
+  return links.step({"station.count." + name}, text);
+}
+
+void add_line(const Context& c, const Links& links, Values& values, const calc::BomLine& line,
               const std::string& heading) {
   Values& row = values.add("ROW");
   row.set("ANCHOR", "s-item-" + std::to_string(line.item));
   row.set("ITEM", std::to_string(line.item));
   row.set_markup("DESIGNATION", designation(c, line));
-  row.set("PART", line.part_number);
-  row.set("QUANTITY", number(line.quantity, 4));
+  row.set_markup("PART", links.catalogue(line.source, escaped(line.part_number)));
+  row.set_markup("QUANTITY", quantity(links, line));
   row.set_markup("UNIT", c.words_or("unit." + line.unit, pretty_unit(line.unit)));
   row.set_markup("PRICE", price(c, line.unit_price));
   row.set_markup("EXTENDED", price(c, line.extended_price));
@@ -85,14 +103,15 @@ void add_line(const Context& c, Values& values, const calc::BomLine& line,
   if (!line.technical_data.empty()) row.add("DATA").set_markup("TEXT", technical_data(c, line));
   if (!heading.empty()) row.add("PART_OF_BILL").set_markup("TEXT", c.words(heading));
   row.set("REFERENCE", reference_text(line.reference));
-  row.set_markup("SERVES", fields_text(c, served(c, line)));
+  row.set_markup("SERVES", links.requirements(served(c, line)));
 }
 
-void add_lines(const Context& c, Values& values, const std::vector<calc::BomLine>& bom) {
+void add_lines(const Context& c, const Links& links, Values& values,
+               const std::vector<calc::BomLine>& bom) {
   std::string last;
   for (const calc::BomLine& line : bom) {
     const std::string part = part_of_bill(line);
-    add_line(c, values, line, part == last ? std::string() : part);
+    add_line(c, links, values, line, part == last ? std::string() : part);
     last = part;
   }
 }
@@ -152,7 +171,7 @@ void add_lower_bound(const Context& c, Values& table, const calc::Station& stati
 }
 
 /// What the cost of ownership becomes when one of its great terms alone moves.
-void add_swings(const Context& c, Values& table, const calc::Cost& cost) {
+void add_swings(const Context& c, const Links& links, Values& table, const calc::Cost& cost) {
   if (cost.terms.size() < 2) return;
   Values& swings = table.add("SWINGS");
   swings.set_markup(
@@ -161,15 +180,17 @@ void add_swings(const Context& c, Values& table, const calc::Cost& cost) {
   const auto rough = [](calc::Money money) { return number(money.major(), digits); };
   for (const calc::CostTerm& term : cost.terms) {
     Values& row = swings.add("ROW");
-    row.set("KEY", c.step_keys({"station.swing." + term.name}));
+    const bool capital = term.name == "capital";
+    row.set("KEY", c.step_keys({(capital ? "station." : "station.value.") + term.name}));
     row.set_markup("NAME", c.words("share." + term.name));
     row.set("VALUE", rough(term.value));
-    row.set("LOW", rough(cost.ownership - term.swing));
-    row.set("HIGH", rough(cost.ownership + term.swing));
+    const std::string swing = "station.swing." + term.name;
+    row.set_markup("LOW", links.step({swing}, rough(cost.ownership - term.swing)));
+    row.set_markup("HIGH", links.step({swing}, rough(cost.ownership + term.swing)));
   }
 }
 
-void add_cost(const Context& c, Values& values, const calc::Station& station) {
+void add_cost(const Context& c, const Links& links, Values& values, const calc::Station& station) {
   const calc::Cost& cost = station.cost;
   Values& table = values.add("COST");
   table.set("KEY", c.step_keys({"station.annuity", "station.ownership"}));
@@ -195,23 +216,58 @@ void add_cost(const Context& c, Values& values, const calc::Station& station) {
   add_unit_costs(c, table, station);
   table.set_markup("SHARES", plot_costs(c));
   table.set_markup("STEPS", plot_steps(c));
-  add_swings(c, table, cost);
+  add_swings(c, links, table, cost);
   add_basis(c, table, cost);
   add_lower_bound(c, table, station);
+}
+
+void add_lead_time(const Context& c, const Links& links, Values& values,
+                   const calc::Station& station) {
+  if (!station.lead_time) return values.set_markup("LEAD", "");
+  const calc::LeadTime& lead = *station.lead_time;
+  const std::string row = slowest_row(station);
+  values.set_markup("LEAD", links.catalogue(row, number(lead.days, 3)));
+  Values sentence;
+  sentence.set("DAYS", with_unit(lead.days, "d", 3));
+  sentence.set_markup("ITEM", links.catalogue(row, escaped(lead.item)));
+  values.add("LEAD_TIME")
+      .set_markup("TEXT", c.templates.words(c.language(), "lead_time_sentence", sentence));
+  const auto unknown = static_cast<std::size_t>(std::max(lead.lead_time_unknown, 0));
+  if (unknown == 0) return;
+  values.add("LEAD_TIME")
+      .set_markup("TEXT",
+                  c.counted("lead_time_unknown", unknown, {{"COUNT", std::to_string(unknown)}}));
 }
 
 }  // namespace
 
 std::vector<std::string> unpriced_items(const Context& c, const calc::Station& station) {
-  std::vector<std::string> names;
-  std::set<std::string, std::less<>> parts;  // a part and its spare are one
-  for (const calc::BomLine& line : station.bom) {
-    if (line.extended_price) continue;
-    if (!line.part_number.empty() && !parts.insert(line.part_number).second) continue;
-    std::string name = designation(c, line);
-    if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
+  return unpriced_items(c, std::vector<const calc::Station*>{&station});
+}
+
+std::vector<std::string> unpriced_items(const Context& c,
+                                        const std::vector<const calc::Station*>& stations) {
+  const Links links(c);
+  std::vector<std::string> items;
+  std::set<std::string, std::less<>> parts, names;  // a part and its spare are one
+  for (const calc::Station* const station : stations) {
+    for (const calc::BomLine& line : station->bom) {
+      if (line.extended_price) continue;
+      if (!line.part_number.empty() && !parts.insert(line.part_number).second) continue;
+      const std::string name = designation(c, line);
+      if (names.insert(name).second) items.push_back(links.catalogue(line.source, name));
+    }
   }
-  return names;
+  return items;
+}
+
+std::string slowest_row(const calc::Station& station) {
+  const auto found =
+      std::find_if(station.bom.begin(), station.bom.end(), [&](const calc::BomLine& line) {
+        return station.lead_time && line.lead_time_days &&
+               !(*line.lead_time_days < station.lead_time->days);
+      });
+  return found == station.bom.end() ? std::string() : found->source;
 }
 
 bool heads_unpriced(const calc::Station& station) {
@@ -224,29 +280,17 @@ bool heads_unpriced(const calc::Station& station) {
 std::string parts_section(const Context& c) {
   if (!c.spec.station || c.spec.station->bom.empty()) return {};
   const calc::Station& station = *c.spec.station;
+  const Links links(c);
   Values values;
   values.set_markup("CAPTION", c.words("parts_caption", {{"CURRENCY", station.currency}}));
-  add_lines(c, values, station.bom);
+  add_lines(c, links, values, station.bom);
   const auto unpriced = static_cast<std::size_t>(std::max(station.bom_unpriced, 0));
   values.set_markup("TOTAL_LABEL", c.counted(unpriced == 0 ? "total" : "total_without", unpriced,
                                              {{"COUNT", std::to_string(unpriced)}}));
-  values.set("TOTAL", money(station.bom_total));
+  values.set_markup("TOTAL", links.step({"station.capital"}, money(station.bom_total)));
   values.set_markup("NOT_CONTAINED", c.words("not_contained"));
-  values.set("LEAD", station.lead_time ? number(station.lead_time->days, 3) : "");
-  if (station.lead_time) {
-    values.add("LEAD_TIME")
-        .set_markup("TEXT", c.words("lead_time_sentence",
-                                    {{"DAYS", with_unit(station.lead_time->days, "d", 3)},
-                                     {"ITEM", station.lead_time->item}}));
-    const auto unknown =
-        static_cast<std::size_t>(std::max(station.lead_time->lead_time_unknown, 0));
-    if (unknown > 0) {
-      values.add("LEAD_TIME")
-          .set_markup("TEXT", c.counted("lead_time_unknown", unknown,
-                                        {{"COUNT", std::to_string(unknown)}}));
-    }
-  }
-  add_cost(c, values, station);
+  add_lead_time(c, links, values, station);
+  add_cost(c, links, values, station);
   return c.expand("parts", values);
 }
 

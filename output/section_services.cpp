@@ -9,6 +9,7 @@
 
 #include "output/compose_text.h"
 #include "output/format.h"
+#include "output/section_links.h"
 #include "output/section_list.h"
 
 namespace output {
@@ -157,8 +158,14 @@ void add_vapour(const Context& c, Values& table, const calc::Stage& stage) {
 void add_supply_air(const Context& c, Values& table, const calc::Station& station) {
   double out = 0;
   bool any = false;
+  std::string key = "station.exhaust";
   for (const calc::Stage& stage : station.stages) {
     any |= stage.exhaust_m3_per_h || stage.ozone_m3_per_h || stage.airing;
+    const std::string id = "station." + stage.kind + ".";
+    if (!c.has_step(key) && stage.exhaust_m3_per_h) key = id + "exhaust";
+    if (!c.has_step(key) && stage.airing) {
+      key = id + (stage.airing->lel_hot ? "air_lel_hot" : "air_lel");
+    }
     out += stage.exhaust_m3_per_h.value_or(0);
     if (stage.airing) {
       out += (stage.airing->lel_hot ? stage.airing->lel_hot_m3_per_h : stage.airing->lel_m3_per_h)
@@ -169,6 +176,7 @@ void add_supply_air(const Context& c, Values& table, const calc::Station& statio
   Need need{"supply_air", c.words("services.hall"), {}};
   if (out > 0) {
     need.amount = c.words("services.below", {{"VALUE", c.bound(out, "m3/h", Rounding::up)}});
+    need.key = c.step_keys({key});
   }
   // Fresh air of the room has a row of its own, with the same fans.
   const bool fresh = std::any_of(station.stages.begin(), station.stages.end(),
@@ -195,41 +203,45 @@ void add_air(const Context& c, Values& table, const calc::Station& station) {
 }
 
 /// Ink that comes and waste that goes in a month, all channels together.
-void add_fluids(const Context& c, Values& table, const calc::Station& station) {
+void add_fluids(const Context& c, const Links& links, Values& table, const calc::Station& station) {
   double ink = 0, waste = 0;
   for (const calc::Consumption& use : station.consumption) {
     ink += use.l_per_month;
     if (use.ml_per_hour > 0) waste += use.l_per_month * use.waste_ml_per_hour / use.ml_per_hour;
   }
   const auto month = [&](double litres) { return escaped(c.measure(litres, "L", 3)); };
-  add_need(c, table, {"ink", c.words("services.all_channels"), month(ink)});
-  add_need(c, table, {"waste", c.words("services.all_channels"), month(waste)});
+  add_need(
+      c, table,
+      {"ink", c.words("services.all_channels"), month(ink), c.step_keys({"station.month"})});
+  add_need(c, table,
+           {"waste", c.words("services.all_channels"), month(waste),
+            c.step_keys({"station.waste_month"})});
   for (const calc::BomLine& line : station.bom) {
     if (line.kind != "flush" || line.part_number.empty()) continue;
     add_need(c, table,
-             {"flush", escaped(line.part_number),
+             {"flush", links.catalogue(line.source, escaped(line.part_number)),
               escaped(number(line.quantity, 4)) + "\u00A0" +
                   c.words_or("unit." + line.unit, line.unit)});
   }
 }
 
 /// What the room must keep; of an assumption its range, to be confirmed.
-std::optional<std::string> room_text(const Context& c, const std::string& key) {
+std::optional<std::string> room_text(const Context& c, const Links& links, const std::string& key) {
   for (const calc::Assumption& a : c.spec.assumptions) {
     if (a.field != key) continue;
     const std::string range = plain_range(c, a.low, a.high, a.unit);
     if (range.empty()) break;
-    return c.words("services.assumed", {{"RANGE", range}});
+    return links.input(key, c.words("services.assumed", {{"RANGE", range}}));
   }
   const calc::Input* const input = c.input(key);
   if (input == nullptr) return std::nullopt;
   return escaped(input_text(c, *input));
 }
 
-void add_room(const Context& c, Values& table) {
+void add_room(const Context& c, const Links& links, Values& table) {
   for (const char* const name : {"air_temperature", "air_humidity"}) {
     const std::string key = std::string("line.") + name;
-    Need need{name, c.words("services.station"), room_text(c, key), c.place_of(key)};
+    Need need{name, c.words("services.station"), room_text(c, links, key), c.place_of(key)};
     if (!need.amount) need.note = c.words("services.unstated");
     add_need(c, table, need);
   }
@@ -263,13 +275,18 @@ void add_length(const Context& c, Values& table, const calc::Station& station) {
 }
 
 /// What the frame must hold still for the placement worked out here.
-void add_stiffness(const Context& c, Values& table) {
+void add_stiffness(const Context& c, const Links& links, Values& table) {
   const calc::Input* const mount = c.input("line.mount_tolerance");
   const calc::Input* const drift = c.input("assume.thermal_drift");
   Need need{"stiffness", c.words("services.frame"), {}};
   if (mount != nullptr && drift != nullptr) {
-    need.amount = c.words("services.held", {{"MOUNT", c.measure(mount->value, mount->unit, 3)},
-                                            {"DRIFT", c.measure(drift->value, drift->unit, 3)}});
+    const auto held = [&](const calc::Input& input) {
+      return links.input(input.key, escaped(c.measure(input.value, input.unit, 3)));
+    };
+    Values values;
+    values.set_markup("MOUNT", held(*mount));
+    values.set_markup("DRIFT", held(*drift));
+    need.amount = c.templates.words(c.language(), "services.held", values);
   }
   add_need(c, table, need);
 }
@@ -284,12 +301,14 @@ void add_services(const Context& c, Values& table, const calc::Station& station)
            {"pressure",
             c.counted("services.supplies", static_cast<std::size_t>(supplies),
                       {{"COUNT", std::to_string(supplies)}}),
-            {}});
-  add_fluids(c, table, station);
-  add_room(c, table);
+            {},
+            c.step_keys({"station.supplies"})});
+  const Links links(c);
+  add_fluids(c, links, table, station);
+  add_room(c, links, table);
   add_length(c, table, station);
   add_unknown(c, table, {"width", "weight", "floor", "cabinets"});
-  add_stiffness(c, table);
+  add_stiffness(c, links, table);
 }
 
 void add_signal(const Context& c, Values& table, const std::string& name,

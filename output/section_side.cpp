@@ -6,6 +6,7 @@
 #include "calc/pareto.h"
 #include "output/compose_text.h"
 #include "output/format.h"
+#include "output/section_links.h"
 #include "output/section_list.h"
 
 namespace output {
@@ -18,15 +19,17 @@ struct Side {
   const std::vector<calc::Flexibility>* flexibility;
   calc::Merits merits;
   bool on_front;
+  const Links* links;
 };
 
-std::vector<Side> sides(const calc::Specification& spec) {
+std::vector<Side> sides(const calc::Specification& spec, const Links& links) {
   std::vector<Side> all{{&spec.chosen, &*spec.station, &spec.flexibility,
                          calc::merits(spec.chosen, *spec.station, spec.placement),
-                         spec.chosen_on_front}};
+                         spec.chosen_on_front, &links}};
   for (const calc::Alternative& other : spec.alternatives) {
     all.push_back({&other.groups, &other.station, &other.flexibility,
-                   calc::merits(other.groups, other.station, other.placement), other.on_front});
+                   calc::merits(other.groups, other.station, other.placement), other.on_front,
+                   &links});
   }
   return all;
 }
@@ -36,15 +39,26 @@ using Text = std::function<std::string(const Side&)>;
 /// Whether a line stands on one page with the next.
 enum class Keep { no, yes };
 
+/// The name of a line, and where the figure of the station chosen leads: a step or a row of the
+/// catalogue.
+struct Line {
+  std::string name, step;
+  std::string row = {};
+};
+
 /// One figure of all stations; left out where no station has it.
-void add_line(const Context& c, Values& table, const std::string& name,
-              const std::vector<Side>& all, const Text& text, Keep keep = Keep::no) {
+void add_line(const Context& c, Values& table, const Line& of, const std::vector<Side>& all,
+              const Text& text, Keep keep = Keep::no) {
   std::vector<std::string> texts;
   texts.reserve(all.size());
   for (const Side& side : all) texts.push_back(text(side));
+  const Links& links = *all.front().links;
+  if (!texts.front().empty()) {
+    texts.front() = links.catalogue(of.row, links.step({of.step}, texts.front()));
+  }
   if (std::all_of(texts.begin(), texts.end(), [](const auto& t) { return t.empty(); })) return;
   Values& line = table.add("LINE");
-  line.set_markup("NAME", c.words("side." + name));
+  line.set_markup("NAME", c.words("side." + of.name));
   if (keep == Keep::yes) line.add("KEEP");
   for (const std::string& t : texts) {
     line.add("VALUE").set_markup("TEXT", t.empty() ? c.words("side.not_known") : t);
@@ -75,16 +89,23 @@ std::string registration_text(const Context& c, const Side& side) {
   return beyond ? c.words("side.beyond", {{"VALUE", error}}) : error;
 }
 
+std::string boards_step(const Context& c) {
+  const auto& uses = c.spec.station->board_uses;
+  return c.has_step("station.boards") || uses.empty() ? "station.boards"
+                                                      : "station.boards." + uses.front().board;
+}
+
 void add_machine(const Context& c, Values& table, const std::vector<Side>& all) {
-  add_line(c, table, "heads", all, [](const Side& s) { return std::to_string(s.merits.heads); });
-  add_line(c, table, "boards", all,
+  add_line(c, table, {"heads", heads_step(c)}, all,
+           [](const Side& s) { return std::to_string(s.merits.heads); });
+  add_line(c, table, {"boards", boards_step(c)}, all,
            [](const Side& s) { return std::to_string(s.station->boards); });
-  add_line(c, table, "joints", all, [](const Side& s) {
+  add_line(c, table, {"joints", joints_step(c)}, all, [](const Side& s) {
     int joints = 0;
     for (const calc::Group& group : *s.groups) joints += group.joints;
     return std::to_string(joints);
   });
-  add_line(c, table, "frequency", all, [](const Side& s) {
+  add_line(c, table, {"frequency", use_step(c)}, all, [](const Side& s) {
     double use = 0;
     for (const calc::Group& group : *s.groups) use = std::max(use, group.frequency_use);
     return with_unit(use * 100, "%", 3);
@@ -93,19 +114,19 @@ void add_machine(const Context& c, Values& table, const std::vector<Side>& all) 
     return std::isfinite(s.merits.registration.si()) && s.merits.registration > calc::Length();
   });
   if (registers) {
-    add_line(c, table, "registration", all, [&c](const Side& s) {
+    add_line(c, table, {"registration", widest_budget_step(c, "colour")}, all, [&c](const Side& s) {
       if (!std::isfinite(s.merits.registration.si())) return std::string();
       return s.merits.registration > calc::Length() ? registration_text(c, s)
                                                     : c.words("side.one_head");
     });
   }
-  add_line(c, table, "speed", all,
+  add_line(c, table, {"speed", speed_step(c)}, all,
            [&c](const Side& s) { return escaped(speed_limit_text(c, s.merits.speed_limit)); });
   const bool slowed = std::any_of(all.begin(), all.end(), [](const Side& s) {
     return s.station->speed_limit && s.station->speed_limit->by != "heads";
   });
   if (!slowed) return;
-  add_line(c, table, "station_speed", all, [&c](const Side& s) {
+  add_line(c, table, {"station_speed", "station.speed"}, all, [&c](const Side& s) {
     const auto& limit = s.station->speed_limit;
     if (!limit) return std::string();
     const std::string text = speed_limit_text(c, limit->speed);
@@ -115,42 +136,44 @@ void add_machine(const Context& c, Values& table, const std::vector<Side>& all) 
 
 void add_money(const Context& c, Values& table, const std::vector<Side>& all) {
   add_line(
-      c, table, "capital", all, [](const Side& s) { return money(s, s.station->cost.capital); },
-      Keep::yes);
+      c, table, {"capital", "station.capital"}, all,
+      [](const Side& s) { return money(s, s.station->cost.capital); }, Keep::yes);
   add_line(
-      c, table, "running", all,
+      c, table, {"running", "station.running"}, all,
       [](const Side& s) { return money(s, s.station->cost.running_per_year); }, Keep::yes);
-  add_line(c, table, "ownership", all,
+  add_line(c, table, {"ownership", "station.ownership"}, all,
            [](const Side& s) { return money(s, s.station->cost.ownership); });
-  add_line(c, table, "lead", all, [](const Side& s) {
+  add_line(c, table, {"lead", "", slowest_row(*c.spec.station)}, all, [](const Side& s) {
     return s.station->lead_time ? with_unit(s.station->lead_time->days, "d", 3) : std::string();
   });
 }
 
 void add_service(const Context& c, Values& table, const std::vector<Side>& all) {
-  add_line(c, table, "service", all, [&c](const Side& s) {
+  add_line(c, table, {"service", ""}, all, [&c](const Side& s) {
     return of_groups(c, s, [&c](const calc::Flexibility& group) {
       return group.serviceable ? c.words(serviceable_key(*group.serviceable)) : std::string();
     });
   });
-  add_line(c, table, "waveform", all, [&c](const Side& s) {
+  add_line(c, table, {"waveform", ""}, all, [&c](const Side& s) {
     return of_groups(c, s, [&c](const calc::Flexibility& group) {
       return group.waveform ? c.words(waveform_key(*group.waveform)) : std::string();
     });
   });
-  add_line(c, table, "drivers", all, [&c](const Side& s) {
-    return of_groups(c, s, [](const calc::Flexibility& group) {
-      return group.driver_sources ? std::to_string(*group.driver_sources) : std::string();
-    });
-  });
-  add_line(c, table, "front", all,
+  add_line(c, table, {"drivers", "", "head." + c.spec.chosen.front().head}, all,
+           [&c](const Side& s) {
+             return of_groups(c, s, [](const calc::Flexibility& group) {
+               return group.driver_sources ? std::to_string(*group.driver_sources) : std::string();
+             });
+           });
+  add_line(c, table, {"front", ""}, all,
            [&c](const Side& s) { return c.words(s.on_front ? "side.yes" : "side.no"); });
 }
 
 }  // namespace
 
 void add_side_by_side(const Context& c, Values& values) {
-  const std::vector<Side> all = sides(c.spec);
+  const Links links(c);
+  const std::vector<Side> all = sides(c.spec, links);
   Values& table = values.add("SIDE");
   table.set_markup("CAPTION", c.words("side.caption", {{"CURRENCY", c.spec.station->currency}}));
   std::string columns = "l:40";

@@ -1,6 +1,10 @@
 /// How far the headline figures move with what is assumed or given as uncertain.
+#include <initializer_list>
+#include <string_view>
+
 #include "output/compose_text.h"
 #include "output/format.h"
+#include "output/section_links.h"
 #include "output/section_list.h"
 
 namespace output {
@@ -8,9 +12,40 @@ namespace {
 
 constexpr int least_digits = 3, most_digits = 6;
 
-/// The step that has the figure as it is; none for those taken over several groups or channels.
-std::string step_of(const std::string& figure) {
+std::string first_channel(const Context& c) {
+  const auto& all = c.spec.station->consumption;
+  return all.empty() ? std::string() : all.front().channel;
+}
+
+/// The first of those steps that there is.
+std::string first_step(const Context& c, std::initializer_list<std::string> ids) {
+  for (const std::string& id : ids) {
+    if (c.has_step(id)) return id;
+  }
+  return {};
+}
+
+/// The step that has the figure as it is.
+std::string step_of(const Context& c, const std::string& figure) {
+  constexpr std::string_view placement = "placement_";
+  if (figure.starts_with(placement)) {
+    const std::size_t end = figure.rfind('_');
+    return widest_budget_step(
+        c, std::string_view(figure).substr(placement.size(), end - placement.size()));
+  }
+  if (figure == "heads_total") return heads_step(c);
+  if (figure == "frequency_per_nozzle_khz") return frequency_step(c);
+  if (figure == "speed_limit_m_per_min") return speed_step(c);
+  if (figure == "cover_fraction") return cover_step(c);
   if (figure == "running_per_year") return "station.running";
+  if (figure == "footprint_mm") return "station.footprint";
+  if (figure == "ink_l_per_year") {
+    return first_step(c, {"station.year", "station." + first_channel(c) + ".year"});
+  }
+  if (figure == "exhaust_m3_per_h") {
+    return first_step(c, {"station.exhaust", "station.drying.exhaust",
+                          "station.ventilation.air_lel_hot", "station.ventilation.air_lel"});
+  }
   return "station." + figure;
 }
 
@@ -38,10 +73,11 @@ int telling_digits(const Context& c, const calc::Uncertainty& entry) {
   return least_digits;
 }
 
-std::string mover_text(const Context& c, const calc::Uncertainty& entry) {
+std::string mover_text(const Context& c, const Links& links, const calc::Uncertainty& entry) {
   if (entry.mover.empty()) return c.words("unmoved");
   const std::string range = plain_range(c, entry.mover_low, entry.mover_high, entry.mover_unit);
-  return c.field(entry.mover) + (range.empty() ? "" : ": " + escaped(range));
+  return links.input(entry.mover, c.field(entry.mover)) +
+         (range.empty() ? "" : ": " + escaped(range));
 }
 
 }  // namespace
@@ -49,16 +85,17 @@ std::string mover_text(const Context& c, const calc::Uncertainty& entry) {
 std::string uncertainty_section(const Context& c) {
   if (c.spec.uncertainty.empty() || !c.spec.station) return {};
   Values values;
+  const Links links(c);
   for (const calc::Uncertainty& entry : c.spec.uncertainty) {
     Values& row = values.add("ROW");
-    row.set("KEY", c.step_keys({step_of(entry.figure)}));
+    row.set("KEY", c.step_keys({step_of(c, entry.figure)}));
     if (money_follows(entry.figure)) row.add("KEEP");
     row.set_markup("FIGURE", c.words("figure." + entry.figure));
     const int digits = telling_digits(c, entry);
     row.set("VALUE", figure_text(c, entry.unit, entry.value, digits));
     row.set("LOW", figure_text(c, entry.unit, entry.low, digits));
     row.set("HIGH", figure_text(c, entry.unit, entry.high, digits));
-    row.set_markup("MOVER", mover_text(c, entry));
+    row.set_markup("MOVER", mover_text(c, links, entry));
   }
   return c.expand("uncertainty", values);
 }

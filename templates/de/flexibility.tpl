@@ -3,8 +3,8 @@
 {{#GROUP}}
 <table columns="l:* l:78" caption="{{CAPTION:none}}">
 <head><cell>Eigenschaft</cell><cell>Wert</cell></head>
-{{#ROW}}<row><cell>{{NAME:none}}</cell><cell>{{VALUE:none}}</cell></row>{{/ROW}}
+{{#ROW}}<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE:none}}</cell></row>{{/ROW}}
 </table>
 {{/GROUP}}
-{{#SINGLE}}<p>{{TEXT:none}}</p>{{/SINGLE}}
+{{#SINGLE}}<p key="{{KEY}}">{{TEXT:none}}</p>{{/SINGLE}}
 </section>

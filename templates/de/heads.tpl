@@ -26,7 +26,7 @@
 <table columns="l:30 l:*" caption="Jeder andere Kopf des Katalogs und der Grund, warum er nicht gewählt ist">
 <head><cell>Kopf</cell><cell>Gründe</cell></head>
 {{#ROW}}
-<row><cell>{{HEAD}}</cell><cell>{{#REASON}}{{TEXT:none}}{{#REASON_separator}} {{/REASON_separator}}{{/REASON}}</cell></row>
+<row><cell>{{HEAD:none}}</cell><cell>{{#REASON}}{{TEXT:none}}{{#REASON_separator}} {{/REASON_separator}}{{/REASON}}</cell></row>
 {{/ROW}}
 </table>
 </section>

@@ -4,9 +4,9 @@
 <head><cell>Pos.</cell><cell>Menge</cell><cell>Einh.</cell><cell>Teilenummer</cell><cell>Benennung und technische Daten</cell><cell>Referenz</cell><cell>Für</cell><cell>Einzelpreis</cell><cell>Preis</cell><cell>Lieferzeit, d</cell></head>
 {{#ROW}}
 {{#PART_OF_BILL}}<row keep="yes"><cell/><cell/><cell/><cell/><cell span="6"><b>{{TEXT:none}}</b></cell></row>{{/PART_OF_BILL}}
-<row id="{{ANCHOR}}"><cell>{{ITEM}}</cell><cell>{{QUANTITY}}</cell><cell>{{UNIT:none}}</cell><cell>{{PART}}</cell><cell><b>{{DESIGNATION:none}}</b>{{#DATA}}; {{TEXT:none}}{{/DATA}}</cell><cell>{{REFERENCE}}</cell><cell>{{SERVES:none}}</cell><cell>{{PRICE:none}}</cell><cell>{{EXTENDED:none}}</cell><cell>{{LEAD}}</cell></row>
+<row id="{{ANCHOR}}"><cell>{{ITEM}}</cell><cell>{{QUANTITY:none}}</cell><cell>{{UNIT:none}}</cell><cell>{{PART:none}}</cell><cell><b>{{DESIGNATION:none}}</b>{{#DATA}}; {{TEXT:none}}{{/DATA}}</cell><cell>{{REFERENCE}}</cell><cell>{{SERVES:none}}</cell><cell>{{PRICE:none}}</cell><cell>{{EXTENDED:none}}</cell><cell>{{LEAD}}</cell></row>
 {{/ROW}}
-<row total="yes"><cell span="8">{{TOTAL_LABEL:none}}</cell><cell>{{TOTAL}}</cell><cell>{{LEAD}}</cell></row>
+<row total="yes"><cell span="8">{{TOTAL_LABEL:none}}</cell><cell>{{TOTAL:none}}</cell><cell>{{LEAD:none}}</cell></row>
 </table>
 <p>Nicht enthalten: {{NOT_CONTAINED:none}}. Posten auf Anfrage sind in der Summe nicht enthalten. Feldnamen und Benennungen stehen wie in der Katalogdatei.</p>
 {{#LEAD_TIME}}<p>{{TEXT:none}}</p>{{/LEAD_TIME}}
@@ -22,7 +22,7 @@
 {{#SWINGS}}
 <table columns="l:* r:36 r:36 r:36" caption="{{CAPTION:none}}">
 <head><cell>Anteil</cell><cell>Barwert, {{CURRENCY}}</cell><cell>Gesamtkosten, wenn weniger</cell><cell>Gesamtkosten, wenn mehr</cell></head>
-{{#ROW}}<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell><cell>{{LOW}}</cell><cell>{{HIGH}}</cell></row>{{/ROW}}
+{{#ROW}}<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell><cell>{{LOW:none}}</cell><cell>{{HIGH:none}}</cell></row>{{/ROW}}
 </table>
 {{/SWINGS}}
 {{STEPS:none}}

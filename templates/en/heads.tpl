@@ -26,7 +26,7 @@
 <table columns="l:30 l:*" caption="Every head of the catalogue that is not chosen, and why">
 <head><cell>Head</cell><cell>Reasons</cell></head>
 {{#ROW}}
-<row><cell>{{HEAD}}</cell><cell>{{#REASON}}{{TEXT:none}}{{#REASON_separator}} {{/REASON_separator}}{{/REASON}}</cell></row>
+<row><cell>{{HEAD:none}}</cell><cell>{{#REASON}}{{TEXT:none}}{{#REASON_separator}} {{/REASON_separator}}{{/REASON}}</cell></row>
 {{/ROW}}
 </table>
 </section>

@@ -4,9 +4,9 @@
 <head><cell>Item</cell><cell>Quantity</cell><cell>Unit</cell><cell>Part number</cell><cell>Designation and technical data</cell><cell>Reference</cell><cell>For</cell><cell>Unit price</cell><cell>Price</cell><cell>Lead time, d</cell></head>
 {{#ROW}}
 {{#PART_OF_BILL}}<row keep="yes"><cell/><cell/><cell/><cell/><cell span="6"><b>{{TEXT:none}}</b></cell></row>{{/PART_OF_BILL}}
-<row id="{{ANCHOR}}"><cell>{{ITEM}}</cell><cell>{{QUANTITY}}</cell><cell>{{UNIT:none}}</cell><cell>{{PART}}</cell><cell><b>{{DESIGNATION:none}}</b>{{#DATA}}; {{TEXT:none}}{{/DATA}}</cell><cell>{{REFERENCE}}</cell><cell>{{SERVES:none}}</cell><cell>{{PRICE:none}}</cell><cell>{{EXTENDED:none}}</cell><cell>{{LEAD}}</cell></row>
+<row id="{{ANCHOR}}"><cell>{{ITEM}}</cell><cell>{{QUANTITY:none}}</cell><cell>{{UNIT:none}}</cell><cell>{{PART:none}}</cell><cell><b>{{DESIGNATION:none}}</b>{{#DATA}}; {{TEXT:none}}{{/DATA}}</cell><cell>{{REFERENCE}}</cell><cell>{{SERVES:none}}</cell><cell>{{PRICE:none}}</cell><cell>{{EXTENDED:none}}</cell><cell>{{LEAD}}</cell></row>
 {{/ROW}}
-<row total="yes"><cell span="8">{{TOTAL_LABEL:none}}</cell><cell>{{TOTAL}}</cell><cell>{{LEAD}}</cell></row>
+<row total="yes"><cell span="8">{{TOTAL_LABEL:none}}</cell><cell>{{TOTAL:none}}</cell><cell>{{LEAD:none}}</cell></row>
 </table>
 <p>Not contained: {{NOT_CONTAINED:none}}. What is on request is not in the total. Names of fields and designations stand as in the catalogue file.</p>
 {{#LEAD_TIME}}<p>{{TEXT:none}}</p>{{/LEAD_TIME}}
@@ -22,7 +22,7 @@
 {{#SWINGS}}
 <table columns="l:* r:36 r:36 r:36" caption="{{CAPTION:none}}">
 <head><cell>Term</cell><cell>At today’s value, {{CURRENCY}}</cell><cell>Ownership if less</cell><cell>Ownership if more</cell></head>
-{{#ROW}}<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell><cell>{{LOW}}</cell><cell>{{HIGH}}</cell></row>{{/ROW}}
+{{#ROW}}<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell><cell>{{LOW:none}}</cell><cell>{{HIGH:none}}</cell></row>{{/ROW}}
 </table>
 {{/SWINGS}}
 {{STEPS:none}}

@@ -19,7 +19,7 @@ const std::string second_supply = "supply.IS2.heads = 1\nsupply.IS2.price = 100 
 std::vector<FieldRow> common_rows(const std::string& element, const std::string& both) {
   const std::string at = element + ".NAME.";
   return {
-      {at + "maker", "Invented Works", "Invented Shop", "", both, ""},
+      {at + "maker", "Invented Works", "Invented Shop", element == "head" ? "trace" : "", both, ""},
       {at + "part_number", "IW-1", "IW-2", "bom", both, ""},
       {at + "designation", "one of a kind", "another of a kind", "bom", both, ""},
       {at + "price_date", "2026-09-01", "2025-09-01", "warnings", both, ""},
