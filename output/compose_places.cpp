@@ -47,17 +47,13 @@ std::string Context::place_of(const std::string& key) const {
 
 std::string Context::linked(const std::string& key, const std::string& text) const {
   const calc::Input* const found = input(key);
-  if (found == nullptr || !is_listed(*found)) return text;
-  switch (found->origin.kind) {
-    case calc::OriginKind::assumed:
-      return link_to(input_anchor("assumed " + key), text);
-    case calc::OriginKind::catalogue:
-      return link_to(input_anchor(catalogue_row(key)), text);
-    case calc::OriginKind::given:
-    case calc::OriginKind::derived:
-      break;
+  if (found != nullptr && found->origin.kind != calc::OriginKind::assumed && is_listed(*found)) {
+    const bool of_catalogue = found->origin.kind == calc::OriginKind::catalogue;
+    return link_to(input_anchor(of_catalogue ? catalogue_row(key) : key), text);
   }
-  return link_to(input_anchor(key), text);
+  const bool assumed = std::any_of(spec.assumptions.begin(), spec.assumptions.end(),
+                                   [&](const calc::Assumption& row) { return row.field == key; });
+  return assumed ? link_to(input_anchor("assumed " + key), text) : text;
 }
 
 std::string Context::to_step(const std::string& id, const std::string& text) const {

@@ -89,7 +89,7 @@ void add_row(const Context& c, const Links& links, Values& values, const calc::E
   row.set_markup("NAME",
                  c.templates.words(c.language(), passes.up ? "room.up" : "room.down", name));
   row.set("UNIT", pretty_unit(c.unit(passes.unit)));
-  row.set_markup("NOW", links.input(passes.quantity, cell_text(c, passes.now, passes.unit)));
+  row.set_markup("NOW", c.linked(passes.quantity, cell_text(c, passes.now, passes.unit)));
   row.set_markup("PASSES", edge_text(c, passes));
   row.set_markup("GATE", passes.beyond.empty()
                              ? dash

@@ -50,8 +50,8 @@ void add_service(const Context& c, const Links& links, Values& table,
                                ? escaped(amount(c.spec.station->currency, *entry.replace_cost))
                                : c.words("on_request");
   add_row(c, table, "replace",
-          links.input(std::string(calc::parameter(calc::P::alignment_h).key),
-                      c.words("replace", {{"HOURS", with_unit(entry.replace_hours, "h", 2)}})) +
+          c.linked(std::string(calc::parameter(calc::P::alignment_h).key),
+                   c.words("replace", {{"HOURS", with_unit(entry.replace_hours, "h", 2)}})) +
               ", " + cost,
           c.step_keys({g + ".replace_cost"}));
   if (entry.serviceable) add_row(c, table, "service", c.words(serviceable_key(*entry.serviceable)));

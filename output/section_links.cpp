@@ -11,12 +11,6 @@
 namespace output {
 namespace {
 
-/// "head.H-1.mode.grey.drops" -> "head.H-1".
-std::string row_of(const std::string& key) {
-  const std::size_t mode = key.find(".mode.");
-  return key.substr(0, mode == std::string::npos ? key.rfind('.') : mode);
-}
-
 /// Keys of one pattern together, in the order of their first.
 std::vector<std::vector<std::string>> by_pattern(const std::vector<std::string>& keys) {
   std::vector<std::vector<std::string>> groups;
@@ -62,21 +56,17 @@ std::string most_budget(const Context& c, std::string_view name, Figure figure) 
 
 Links::Links(const Context& context) : c_(context) {
   for (const calc::Input& input : c_.spec.inputs) {
-    if (input.origin.kind == calc::OriginKind::catalogue) {
-      catalogue_.insert(row_of(input.key));
-    } else if (input.origin.kind != calc::OriginKind::assumed && is_listed(input)) {
-      listed_.insert(input.key);
-    }
-    const bool given = input.origin.kind == calc::OriginKind::given;
-    if (given && c_.has_words("shall." + Context::pattern(input.key))) shall_.insert(input.key);
+    const calc::OriginKind kind = input.origin.kind;
+    if (kind == calc::OriginKind::catalogue) catalogue_.insert(catalogue_row(input.key));
+    const bool shall = c_.has_words("shall." + Context::pattern(input.key));
+    if (kind == calc::OriginKind::given && shall) shall_.insert(input.key);
   }
-  for (const calc::Assumption& row : c_.spec.assumptions) assumed_.insert(row.field);
 }
 
 std::string Links::step(std::initializer_list<std::string> ids, const std::string& markup) const {
   const auto* const found =
       std::find_if(ids.begin(), ids.end(), [&](const auto& id) { return c_.has_step(id); });
-  return found == ids.end() ? markup : link_to(anchor(*found), markup);
+  return found == ids.end() ? markup : c_.to_step(*found, markup);
 }
 
 std::string Links::catalogue(const std::string& row, const std::string& markup) const {
@@ -84,12 +74,7 @@ std::string Links::catalogue(const std::string& row, const std::string& markup) 
 }
 
 std::string Links::requirement(const std::string& key, const std::string& markup) const {
-  return shall_.contains(key) ? link_to("s-shall-" + anchor(key), markup) : markup;
-}
-
-std::string Links::input(const std::string& key, const std::string& markup) const {
-  if (assumed_.contains(key)) return link_to(input_anchor("assumed " + key), markup);
-  return listed_.contains(key) ? link_to(input_anchor(key), markup) : markup;
+  return shall_.contains(key) ? link_to("s-shall-" + anchor(key), markup) : c_.linked(key, markup);
 }
 
 std::string Links::requirements(const std::vector<std::string>& keys) const {
@@ -97,7 +82,7 @@ std::string Links::requirements(const std::vector<std::string>& keys) const {
   for (const std::vector<std::string>& group : by_pattern(keys)) {
     const std::string& key = group.front();
     const std::string text = c_.field(Context::pattern(key), group);
-    pieces.push_back(shall_.contains(key) ? requirement(key, text) : input(key, text));
+    pieces.push_back(requirement(key, text));
   }
   return joined(c_, pieces);
 }

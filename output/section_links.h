@@ -23,17 +23,15 @@ class Links {
   std::string step(std::initializer_list<std::string> ids, const std::string& markup) const;
   /// To the row of the catalogue, "head.H-1".
   std::string catalogue(const std::string& row, const std::string& markup) const;
-  /// To the requirement of that key of the request.
+  /// To the requirement of that key of the request, else to its value as given.
   std::string requirement(const std::string& key, const std::string& markup) const;
-  /// To the assumption of that key, else to its value as given or derived.
-  std::string input(const std::string& key, const std::string& markup) const;
   /// Request keys in words, those that differ only in a name together, each with its requirement,
   /// else with its value as given; as markup.
   std::string requirements(const std::vector<std::string>& keys) const;
 
  private:
   const Context& c_;
-  std::set<std::string, std::less<>> catalogue_, assumed_, listed_, shall_;
+  std::set<std::string, std::less<>> catalogue_, shall_;
 };
 
 /// Steps of figures that stand for the whole station: of the group or budget that governs them.

@@ -210,9 +210,8 @@ void add_fluids(const Context& c, const Links& links, Values& table, const calc:
     if (use.ml_per_hour > 0) waste += use.l_per_month * use.waste_ml_per_hour / use.ml_per_hour;
   }
   const auto month = [&](double litres) { return escaped(c.measure(litres, "L", 3)); };
-  add_need(
-      c, table,
-      {"ink", c.words("services.all_channels"), month(ink), c.step_keys({"station.month"})});
+  add_need(c, table,
+           {"ink", c.words("services.all_channels"), month(ink), c.step_keys({"station.month"})});
   add_need(c, table,
            {"waste", c.words("services.all_channels"), month(waste),
             c.step_keys({"station.waste_month"})});
@@ -226,22 +225,22 @@ void add_fluids(const Context& c, const Links& links, Values& table, const calc:
 }
 
 /// What the room must keep; of an assumption its range, to be confirmed.
-std::optional<std::string> room_text(const Context& c, const Links& links, const std::string& key) {
+std::optional<std::string> room_text(const Context& c, const std::string& key) {
   for (const calc::Assumption& a : c.spec.assumptions) {
     if (a.field != key) continue;
     const std::string range = plain_range(c, a.low, a.high, a.unit);
     if (range.empty()) break;
-    return links.input(key, c.words("services.assumed", {{"RANGE", range}}));
+    return c.linked(key, c.words("services.assumed", {{"RANGE", range}}));
   }
   const calc::Input* const input = c.input(key);
   if (input == nullptr) return std::nullopt;
   return escaped(input_text(c, *input));
 }
 
-void add_room(const Context& c, const Links& links, Values& table) {
+void add_room(const Context& c, Values& table) {
   for (const char* const name : {"air_temperature", "air_humidity"}) {
     const std::string key = std::string("line.") + name;
-    Need need{name, c.words("services.station"), room_text(c, links, key), c.place_of(key)};
+    Need need{name, c.words("services.station"), room_text(c, key), c.place_of(key)};
     if (!need.amount) need.note = c.words("services.unstated");
     add_need(c, table, need);
   }
@@ -275,13 +274,13 @@ void add_length(const Context& c, Values& table, const calc::Station& station) {
 }
 
 /// What the frame must hold still for the placement worked out here.
-void add_stiffness(const Context& c, const Links& links, Values& table) {
+void add_stiffness(const Context& c, Values& table) {
   const calc::Input* const mount = c.input("line.mount_tolerance");
   const calc::Input* const drift = c.input("assume.thermal_drift");
   Need need{"stiffness", c.words("services.frame"), {}};
   if (mount != nullptr && drift != nullptr) {
     const auto held = [&](const calc::Input& input) {
-      return links.input(input.key, escaped(c.measure(input.value, input.unit, 3)));
+      return c.linked(input.key, escaped(c.measure(input.value, input.unit, 3)));
     };
     Values values;
     values.set_markup("MOUNT", held(*mount));
@@ -305,10 +304,10 @@ void add_services(const Context& c, Values& table, const calc::Station& station)
             c.step_keys({"station.supplies"})});
   const Links links(c);
   add_fluids(c, links, table, station);
-  add_room(c, links, table);
+  add_room(c, table);
   add_length(c, table, station);
   add_unknown(c, table, {"width", "weight", "floor", "cabinets"});
-  add_stiffness(c, links, table);
+  add_stiffness(c, table);
 }
 
 void add_signal(const Context& c, Values& table, const std::string& name,

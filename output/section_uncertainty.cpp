@@ -73,11 +73,10 @@ int telling_digits(const Context& c, const calc::Uncertainty& entry) {
   return least_digits;
 }
 
-std::string mover_text(const Context& c, const Links& links, const calc::Uncertainty& entry) {
+std::string mover_text(const Context& c, const calc::Uncertainty& entry) {
   if (entry.mover.empty()) return c.words("unmoved");
   const std::string range = plain_range(c, entry.mover_low, entry.mover_high, entry.mover_unit);
-  return links.input(entry.mover, c.field(entry.mover)) +
-         (range.empty() ? "" : ": " + escaped(range));
+  return c.linked(entry.mover, c.field(entry.mover)) + (range.empty() ? "" : ": " + escaped(range));
 }
 
 }  // namespace
@@ -85,7 +84,6 @@ std::string mover_text(const Context& c, const Links& links, const calc::Uncerta
 std::string uncertainty_section(const Context& c) {
   if (c.spec.uncertainty.empty() || !c.spec.station) return {};
   Values values;
-  const Links links(c);
   for (const calc::Uncertainty& entry : c.spec.uncertainty) {
     Values& row = values.add("ROW");
     row.set("KEY", c.step_keys({step_of(c, entry.figure)}));
@@ -95,7 +93,7 @@ std::string uncertainty_section(const Context& c) {
     row.set("VALUE", figure_text(c, entry.unit, entry.value, digits));
     row.set("LOW", figure_text(c, entry.unit, entry.low, digits));
     row.set("HIGH", figure_text(c, entry.unit, entry.high, digits));
-    row.set_markup("MOVER", mover_text(c, links, entry));
+    row.set_markup("MOVER", mover_text(c, entry));
   }
   return c.expand("uncertainty", values);
 }

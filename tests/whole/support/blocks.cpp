@@ -1,0 +1,162 @@
+#include "tests/whole/support/blocks.h"
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+#include <cmath>
+#include <cstdlib>
+#include <sstream>
+#include <string_view>
+
+#include "output/compose.h"
+#include "output/issue.h"
+#include "tests/whole/support/case.h"
+#include "tests/whole/support/samples.h"
+
+namespace whole {
+namespace {
+
+bool is_digit(std::string_view text, std::size_t at) {
+  return at < text.size() && std::isdigit(static_cast<unsigned char>(text[at])) != 0;
+}
+
+bool is_of_word(std::string_view text, std::size_t at) {
+  return at < text.size() && (std::isalnum(static_cast<unsigned char>(text[at])) != 0 ||
+                              text[at] == '-' || text[at] == '_');
+}
+
+/// Thin gaps within numbers gone, others as blanks.
+void join_groups(std::string& text) {
+  for (const std::string_view gap : {"\u202F", "\u2009"}) {
+    for (std::size_t at = 0; (at = text.find(gap, at)) != std::string::npos;) {
+      const bool inside = at > 0 && is_digit(text, at - 1) && is_digit(text, at + gap.size());
+      text.replace(at, gap.size(), inside ? "" : " ");
+    }
+  }
+}
+
+std::size_t end_of_number(std::string_view text, std::size_t at) {
+  while (is_digit(text, at) || (at < text.size() && text[at] == '.' && is_digit(text, at + 1))) {
+    ++at;
+  }
+  return at;
+}
+
+Figure figure(const std::string& number) {
+  const std::size_t dot = number.find('.');
+  constexpr double of_two_digits = 0.5;
+  double slack = number.size() == 2 ? of_two_digits : 0;
+  if (dot != std::string::npos) {
+    slack = std::pow(10.0, -static_cast<double>(number.size() - dot - 1));
+  }
+  return {std::strtod(number.c_str(), nullptr), slack};
+}
+
+/// Share by which rounding may have changed a figure, up or down.
+double tolerance(const Figure& figure) {
+  constexpr double three_digits = 0.01;
+  return std::max(three_digits, figure.slack / std::abs(figure.value));
+}
+
+bool is_as(const Figure& figure, double value) {
+  return std::abs(figure.value / value - 1) < tolerance(figure);
+}
+
+/// Equal but for a power of ten, such as that of a prefix.
+bool is_as_but_for_tens(const Figure& figure, double value) {
+  const double power = std::log10(std::abs(figure.value / value));
+  return std::abs(power - std::round(power)) < tolerance(figure) / std::log(10.0);
+}
+
+bool shows(const Figure& figure, double value) {
+  // Minutes, hours, m/s to km/h, months; inches, feet, gallons and fluid ounces.
+  constexpr std::array units{1.0, 60.0, 3600.0, 3.6, 12.0, 25.4, 304.8, 3.785411784, 29.5735};
+  constexpr double ice = 273.15;
+  if (!(std::abs(value) > 0)) return !(figure.value > 0);
+  if (is_as(figure, value - ice) || is_as(figure, (value - ice) * 1.8 + 32)) return true;
+  return std::any_of(units.begin(), units.end(), [&](double unit) {
+    return is_as_but_for_tens(figure, value * unit) || is_as_but_for_tens(figure, value / unit);
+  });
+}
+
+/// What stands in drawings is drawn from figures elsewhere.
+void collect(const output::Node& node, std::string& text) {
+  if (node.name == "drawing") return;
+  text += node.text;
+  for (const output::Node& child : node.children) collect(child, text);
+  if (node.name == "cell") text += " | ";
+}
+
+bool has_link(const output::Node& node) {
+  return node.name == "a" || std::any_of(node.children.begin(), node.children.end(), has_link);
+}
+
+bool is_block(const output::Node& node) {
+  constexpr std::array<std::string_view, 4> names{"p", "item", "row", "note"};
+  return std::find(names.begin(), names.end(), node.name) != names.end();
+}
+
+bool holds_blocks(const output::Node& node) {
+  return std::any_of(node.children.begin(), node.children.end(), [](const output::Node& child) {
+    return is_block(child) || child.name == "list" || child.name == "table";
+  });
+}
+
+void gather_blocks(const output::Node& node, std::string section, std::string keys,
+                   std::vector<Block>& out) {
+  if (node.name == "front") section = "front";
+  if (node.name == "section" && !node.get("id").empty()) section = node.get("id");
+  if (!node.get("key").empty()) keys = node.get("key");
+  if (is_block(node) && !holds_blocks(node)) {
+    Block block{section, {}, keys, has_link(node)};
+    collect(node, block.text);
+    out.push_back(std::move(block));
+    return;
+  }
+  for (const output::Node& child : node.children) gather_blocks(child, section, keys, out);
+}
+
+void gather_links(const output::Node& node, Document& out) {
+  if (!node.get("id").empty()) out.anchors.insert(std::string(node.get("id")));
+  std::istringstream also{std::string(node.get("also"))};
+  for (std::string name; also >> name;) out.anchors.insert(name);
+  if (node.name == "a") {
+    TextLink link{std::string(node.get("to")), {}};
+    collect(node, link.text);
+    out.links.push_back(std::move(link));
+  }
+  for (const output::Node& child : node.children) gather_links(child, out);
+}
+
+}  // namespace
+
+std::vector<Figure> figures(std::string text) {
+  join_groups(text);
+  std::vector<Figure> found;
+  for (std::size_t at = 0; at < text.size(); ++at) {
+    if (!is_digit(text, at)) continue;
+    const std::size_t end = end_of_number(text, at);
+    const bool in_word = (at > 0 && is_of_word(text, at - 1)) || is_of_word(text, end);
+    if (!in_word) found.push_back(figure(text.substr(at, end - at)));
+    at = end;
+  }
+  return found;
+}
+
+bool shows(const std::vector<Figure>& figures, double value) {
+  return std::any_of(figures.begin(), figures.end(),
+                     [&](const Figure& figure) { return shows(figure, value); });
+}
+
+Document document(const intake::ReadRequest& request) {
+  const output::Environment environment{sample_catalogue(), templates(), fonts()};
+  Document d;
+  d.made = output::specify(request, environment, "2026-11-25");
+  const output::Node root = output::parse_markup(
+      output::compose(d.made, request.request, templates(), output::matter_of(d.made, request)));
+  gather_blocks(root, {}, {}, d.blocks);
+  gather_links(root, d);
+  return d;
+}
+
+}  // namespace whole
