@@ -52,12 +52,15 @@ std::vector<Step> trace(const Job& job, const Catalogue& catalogue, const Specif
   } else {
     trace_line(writer);
   }
+  trace_stations(writer);
   trace_seam(writer);
   trace_placement(writer);
+  trace_limits(writer);
   trace_jets(writer);
   if (!spec.chosen.empty() && spec.station) {
     trace_station(writer);
     trace_drive(writer);
+    trace_told(writer);
   }
   return writer.take();
 }

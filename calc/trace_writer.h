@@ -134,6 +134,8 @@ std::optional<StepInput> banks_of_heads(TraceWriter& writer, const Group& group,
 StepInput rows_of_heads(const TraceWriter& writer, const Group& group, const std::string& g);
 /// Rows of heads round a body that turns; after the throw of its heads (trace_round.cpp).
 void trace_round(TraceWriter& writer, const Group& group, const std::string& g);
+/// Stations round a body that turns, of all groups; after those of each.
+void trace_stations(TraceWriter& writer);
 /// The seam of an image all round a body.
 void trace_seam(TraceWriter& writer);
 void trace_scan(TraceWriter& writer, const Group& group, const std::string& g);
@@ -151,6 +153,11 @@ StepInput trace_encoder_count(TraceWriter& writer);
 /// Of the whole station; the flights come first.
 void trace_placement(TraceWriter& writer);
 void trace_station(TraceWriter& writer);
+/// Limits of placement and what checks and answers state of lattice and heads; after the lattices
+/// (trace_limits.cpp).
+void trace_limits(TraceWriter& writer);
+/// What notes on safety and checks tell; the last of all (trace_told.cpp).
+void trace_told(TraceWriter& writer);
 /// Boards, supplies and encoder; after the station's data and consumption (trace_drive.cpp).
 void trace_drive(TraceWriter& writer);
 

@@ -4,6 +4,7 @@
 #include <iterator>
 
 #include "output/compose_text.h"
+#include "output/figure_places.h"
 #include "output/format.h"
 #include "output/rate_text.h"
 #include "output/report_text.h"
@@ -271,11 +272,16 @@ void add_nearest(const Context& c, Values& values) {
   }
   Values& fails = values.add("FAILS");
   fails.set("HEAD", nearest->head);
+  fails.set("KEY", c.spec.nearest_miss ? c.place_of(c.spec.nearest_miss->field) : std::string());
   fails.set_markup("MISS", nearest_miss_text(c));
   std::string musts = musts_text(c);
   if (!musts.empty()) fails.add("MUSTS").set_markup("TEXT", std::move(musts));
-  for (const std::string& reason : c.reasons(nearest->reasons)) {
-    fails.add("REASON").set_markup("TEXT", reason);
+  std::vector<std::size_t> first;
+  const std::vector<std::string> reasons = c.reasons(nearest->reasons, &first);
+  for (std::size_t i = 0; i < reasons.size(); ++i) {
+    Values& reason = fails.add("REASON");
+    reason.set("KEY", reason_key(c, nearest->reasons[first[i]]));
+    reason.set_markup("TEXT", reasons[i]);
   }
 }
 
@@ -306,8 +312,9 @@ std::size_t add_conditions(const Context& c, std::size_t lines, Values& values) 
   const std::size_t shown = fitting(texts, left);
   for (std::size_t i = 0; i < shown; ++i) {
     Values& item = list.add("CONDITION");
-    item.set("KEY", place_keys(conditions[first[i]].where));
-    item.set_markup("TEXT", texts[i]);
+    const calc::Notice& condition = conditions[first[i]];
+    item.set("KEY", notice_keys(c, "condition", condition, place_keys(condition.where)));
+    item.set_markup("TEXT", linked_notice(c, "condition", condition));
   }
   add_more(list, texts.size(), shown);
   return lines - left + (texts.size() > shown ? 1 : 0);

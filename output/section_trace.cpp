@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "output/compose_text.h"
+#include "output/figure_places.h"
 #include "output/format.h"
 #include "output/section_list.h"
 #include "output/trace_rows.h"
@@ -51,12 +52,6 @@ std::string kind_key(calc::StepKind kind) {
 
 std::string link(std::string_view to, const std::string& text) {
   return "<a to=\"" + escaped(to) + "\">" + text + "</a>";
-}
-
-/// The catalogue row a key belongs to: "head.H-1.mode.grey.drops" -> "head.H-1".
-std::string catalogue_row(const std::string& key) {
-  const std::size_t mode = key.find(".mode.");
-  return key.substr(0, mode == std::string::npos ? key.rfind('.') : mode);
 }
 
 /// Anchors an origin can lead to, gathered once a document.

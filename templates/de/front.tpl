@@ -14,8 +14,8 @@
 {{/STATION}}
 {{#FAILS}}
 <p><b>Was nicht besteht und um wie viel.</b> Die wenigsten Grenzen verfehlt Kopf {{HEAD}}:</p>
-<list>{{#REASON}}<item>{{TEXT:none}}</item>{{/REASON}}</list>
-<p><b>Kleinste Änderung, die hilft.</b> {{MISS:none}}{{#MUSTS}} {{TEXT:none}}{{/MUSTS}}</p>
+<list>{{#REASON}}<item key="{{KEY}}">{{TEXT:none}}</item>{{/REASON}}</list>
+<p key="{{KEY}}"><b>Kleinste Änderung, die hilft.</b> {{MISS:none}}{{#MUSTS}} {{TEXT:none}}{{/MUSTS}}</p>
 <p>Jeder Kopf mit allen Gründen steht im <a to="s-heads">Abschnitt „Betrachtete Köpfe“</a>.</p>
 {{/FAILS}}
 {{#NO_HEADS}}
