@@ -46,7 +46,7 @@ void of_group(TraceWriter& w, const Group& group, const std::string& g) {
   };
   half(g + ".dot.nozzle.limit", nozzle);
   half(g + ".dot.motion.limit", motion);
-  if (!has_joints(group)) return;
+  if (!has_joints(group) && group.joints <= 0) return;
   of_joints(w, g + ".joint.nozzle.limit", nozzle, joint_limit(w.job, nozzle_pitch(group)));
   of_joints(w, g + ".joint.motion.limit", motion, joint_limit(w.job, motion_pitch(group)));
 }

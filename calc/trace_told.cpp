@@ -20,6 +20,7 @@ const Basis on_site{"common practice, no source: the first fill and the use of a
 const Basis bund_rule{"common practice, no source: 110 % of the largest container",
                       SourceTag::practice, "the supplies' own containers"};
 const Basis counting{"count", SourceTag::computed, "whole supplies"};
+const Basis counting_lamps{"count", SourceTag::computed, "whole lamps"};
 const Basis limit_basis{"ICNIRP 2004; Directive 2006/25/EC Annex I", SourceTag::memory,
                         "unprotected eyes and skin, not photosensitised"};
 
@@ -121,20 +122,37 @@ void storage(TraceWriter& w, const Loads& loads) {
             *told_of_storage(w, "bund"), "L", bund_rule);
 }
 
-/// The ink supplies of all channels together.
+/// The ink supplies of the bill.
 void supplies(TraceWriter& w, const Loads& loads) {
   const auto count = told(w, "compressed_air", "supplies");
   if (!count || loads.size() < 2) return;
-  const auto traced = [&](const ChannelLoad& load) {
-    return w.has("station." + w.job.channels[load.channel].name + ".supplies");
-  };
-  if (!std::all_of(loads.begin(), loads.end(), traced)) return;
   std::vector<StepInput> inputs;
-  const std::string sum = steps_of(w, loads, std::nullopt, "n", "supplies", inputs);
-  double all = 0;
-  for (const StepInput& input : inputs) all += input.value;
-  if (all < *count || all > *count) return;  // some stand in the bill otherwise
+  std::string sum;
+  for (const BomLine& line : w.spec.station->bom) {
+    if (!line.source.starts_with("supply.") && line.code != "ink_supply") continue;
+    const std::string one = "n_" + std::to_string(inputs.size() + 1);
+    sum += (sum.empty() ? "" : "+") + one;
+    inputs.push_back({one, line.quantity, "", "parts", ""});
+  }
+  if (inputs.empty()) return;
   w.formula("safety.supplies", "n_s", sum, std::move(inputs), *count, "", counting);
+}
+
+/// The lamps of a row of the catalogue that more than one stage takes.
+void lamps(TraceWriter& w) {
+  for (const Notice& note : w.spec.safety) {
+    if (note.code != "uv_led" && note.code != "uv_arc") continue;
+    const std::string& name = std::get<std::string>(note.args.front().value);
+    std::vector<StepInput> inputs;
+    for (const Stage& stage : w.spec.station->stages) {
+      const std::string id = "station." + stage.kind + ".units";
+      if (stage.equipment != name || !w.has(id)) continue;
+      inputs.push_back(w.step("n_" + std::to_string(inputs.size() + 1), id));
+    }
+    if (inputs.size() < 2) continue;
+    w.formula("safety." + name + ".lamps", "n", "n_1+n_2", std::move(inputs),
+              std::get<double>(note.args.back().value), "", counting_lamps);
+  }
 }
 
 /// The dose that a light may give a person in a day: that of the steps of the lamps where it is
@@ -189,6 +207,7 @@ void trace_told(TraceWriter& w) {
   for (const FamilyNotes& family : families) of_family(w, loads, family);
   storage(w, loads);
   supplies(w, loads);
+  lamps(w);
   windows(w);
   of_checks(w, loads);
 }

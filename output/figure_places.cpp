@@ -121,12 +121,19 @@ const calc::Step* nearest_step(const Context& c, std::string_view place, const F
   return best;
 }
 
+/// Whether a key's name is one of the names; a catalogue's head has its mode behind it.
+bool is_of(const std::vector<std::string>& names, const std::string& name) {
+  return holds(names, name) || std::any_of(names.begin(), names.end(), [&](const std::string& one) {
+           return name.starts_with(one + ".");
+         });
+}
+
 /// The first key of that pattern in the document, NAME of which is one of the names.
 std::string named_key(const Context& c, std::string_view pattern, const Figure& figure) {
   if (pattern.find("NAME") == std::string_view::npos) return std::string(pattern);
   for (const calc::Input& input : c.spec.inputs) {
     if (Context::pattern(input.key) != pattern) continue;
-    if (figure.about.empty() || holds(figure.about, Context::name(input.key))) return input.key;
+    if (figure.about.empty() || is_of(figure.about, Context::name(input.key))) return input.key;
   }
   return {};
 }

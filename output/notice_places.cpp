@@ -19,7 +19,7 @@ constexpr std::string_view budgets =
 constexpr std::string_view limits =
     ".joint.motion.limit .joint.nozzle.limit .dot.motion.limit .dot.nozzle.limit "
     "placement.colour.limit @image.registration @image.placement";
-constexpr std::string_view lamps = "station.uv.units station.pinning.units";
+constexpr std::string_view lamps = ".lamps station.uv.units station.pinning.units";
 constexpr std::string_view flash = "@FIELD @ink.NAME.solvent";
 constexpr std::string_view heat =
     ".temperature @ink.NAME.jetting_temperature @line.air_temperature";
@@ -36,7 +36,7 @@ constexpr Place conditions[]{
     {"high_use", "value", ".use"},
     {"high_use", "limit", "@assume.high_use"},
     {"measure_dot", "value", ".dot"},
-    {"measure_dot", "limit", ".hiding_dot @image.smallest_feature"},
+    {"measure_dot", "limit", ".diagonal @image.smallest_feature"},
     {"pretreatment", "value", "@FIELD"},
     {"pretreatment", "limit", "check.wetting"},
     {"placement", "value", budgets},
@@ -79,7 +79,7 @@ constexpr Place warnings[]{
     {"splash", "k", ".splash"},
     {"settles_by_figures", "height", ".settling_height"},
     {"settles_by_figures", "depth", "@assume.channel_depth"},
-    {"pump_unknown", "flow", "@ROW"},
+    {"pump_unknown", "flow", "@FIELD"},
 };
 
 constexpr Place notes[]{
@@ -139,7 +139,7 @@ constexpr Place notes[]{
     {"in_running_nip", "speed", "@line.speed"},
     {"carriage_pinch", "speed", ".carriage_speed"},
     {"carriage_pinch", "width", ".machine_width"},
-    {"head_strike", "gap", ".throw_least @line.throw_distance"},
+    {"head_strike", "gap", ".gap_least .throw_least @line.throw_distance"},
     {"hot_dryer", "heat", "station.drying.electrical @dryer.NAME.electrical"},
     {"hot_ink", "temperature", heat},
     {"compressed_air", "supplies", "safety.supplies .supplies"},
@@ -160,7 +160,7 @@ constexpr Place checks[]{
     {"viscosity", "", ".viscosity"},
     {"drop_watching", "", ".drop"},
     {"frequency", "", ".per_nozzle"},
-    {"dot_diameter", "", ".hiding_dot .dot"},
+    {"dot_diameter", "", ".diagonal .dot"},
     {"solid_cover", "", ".cover"},
     {"film", "", "@colour.NAME.film @assume.film_white @assume.film_varnish"},
     {"dead_nozzles", "", "@head.NAME.nozzles"},
@@ -178,7 +178,7 @@ constexpr Place checks[]{
     {"absorption", "", "@line.speed"},
     {"web_temperature", "", "@substrate.temperature_limit"},
     {"barcode_module", "", ".module_across .module_along"},
-    {"throw_trial", "", ".throw_most"},
+    {"throw_trial", "", ".gap_most .throw_most"},
     {"ink_consumption", "", "check.ink"},
 };
 

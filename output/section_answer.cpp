@@ -115,7 +115,7 @@ std::string gap_answer(const Context& c) {
       least ? c.words("answer.gap",
                       {{"LEAST", c.measure(*least, "mm", 3)}, {"MOST", c.measure(*most, "mm", 3)}})
             : c.words("answer.gap_most", {{"MOST", c.measure(*most, "mm", 3)}});
-  return led(c, answer, ".throw_most", {*most, "mm"});
+  return led(c, answer, ".gap_most .throw_most", {*most, "mm"});
 }
 
 std::string width_answer(const Context& c) {

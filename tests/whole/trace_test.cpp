@@ -174,7 +174,8 @@ bool may_lack_unit(const RecordedStep& step) {
                                           "z_sheared",
                                           "splash",
                                           "flow_index",
-                                          "lines"};
+                                          "lines",
+                                          "lamps"};
   const std::string last = step.id.substr(step.id.rfind('.') + 1);
   return bare.count(last) == 1 || step.id.starts_with("station.boards.") ||
          step.id.starts_with("station.spares.");
