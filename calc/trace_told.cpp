@@ -19,6 +19,7 @@ const Basis on_site{"common practice, no source: the first fill and the use of a
                     SourceTag::practice, "to a tenth"};
 const Basis bund_rule{"common practice, no source: 110 % of the largest container",
                       SourceTag::practice, "the supplies' own containers"};
+const Basis not_captured{"mass balance", SourceTag::computed, "peak cover, highest speed"};
 const Basis counting{"count", SourceTag::computed, "whole supplies"};
 const Basis counting_lamps{"count", SourceTag::computed, "whole lamps"};
 const Basis limit_basis{"ICNIRP 2004; Directive 2006/25/EC Annex I", SourceTag::memory,
@@ -122,6 +123,16 @@ void storage(TraceWriter& w, const Loads& loads) {
             *told_of_storage(w, "bund"), "L", bund_rule);
 }
 
+/// Vapour that the enclosure does not capture.
+void vapour_left(TraceWriter& w) {
+  const auto left = told(w, "air_health", "vapour");
+  if (!left || !told(w, "air_health", "share")) return;
+  w.formula(
+      "safety.vapour_left", "m_r", "m*(1-k)",
+      {w.step("m", "station.ventilation.vapour"), from_parameter(w.job, "k", P::captured_share)},
+      *left, "kg/h", not_captured);
+}
+
 /// The ink supplies of the bill.
 void supplies(TraceWriter& w, const Loads& loads) {
   const auto count = told(w, "compressed_air", "supplies");
@@ -206,6 +217,7 @@ void trace_told(TraceWriter& w) {
   if (loads.empty()) return;
   for (const FamilyNotes& family : families) of_family(w, loads, family);
   storage(w, loads);
+  vapour_left(w);
   supplies(w, loads);
   lamps(w);
   windows(w);

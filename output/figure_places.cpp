@@ -155,14 +155,15 @@ std::vector<std::string> names_in(const calc::Notice& notice) {
   return names;
 }
 
-/// The places of an argument, the notice's field filled in.
-std::string places_in(std::string_view kind, const calc::Notice& notice,
-                      const std::string& argument) {
-  std::string at(places_of(kind, notice.code, argument));
-  constexpr std::string_view field = "@FIELD";
-  const std::size_t from = at.find(field);
-  if (from != std::string::npos) at.replace(from, field.size(), "@" + notice.field);
-  return at;
+void fill_in(std::string& text, std::string_view name, std::string_view value) {
+  for (std::size_t at = 0; (at = text.find(name, at)) != std::string::npos; at += value.size()) {
+    text.replace(at, name.size(), value);
+  }
+}
+
+/// A budget of strokes is that of their joints.
+std::string budget_name(const std::string& subject) {
+  return subject == "stroke" ? "joint" : subject;
 }
 
 Figure figure_of(const calc::Check& check) {
@@ -222,6 +223,19 @@ std::string linked(const std::string& to, const std::string& markup) {
   return "<a to=\"" + escaped(to) + "\">" + markup + "</a>";
 }
 
+std::string notice_places(std::string_view kind, const calc::Notice& notice,
+                          const std::string& argument) {
+  std::string at(places_of(kind, notice.code, argument));
+  for (const calc::Arg& arg : notice.args) {
+    const auto* const text = std::get_if<std::string>(&arg.value);
+    if (text == nullptr) continue;
+    if (arg.name == "subject") fill_in(at, "SUBJECT", budget_name(*text));
+    if (arg.name == "axis") fill_in(at, "AXIS", *text);
+  }
+  fill_in(at, "FIELD", notice.field);
+  return at;
+}
+
 std::string notice_keys(const Context& c, std::string_view kind, const calc::Notice& notice,
                         const std::string& before) {
   std::string keys = before;
@@ -231,7 +245,7 @@ std::string notice_keys(const Context& c, std::string_view kind, const calc::Not
     const auto* const value = std::get_if<double>(&arg.value);
     if (value == nullptr) continue;
     const std::string id =
-        figure_step(c, places_of(kind, notice.code, arg.name), {*value, arg.unit, names});
+        figure_step(c, notice_places(kind, notice, arg.name), {*value, arg.unit, names});
     if (id.empty() || holds(seen, id)) continue;
     keys += (keys.empty() ? "" : " ") + anchor(id);
     seen.push_back(id);
@@ -246,7 +260,7 @@ std::string linked_notice(const Context& c, std::string_view kind, const calc::N
     const auto* const value = std::get_if<double>(&arg->value);
     if (value == nullptr) return markup;
     const Figure figure{*value, arg->unit, names};
-    const std::string at = places_in(kind, notice, arg->name);
+    const std::string at = notice_places(kind, notice, arg->name);
     if (!figure_step(c, at, figure).empty()) return markup;
     return linked(figure_input(c, at, figure), markup);
   });

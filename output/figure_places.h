@@ -38,6 +38,10 @@ std::string catalogue_row(const std::string& key);
 /// The markup as a link; as it is where there is no anchor, or a link in it.
 std::string linked(const std::string& to, const std::string& markup);
 
+/// The places of an argument of a notice, its field and arguments filled in.
+std::string notice_places(std::string_view kind, const calc::Notice& notice,
+                          const std::string& argument);
+
 /// The margin keys of the steps that the figures of a notice come from, `before` in front of them.
 std::string notice_keys(const Context& context, std::string_view kind, const calc::Notice& notice,
                         const std::string& before);

@@ -13,12 +13,6 @@ struct Place {
 constexpr std::string_view demands =
     "required.feature required.text required.bar_code required.viewing required.across "
     "required.along";
-constexpr std::string_view budgets =
-    ".dot.motion .dot.nozzle .joint.motion .joint.nozzle placement.colour.motion "
-    "placement.colour.nozzle placement.image.motion placement.image.nozzle";
-constexpr std::string_view limits =
-    ".joint.motion.limit .joint.nozzle.limit .dot.motion.limit .dot.nozzle.limit "
-    "placement.colour.limit @image.registration @image.placement";
 constexpr std::string_view lamps = ".lamps station.uv.units station.pinning.units";
 constexpr std::string_view flash = "@FIELD @ink.NAME.solvent";
 constexpr std::string_view heat =
@@ -39,9 +33,10 @@ constexpr Place conditions[]{
     {"measure_dot", "limit", ".diagonal @image.smallest_feature"},
     {"pretreatment", "value", "@FIELD"},
     {"pretreatment", "limit", "check.wetting"},
-    {"placement", "value", budgets},
-    {"placement", "limit", limits},
-    {"throw_anew", "limit", limits},
+    {"placement", "value", ".SUBJECT.AXIS"},
+    {"placement", "limit",
+     ".SUBJECT.AXIS.limit .SUBJECT.limit @image.registration @image.placement"},
+    {"throw_anew", "limit", ".joint.AXIS.limit"},
     {"ink_limit", "value", "station.process_peak"},
     {"ink_limit", "limit", "@FIELD @assume.process_limit"},
     {"several_stations", "value", "station.round_stations .round_stations"},
@@ -113,7 +108,7 @@ constexpr Place notes[]{
     {"air_explosion", "air", "station.ventilation.air_lel_hot station.ventilation.air_lel"},
     {"air_explosion", "share", "@assume.lel_share_monitored @assume.lel_share"},
     {"air_explosion", "lel", "station.ventilation.lel"},
-    {"air_health", "vapour", captured},
+    {"air_health", "vapour", "safety.vapour_left station.ventilation.vapour"},
     {"air_health", "air", "station.ventilation.air_health"},
     {"air_health", "air_least", "station.ventilation.air_health_least"},
     {"air_health", "air_most", "station.ventilation.air_health_most"},

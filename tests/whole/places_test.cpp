@@ -10,7 +10,6 @@
 
 #include "output/figure_places.h"
 #include "output/markup.h"
-#include "output/notice_places.h"
 #include "tests/whole/support/case.h"
 #include "tests/whole/support/code_cases.h"
 
@@ -63,9 +62,7 @@ std::vector<std::string> names_of(const calc::Notice& notice) {
 
 bool leads(const output::Context& c, std::string_view kind, const calc::Notice& notice,
            const calc::Arg& arg) {
-  std::string at(output::places_of(kind, notice.code, arg.name));
-  const std::size_t field = at.find("@FIELD");
-  if (field != std::string::npos) at.replace(field + 1, 5, notice.field);
+  const std::string at = output::notice_places(kind, notice, arg.name);
   const output::Figure figure{std::get<double>(arg.value), arg.unit, names_of(notice)};
   return !output::figure_step(c, at, figure).empty() ||
          !output::figure_input(c, at, figure).empty();
@@ -166,4 +163,19 @@ TEST_CASE("a figure leads to the step of what it is about, and to none that has 
   CHECK(output::figure_input(c, "@ink.NAME.viscosity", {0, {}, {"cyan"}}) ==
         "s-given-ink.cyan.viscosity");
   CHECK(output::linked("there", "<a to=\"here\">x</a>") == "<a to=\"here\">x</a>");
+}
+TEST_CASE("numbers of similarity are told as numbers and not in percent") {
+  std::size_t told = 0;
+  for (const std::string& changes : whole::code_cases()) {
+    const whole::Case made = whole::case_of(changes);
+    const output::Context c(made.specification, made.request.request, whole::templates());
+    for (const calc::Notice& notice : made.specification.warnings) {
+      if (notice.code != "splash" && notice.code != "jetting_windows") continue;
+      const std::string text = c.notice("warning", notice);
+      CAPTURE(text);
+      CHECK(text.find('%') == std::string::npos);
+      ++told;
+    }
+  }
+  CHECK(told > 1);
 }
