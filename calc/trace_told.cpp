@@ -73,7 +73,7 @@ void mist_peak(TraceWriter& w, const Loads& loads, const FamilyNotes& of, double
     if (channel.family != of.family) continue;
     const std::string one = "Q_" + std::to_string(inputs.size() + 1);
     const std::string limited = held ? add_peak_share(w, loads, load, share) : "";
-    sum += (sum.empty() ? "" : "+") + one + limited;
+    sum.append(sum.empty() ? "" : "+").append(one).append(limited);
     inputs.push_back(w.step(one, "station." + channel.name + ".peak"));
   }
   if (!share.empty()) inputs.push_back(share.front());
@@ -153,7 +153,7 @@ void supplies(TraceWriter& w, const Loads& loads) {
 void lamps(TraceWriter& w) {
   for (const Notice& note : w.spec.safety) {
     if (note.code != "uv_led" && note.code != "uv_arc") continue;
-    const std::string& name = std::get<std::string>(note.args.front().value);
+    const auto& name = std::get<std::string>(note.args.front().value);
     std::vector<StepInput> inputs;
     for (const Stage& stage : w.spec.station->stages) {
       const std::string id = "station." + stage.kind + ".units";

@@ -47,8 +47,8 @@ constexpr std::array<Scale, 26> scales{{
 }};
 
 const Scale* scale_of(std::string_view unit) {
-  const auto found = std::find_if(scales.begin(), scales.end(),
-                                  [&](const Scale& scale) { return scale.unit == unit; });
+  const auto* const found = std::find_if(scales.begin(), scales.end(),
+                                         [&](const Scale& scale) { return scale.unit == unit; });
   return found == scales.end() ? nullptr : &*found;
 }
 
