@@ -174,7 +174,7 @@ void warn_of_windows(const InkInHead& ink, std::vector<Notice>& out) {
   if (held >= least_windows) return;
   out.push_back({"jetting_windows",
                  {{"ink", ink.ink, ""},
-                  {"z", ink.z_sheared.value_or(*ink.z), "1"},
+                  {"z", ink.z_sheared.value_or(*ink.z), ""},
                   {"held", static_cast<double>(held), ""},
                   {"count", static_cast<double>(ink.windows.size()), ""}},
                  "ink." + ink.ink + ".viscosity",
@@ -194,7 +194,7 @@ void warn_of_speed(const InkInHead& ink, std::vector<Notice>& out) {
 void warn_of_splash(const InkInHead& ink, std::vector<Notice>& out) {
   if (!ink.splash || at_most(*ink.splash, splash_limit)) return;
   out.push_back({"splash",
-                 {{"ink", ink.ink, ""}, {"k", *ink.splash, "1"}, {"limit", splash_limit, "1"}},
+                 {{"ink", ink.ink, ""}, {"k", *ink.splash, ""}, {"limit", splash_limit, ""}},
                  "head." + ink.head + ".drop_speed",
                  {}});
 }

@@ -58,8 +58,10 @@ std::vector<Step> trace(const Job& job, const Catalogue& catalogue, const Specif
   }
   trace_heads(writer);
   trace_ceiling(writer);
+  trace_stations(writer);
   trace_seam(writer);
   trace_placement(writer);
+  trace_limits(writer);
   trace_jets(writer);
   if (!spec.chosen.empty() && spec.station) {
     trace_station(writer);
@@ -67,6 +69,7 @@ std::vector<Step> trace(const Job& job, const Catalogue& catalogue, const Specif
     trace_totals(writer);
     trace_counts(writer);
     trace_room(writer);
+    trace_told(writer);
   }
   return writer.take();
 }

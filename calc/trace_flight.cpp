@@ -107,6 +107,22 @@ class Flight {
                "mm", gap_rule);
   }
 
+  /// The gaps over the whole of what is stated as uncertain, which safety and trials go by.
+  void whole_range(const Throw& t) {
+    const Given<Length>& given = w_.job.request->line.throw_distance;
+    const Value<Length>& variation = w_.job.throw_variation;
+    const bool uncertain =
+        variation.spread == Spread::uncertain || (given && given->spread == Spread::uncertain);
+    if (!uncertain) return;
+    const Length low = given ? given->low : t.nominal, high = given ? given->high : t.nominal;
+    const Length about = variation.high + w_.job.thickness_variation;
+    const StepInput moves =
+        from_value("h", variation, in_mm(variation.high), "mm", "line.throw_variation");
+    gap(".gap_least", "H_l", "H-b-h", {nominal("H", low), thickness(), moves}, false, low - about);
+    gap(".gap_most", "H_m", "H+b+h", {nominal("H", high), thickness(), moves}, true,
+        high + about + t.along + t.across);
+  }
+
   void gaps() {
     const Throw t = throw_of(w_.job, head());
     if (w_.job.radius && t.along > Length{}) {
@@ -128,6 +144,7 @@ class Flight {
     gap(".throw_budget", "H_b", "H", {nominal("H", high)}, true, f_.budget_throw);
     gap(".throw_most", "H_m", "H+b+h", {nominal("H", high), thickness(), flutter()}, true,
         f_.throw_most);
+    whole_range(t);
   }
 
   void air() {

@@ -79,6 +79,20 @@ void length(TraceWriter& w, const Group& group, const std::string& g) {
             in_mm(r.station_length), "mm", geometry);
 }
 
+/// Way by which the surface turns on under the rows of one station in a cycle.
+void turn(TraceWriter& w, const Group& group, const std::string& g) {
+  const Round& r = *group.round;
+  const double image = in_mm(w.job.length.high), around = 2 * pi * in_mm(r.radius);
+  const double rows = in_mm(r.step) * (r.per_station - 1);
+  w.formula(g + ".round_turn", "l_t", "min(L_i+s*(n_z-1),max(L_i,2*pi*r))",
+            {from_value("L_i", w.job.length, image, "mm", "image.length"),
+             w.step("s", g + ".round_step"),
+             w.step("n_z", g + ".round_rows"),
+             constant("pi", pi, ""),
+             {"r", in_mm(r.radius), "mm", "derived", "product.diameter"}},
+            std::min(image + rows, std::max(image, around)), "mm", geometry);
+}
+
 }  // namespace
 
 void trace_round(TraceWriter& w, const Group& group, const std::string& g) {
@@ -90,6 +104,23 @@ void trace_round(TraceWriter& w, const Group& group, const std::string& g) {
             {w.step("n_z", g + ".round_rows"), w.step("phi", g + ".round_angle")},
             (r.per_station - 1) / 2.0 * r.pitch_angle * 180 / pi, "deg", geometry);
   length(w, group, g);
+  turn(w, group, g);
+}
+
+void trace_stations(TraceWriter& w) {
+  std::vector<StepInput> inputs;
+  std::string sum;
+  int stations = 0;
+  for (std::size_t i = 0; i < w.spec.chosen.size(); ++i) {
+    const std::optional<Round>& round = w.spec.chosen[i].round;
+    const std::string z = "z_" + std::to_string(i + 1);
+    sum += (i == 0 ? "" : "+") + z;
+    inputs.push_back(round ? w.step(z, "g" + std::to_string(i + 1) + ".round_stations")
+                           : chosen(z, 1, ""));
+    stations += round ? round->stations : 1;
+  }
+  if (!w.job.radius || inputs.size() < 2) return;
+  w.formula("station.round_stations", "z", sum, std::move(inputs), stations, "", counting);
 }
 
 void trace_seam(TraceWriter& w) {

@@ -143,6 +143,8 @@ void trace_heads(TraceWriter& writer);
 void trace_barcodes(TraceWriter& writer, const Group& group, const std::string& g);
 /// What the smallest dot leaves a resolution to show; after the groups.
 void trace_ceiling(TraceWriter& writer);
+/// Stations round a body that turns, of all groups; after those of each.
+void trace_stations(TraceWriter& writer);
 /// The seam of an image all round a body.
 void trace_seam(TraceWriter& writer);
 void trace_scan(TraceWriter& writer, const Group& group, const std::string& g);
@@ -160,6 +162,11 @@ StepInput trace_encoder_count(TraceWriter& writer);
 /// Of the whole station; the flights come first.
 void trace_placement(TraceWriter& writer);
 void trace_station(TraceWriter& writer);
+/// Limits of placement and what checks and answers state of lattice and heads; after the lattices
+/// (trace_limits.cpp).
+void trace_limits(TraceWriter& writer);
+/// What notes on safety and checks tell; the last of all (trace_told.cpp).
+void trace_told(TraceWriter& writer);
 /// Boards, supplies and encoder; after the station's data and consumption (trace_drive.cpp).
 void trace_drive(TraceWriter& writer);
 

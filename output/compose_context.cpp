@@ -229,12 +229,16 @@ std::string Context::in_column(double value, std::string_view unit, int digits) 
   return text + " (" + in_us_unit(value, unit, digits) + ")";
 }
 
-std::string Context::notice(std::string_view kind, const calc::Notice& notice) const {
+std::string Context::notice(std::string_view kind, const calc::Notice& notice,
+                            const LinkArgument& link) const {
   Values values;
+  const auto to = [&](const calc::Arg* arg, std::string markup) {
+    return link ? link(arg, markup) : markup;
+  };
   if (notice.code == "assumption_condition") {
     const Arising parts = parted(notice);
     values.set_markup("CONDITION", this->notice(kind, parts.condition));
-    values.set_markup("FIELD", field(notice.field));
+    values.set_markup("FIELD", to(nullptr, field(notice.field)));
     values.set("VALUE", argument_text(*this, parts.value, parts.unit, least_digits));
     return templates.words(language_, std::string(kind) + "." + notice.code, values);
   }
@@ -247,18 +251,20 @@ std::string Context::notice(std::string_view kind, const calc::Notice& notice) c
     const auto* const text = std::get_if<std::string>(&arg.value);
     if (text != nullptr) {
       const std::string key = (arg.name == "gate" ? "gate." : "name.") + *text;
-      values.set_markup(capitals(arg.name), arg.name == "group" ? escaped(group_name(*text))
-                                            : arg.name == "row" ? row_text(*this, *text)
-                                                                : words_or(key, *text));
+      std::string word = arg.name == "group" ? escaped(group_name(*text))
+                         : arg.name == "row" ? row_text(*this, *text)
+                                             : words_or(key, *text);
+      values.set_markup(capitals(arg.name), to(&arg, std::move(word)));
     } else {
       const double value = std::get<double>(arg.value);
       const Rounding way = kind == "safety" ? safe_way(arg.name) : Rounding::nearest;
-      values.set(capitals(arg.name), way == Rounding::nearest
-                                         ? argument_text(*this, value, arg.unit, digits)
-                                         : bound(value, arg.unit, way, digits));
+      values.set_markup(
+          capitals(arg.name),
+          to(&arg, escaped(way == Rounding::nearest ? argument_text(*this, value, arg.unit, digits)
+                                                    : bound(value, arg.unit, way, digits))));
     }
   }
-  values.set_markup("FIELD", field(notice.field));
+  values.set_markup("FIELD", to(nullptr, field(notice.field)));
   const std::string key = std::string(kind) + "." + notice.code;
   return templates.words(language_, variant(key, wording_of(notice)), values);
 }
@@ -303,7 +309,8 @@ std::string Context::reason(const calc::Reason& reason) const {
   return reason_of(reason, words("group_of", {{"NAME", group_name(reason.group)}}));
 }
 
-std::vector<std::string> Context::reasons(const std::vector<calc::Reason>& list) const {
+std::vector<std::string> Context::reasons(const std::vector<calc::Reason>& list,
+                                          std::vector<std::size_t>* first) const {
   std::vector<std::string> texts;
   std::set<std::string> all;
   for (const calc::Reason& reason : list) all.insert(reason.group);
@@ -326,7 +333,9 @@ std::vector<std::string> Context::reasons(const std::vector<calc::Reason>& list)
       values.set_markup("TEXT", text);
       text = templates.words(language_, "in_group", values);
     }
-    if (std::find(texts.begin(), texts.end(), text) == texts.end()) texts.push_back(text);
+    if (std::find(texts.begin(), texts.end(), text) != texts.end()) continue;
+    texts.push_back(std::move(text));
+    if (first != nullptr) first->push_back(i);
   }
   return texts;
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <functional>
 #include <initializer_list>
 #include <map>
 #include <set>
@@ -22,6 +23,9 @@ inline constexpr std::string_view base_language = "en";
 
 /// Arguments of a text: name and value.
 using Arguments = std::initializer_list<std::pair<std::string_view, std::string>>;
+
+/// Makes a link of an argument of a notice in words, of its field where there is no argument.
+using LinkArgument = std::function<std::string(const calc::Arg*, const std::string& markup)>;
 
 /// For what is not a whole document.
 inline const Matter no_matter;
@@ -51,11 +55,14 @@ class Context {
   std::string expand(const std::string& name, const Values& values) const;
 
   /// A notice in words: the text of `kind.code` with its arguments in capitals, and FIELD.
-  std::string notice(std::string_view kind, const calc::Notice& notice) const;
+  std::string notice(std::string_view kind, const calc::Notice& notice,
+                     const LinkArgument& link = {}) const;
   /// A failed gate in words, with value, limit, shortfall and subject.
   std::string reason(const calc::Reason& reason) const;
-  /// Reasons in words, each once: one that holds for several groups names them together.
-  std::vector<std::string> reasons(const std::vector<calc::Reason>& list) const;
+  /// Reasons in words, each once: one that holds for several groups names them together; `first`
+  /// gets the index of each in the list.
+  std::vector<std::string> reasons(const std::vector<calc::Reason>& list,
+                                   std::vector<std::size_t>* first = nullptr) const;
   /// Notices in words, each once; `first` gets the index of each in the list.
   std::vector<std::string> notices(std::string_view kind, const std::vector<calc::Notice>& list,
                                    std::vector<std::size_t>* first = nullptr) const;
@@ -120,6 +127,13 @@ class Context {
 std::string catalogue_row(const std::string& key);
 /// `text` (markup) as a link to an anchor.
 std::string link_to(std::string_view anchor, const std::string& text);
+/// The same; as it is where there is no anchor, no text, or a link in it.
+std::string as_link(const std::string& anchor, const std::string& text);
+/// The anchor of the row that lists an input as given, derived, assumed or of the catalogue; empty
+/// where none does.
+std::string listed_at(const Context& context, const std::string& key);
+/// The anchor of the row of an assumption; empty where there is none of that key.
+std::string assumed_at(const Context& context, const std::string& key);
 /// Start of the trace ids of the group with that index: "g1".
 std::string group_prefix(std::size_t index);
 /// `file:line` of a place, without blanks so that it is one margin key; empty when it has none.

@@ -46,14 +46,7 @@ std::string Context::place_of(const std::string& key) const {
 }
 
 std::string Context::linked(const std::string& key, const std::string& text) const {
-  const calc::Input* const found = input(key);
-  if (found != nullptr && found->origin.kind != calc::OriginKind::assumed && is_listed(*found)) {
-    const bool of_catalogue = found->origin.kind == calc::OriginKind::catalogue;
-    return link_to(input_anchor(of_catalogue ? catalogue_row(key) : key), text);
-  }
-  const bool assumed = std::any_of(spec.assumptions.begin(), spec.assumptions.end(),
-                                   [&](const calc::Assumption& row) { return row.field == key; });
-  return assumed ? link_to(input_anchor("assumed " + key), text) : text;
+  return as_link(listed_at(*this, key), text);
 }
 
 std::string Context::to_step(const std::string& id, const std::string& text) const {
@@ -67,6 +60,32 @@ std::string catalogue_row(const std::string& key) {
 
 std::string link_to(std::string_view anchor, const std::string& text) {
   return "<a to=\"" + escaped(anchor) + "\">" + text + "</a>";
+}
+
+std::string as_link(const std::string& anchor, const std::string& text) {
+  if (anchor.empty() || text.empty() || text.find("<a ") != std::string::npos) return text;
+  return link_to(anchor, text);
+}
+
+std::string listed_at(const Context& c, const std::string& key) {
+  const std::string row = catalogue_row(key);
+  std::string at;
+  for (const calc::Input& input : c.spec.inputs) {
+    const calc::OriginKind kind = input.origin.kind;
+    const bool catalogue = kind == calc::OriginKind::catalogue;
+    if (catalogue ? catalogue_row(input.key) != row : input.key != key) continue;
+    if (catalogue) return input_anchor(row);
+    if (kind == calc::OriginKind::given) return input_anchor(key);
+    if (kind == calc::OriginKind::derived && is_listed(input)) at = input_anchor(key);
+  }
+  return at.empty() ? assumed_at(c, key) : at;
+}
+
+std::string assumed_at(const Context& c, const std::string& key) {
+  const auto& all = c.spec.assumptions;
+  const bool known = std::any_of(all.begin(), all.end(),
+                                 [&](const calc::Assumption& row) { return row.field == key; });
+  return known ? input_anchor("assumed " + key) : std::string();
 }
 
 std::string group_prefix(std::size_t index) { return "g" + std::to_string(index + 1); }

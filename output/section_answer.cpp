@@ -8,6 +8,7 @@
 
 #include "calc/nearest_head.h"
 #include "output/compose_text.h"
+#include "output/figure_places.h"
 #include "output/format.h"
 #include "output/rate_text.h"
 #include "output/section_list.h"
@@ -38,12 +39,35 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 19> gates{{
     {"limits.space", "space"},
 }};
 
+/// Beyond those of the gates: what a head may fail by that the request states; NAME is an ink's.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 8> judged{{
+    {"ink.NAME.viscosity", "viscosity"},
+    {"ink.NAME.surface_tension", "tension"},
+    {"ink.NAME.jetting_temperature", "temperature"},
+    {"ink.NAME.cure_dose", "cure"},
+    {"substrate.temperature_limit", "cure"},
+    {"substrate.temperature_limit", "drying"},
+    {"service.driver_sources", "driver_sources"},
+    {"image.registration", "placement"},
+}};
+
 /// Told once, in front of the requirements.
 constexpr std::string_view not_shown = "\xE2\x80\x93";
 
 std::string figure(const Context& c, double value, const std::string& unit) {
   if (unit == "1") return with_unit(value * 100, "%", 4);
   return unit.empty() ? number(value, 9) : c.measure(value, unit, 4);
+}
+
+/// An answer as a link to where its figure was worked out, or to the catalogue's row.
+std::string led(const Context& c, const std::string& answer, std::string_view at,
+                const Figure& figure) {
+  const std::string step = figure_step(c, at, figure);
+  return as_link(step.empty() ? figure_input(c, at, figure) : anchor(step), answer);
+}
+
+std::string speed_led(const Context& c, const std::string& answer, calc::Speed speed) {
+  return led(c, answer, "station.speed .speed_limit", {speed.si(), "m/s"});
 }
 
 /// Where nothing passes: what the nearest head misses.
@@ -55,8 +79,9 @@ std::string shortfall(const Context& c, const std::string& pattern) {
       return gate.first == pattern && gate.second == reason.code;
     });
     if (!concerns) continue;
-    return c.words("answer.not_met", {{"VALUE", figure(c, reason.value, reason.unit)},
-                                      {"LIMIT", figure(c, reason.limit, reason.unit)}});
+    return as_link("s-heads",
+                   c.words("answer.not_met", {{"VALUE", figure(c, reason.value, reason.unit)},
+                                              {"LIMIT", figure(c, reason.limit, reason.unit)}}));
   }
   return std::string(not_shown);
 }
@@ -86,25 +111,31 @@ std::string gap_answer(const Context& c) {
   const auto most = check_figure(c, "throw_trial");
   if (!most) return {};
   const auto least = note_figure(c, "head_strike", "gap");
-  return least ? c.words("answer.gap", {{"LEAST", c.measure(*least, "mm", 3)},
-                                        {"MOST", c.measure(*most, "mm", 3)}})
-               : c.words("answer.gap_most", {{"MOST", c.measure(*most, "mm", 3)}});
+  const std::string answer =
+      least ? c.words("answer.gap",
+                      {{"LEAST", c.measure(*least, "mm", 3)}, {"MOST", c.measure(*most, "mm", 3)}})
+            : c.words("answer.gap_most", {{"MOST", c.measure(*most, "mm", 3)}});
+  return led(c, answer, ".gap_most .throw_most", {*most, "mm"});
 }
 
 std::string width_answer(const Context& c) {
   const calc::Group& group = c.spec.chosen.front();
   if (group.scan) {
-    return c.words("answer.machine_width",
-                   {{"VALUE", length_text(c, group.scan->machine_width, 4)}});
+    const calc::Length machine = group.scan->machine_width;
+    return led(c, c.words("answer.machine_width", {{"VALUE", length_text(c, machine, 4)}}),
+               ".machine_width", {in_mm(machine), "mm"});
   }
   const calc::Length width = group.head_pitch * (group.heads_across - 1) + group.swath;
-  return c.words("answer.width", {{"VALUE", length_text(c, width, 4)}});
+  return led(c, c.words("answer.width", {{"VALUE", length_text(c, width, 4)}}), ".nozzles_over",
+             {in_mm(width), "mm"});
 }
 
 std::string length_answer(const Context& c) {
   const calc::Group& group = c.spec.chosen.front();
   if (!group.scan) return {};
-  return c.words("answer.strokes", {{"COUNT", count_text(group.scan->strokes)}});
+  const double strokes = group.scan->strokes;
+  return led(c, c.words("answer.strokes", {{"COUNT", count_text(strokes)}}), ".strokes",
+             {strokes, ""});
 }
 
 /// The resolution of the coarsest group.
@@ -114,15 +145,20 @@ std::string lattice_answer(const Context& c) {
         return a.resolution_across.si() * a.resolution_along.si() <
                b.resolution_across.si() * b.resolution_along.si();
       });
-  return escaped(lattice_text(coarsest->resolution_across, coarsest->resolution_along));
+  const calc::Resolution across = coarsest->resolution_across;
+  return led(c, escaped(lattice_text(across, coarsest->resolution_along)), ".across .motion",
+             {in_dpi(across), "dpi", {coarsest->name}});
 }
 
 std::string module_answer(const Context& c) {
   for (const calc::Group& group : c.spec.chosen) {
     if (group.barcodes.empty()) continue;
     const calc::BarcodeFit& fit = group.barcodes.front();
-    return c.words("answer.module", {{"VALUE", length_text(c, fit.module_printed, 4)},
-                                     {"COUNT", std::to_string(fit.dots)}});
+    const std::string answer = c.words(
+        "answer.module",
+        {{"VALUE", length_text(c, fit.module_printed, 4)}, {"COUNT", std::to_string(fit.dots)}});
+    return led(c, answer, fit.across ? ".module_across" : ".module_along",
+               {in_um(fit.module_printed), "um", {group.name}});
   }
   return {};
 }
@@ -138,9 +174,10 @@ std::string levels_answer(const Context& c) {
   }
   if (least == 0) return {};
   const std::string low = std::to_string(least), high = std::to_string(most);
-  return c.words(
-      "answer.levels",
-      {{"COUNT", least == most ? low : c.words("front.span", {{"LOW", low}, {"HIGH", high}})}});
+  const std::string count =
+      least == most ? low : c.words("front.span", {{"LOW", low}, {"HIGH", high}});
+  return led(c, c.words("answer.levels", {{"COUNT", count}}),
+             "@head." + c.spec.chosen.front().head + ".drops", {});
 }
 
 /// The greatest error of a kind of placement with the tolerances given and assumed.
@@ -150,7 +187,9 @@ std::string placed_answer(const Context& c, std::string_view budget) {
     if (b.name == budget) most = std::max(most, b.expanded);
   }
   if (most == calc::Length()) return {};
-  return c.words("answer.registered", {{"VALUE", c.measure(in_um(most), "um", 3)}});
+  const std::string at = "placement." + std::string(budget);
+  return led(c, c.words("answer.registered", {{"VALUE", c.measure(in_um(most), "um", 3)}}),
+             at + ".motion " + at + ".nozzle", {in_um(most), "um"});
 }
 
 std::string placement_answer(const Context& c) { return placed_answer(c, "image"); }
@@ -159,16 +198,20 @@ std::string registration_answer(const Context& c) {
   std::string placed = placed_answer(c, "colour");
   if (!placed.empty()) return placed;
   const calc::Group& group = c.spec.chosen.front();
-  return c.words("answer.registration",
-                 {{"ACROSS", c.measure(1e6 / group.resolution_across.si(), "um", 3)},
-                  {"ALONG", c.measure(1e6 / group.resolution_along.si(), "um", 3)}});
+  const double across = 1e6 / group.resolution_across.si();
+  const std::string answer = c.words(
+      "answer.registration", {{"ACROSS", c.measure(across, "um", 3)},
+                              {"ALONG", c.measure(1e6 / group.resolution_along.si(), "um", 3)}});
+  return led(c, answer, ".pitch_n .pitch_m", {across, "um", {group.name}});
 }
 
 std::string film_answer(const Context& c, const std::string& channel) {
   for (const calc::Group& group : c.spec.chosen) {
     for (const calc::ChannelDots& dots : group.dots) {
       if (dots.channel != channel) continue;
-      return c.words("answer.film", {{"VALUE", c.measure(dots.laydown * 1e6, "um", 3)}});
+      const double film = dots.laydown * 1e6;
+      return led(c, c.words("answer.film", {{"VALUE", c.measure(film, "um", 3)}}), ".laydown",
+                 {film, "um", {channel}});
     }
   }
   return {};
@@ -178,9 +221,10 @@ std::string dose_answer(const Context& c) {
   if (!c.spec.station) return {};
   for (const calc::Stage& stage : c.spec.station->stages) {
     if (stage.dose_given_mj_per_cm2) {
-      return c.words(
-          "answer.dose_given",
-          {{"VALUE", escaped(c.bound(*stage.dose_given_mj_per_cm2, "mJ/cm2", Rounding::down))}});
+      const double given = *stage.dose_given_mj_per_cm2;
+      const std::string answer = c.words(
+          "answer.dose_given", {{"VALUE", escaped(c.bound(given, "mJ/cm2", Rounding::down))}});
+      return led(c, answer, "station.lamp_dose station.pinning.dose_given", {given, "mJ/cm2"});
     }
     if (!stage.dose_mj_per_cm2) continue;
     return c.words("answer.dose", {{"VALUE", with_unit(*stage.dose_mj_per_cm2, "mJ/cm2", 3)}});
@@ -194,9 +238,11 @@ std::string rate_answer(const Context& c) {
       [](const calc::Group& a, const calc::Group& b) { return a.speed_limit < b.speed_limit; });
   if (slowest->scan) {
     const std::optional<PartsRate> parts = parts_rate(c);
-    if (parts) return c.words("answer.throughput", {{"VALUE", parts->reached}});
-    return c.words("answer.throughput",
-                   {{"VALUE", c.measure(slowest->scan->throughput.si() * 3600, "m2/h", 3)}});
+    const double area = slowest->scan->throughput.si() * 3600;
+    return led(c,
+               c.words("answer.throughput",
+                       {{"VALUE", parts ? parts->reached : c.measure(area, "m2/h", 3)}}),
+               ".throughput", {area, "m2/h", {slowest->name}});
   }
   const calc::StationSpeed limit = highest_speed(c);
   std::string reached = speed_limit_text(c, limit.speed);
@@ -205,10 +251,21 @@ std::string rate_answer(const Context& c) {
     reached = c.words("answer.rate", {{"RATE", parts->reached}, {"SPEED", reached}});
   }
   const std::string answer =
-      c.words(limit.at_most ? "answer.speed_at_most" : "answer.speed",
-              {{"LIMIT", reached}, {"BY", c.words("sets_speed." + limit.by)}});
+      speed_led(c,
+                c.words(limit.at_most ? "answer.speed_at_most" : "answer.speed",
+                        {{"LIMIT", reached}, {"BY", c.words("sets_speed." + limit.by)}}),
+                limit.speed);
   const std::string held = speed_held_text(c);
   return held.empty() ? answer : answer + "; " + held;
+}
+
+/// The row of the catalogue of what comes last.
+std::string latest_row(const Context& c, double days) {
+  const std::vector<calc::BomLine>& bom = c.spec.station->bom;
+  const auto line = std::find_if(bom.begin(), bom.end(), [&](const calc::BomLine& l) {
+    return l.lead_time_days && !(*l.lead_time_days < days);
+  });
+  return line == bom.end() ? std::string() : listed_at(c, line->source + ".lead_time");
 }
 
 /// Figures of the station rather than of the heads.
@@ -216,15 +273,21 @@ std::string station_answer(const Context& c, const std::string& key) {
   if (!c.spec.station) return {};
   const calc::Station& station = *c.spec.station;
   if (key == "limits.budget") {
-    return station.bom_unpriced > 0
-               ? c.words("answer.budget_unpriced",
-                         {{"VALUE", rough_amount(station.currency, station.cost.capital.major())}})
-               : escaped(rough_amount(station.currency, station.cost.capital.major()));
+    const double capital = station.cost.capital.major();
+    const std::string amount = rough_amount(station.currency, capital);
+    return led(c,
+               station.bom_unpriced > 0 ? c.words("answer.budget_unpriced", {{"VALUE", amount}})
+                                        : escaped(amount),
+               "station.capital", {capital, station.currency});
   }
   if (key == "limits.lead_time" && station.lead_time) {
-    return escaped(with_unit(station.lead_time->days, "d", 3));
+    const double days = station.lead_time->days;
+    return as_link(latest_row(c, days), escaped(with_unit(days, "d", 3)));
   }
-  if (key == "limits.space") return escaped(length_text(c, station.footprint));
+  if (key == "limits.space") {
+    return led(c, escaped(length_text(c, station.footprint)), "station.footprint",
+               {in_mm(station.footprint), "mm"});
+  }
   return {};
 }
 
@@ -253,8 +316,10 @@ std::string figure_answer(const Context& c, const std::string& key) {
     if (name == key) return answer(c);
   }
   if (key == "limits.heads") {
-    return c.counted("answer.heads", static_cast<std::size_t>(c.spec.heads_total),
-                     {{"COUNT", count_text(c.spec.heads_total)}});
+    return led(c,
+               c.counted("answer.heads", static_cast<std::size_t>(c.spec.heads_total),
+                         {{"COUNT", count_text(c.spec.heads_total)}}),
+               "station.heads .heads_total", {static_cast<double>(c.spec.heads_total), ""});
   }
   return station_answer(c, key);
 }
@@ -263,6 +328,21 @@ std::string figure_answer(const Context& c, const std::string& key) {
 
 const calc::RejectedHead* nearest_head(const calc::Specification& spec) {
   return calc::nearest_head(spec.rejected);
+}
+
+std::string reason_key(const Context& c, const calc::Reason& reason) {
+  std::vector<calc::Origin> places;
+  const auto add = [&](std::string_view pattern, std::string_view code) {
+    if (code != reason.code) return;
+    for (const calc::Input& input : c.spec.inputs) {
+      const std::string name = Context::name(input.key);
+      if (Context::pattern(input.key) != pattern) continue;
+      if (name.empty() || name == reason.subject) places.push_back(input.origin);
+    }
+  };
+  for (const auto& [pattern, code] : gates) add(pattern, code);
+  for (const auto& [pattern, code] : judged) add(pattern, code);
+  return place_keys(places);
 }
 
 std::string requirement_answer(const Context& c, const std::string& key) {

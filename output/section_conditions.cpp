@@ -4,6 +4,7 @@
 #include <string>
 #include <variant>
 
+#include "output/figure_places.h"
 #include "output/section_list.h"
 
 namespace output {
@@ -14,12 +15,13 @@ void add_notices(const Context& c, Values& values, std::string_view section, std
   if (notices.empty()) return;
   Values& list = values.add(section);
   std::vector<std::size_t> first;
-  const std::vector<std::string> texts = c.notices(kind, notices, &first);
-  for (std::size_t i = 0; i < texts.size(); ++i) {
+  c.notices(kind, notices, &first);
+  for (const std::size_t i : first) {
+    const calc::Notice& notice = notices[i];
     Values& row = list.add("ROW");
-    row.set("KEY", place_keys(notices[first[i]].where));
-    row.set_markup("TEXT", texts[i]);
-    if (kind == "condition") row.set_markup("OWNER", condition_owner(c, notices[first[i]]));
+    row.set("KEY", notice_keys(c, kind, notice, place_keys(notice.where)));
+    row.set_markup("TEXT", linked_notice(c, kind, notice));
+    if (kind == "condition") row.set_markup("OWNER", condition_owner(c, notice));
   }
 }
 

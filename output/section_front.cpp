@@ -5,6 +5,7 @@
 #include <iterator>
 
 #include "output/compose_text.h"
+#include "output/figure_places.h"
 #include "output/format.h"
 #include "output/rate_text.h"
 #include "output/report_text.h"
@@ -265,35 +266,6 @@ void add_station(const Context& c, Values& values) {
   cost.set_markup("TEXT", price(c));
 }
 
-/// The field of the request that a gate has its limit from.
-struct LimitOf {
-  std::string_view gate, field;
-};
-constexpr std::array<LimitOf, 8> limits{{
-    {"levels", "image.levels"},
-    {"feature", "image.smallest_feature"},
-    {"frequency", "line.speed"},
-    {"throw", "line.throw_distance"},
-    {"heads", "limits.heads"},
-    {"space", "limits.space"},
-    {"budget", "limits.budget"},
-    {"lead_time", "limits.lead_time"},
-}};
-
-/// Where the limit of the reasons that read so stands.
-std::string limit_of(const Context& c, const calc::RejectedHead& head, const std::string& text) {
-  for (const calc::Reason& reason : head.reasons) {
-    const std::vector<std::string> alone = c.reasons({reason});
-    if (std::find(alone.begin(), alone.end(), text) == alone.end()) continue;
-    if (reason.code == "resolution") return c.step_keys({"required." + reason.subject});
-    const auto found = std::find_if(limits.begin(), limits.end(), [&](const LimitOf& limit) {
-      return limit.gate == reason.code;
-    });
-    if (found != limits.end()) return c.place_of(std::string(found->field));
-  }
-  return {};
-}
-
 void add_nearest(const Context& c, Values& values) {
   if (c.spec.verdict != calc::Verdict::infeasible) return;
   const calc::RejectedHead* const nearest = nearest_head(c.spec);
@@ -303,13 +275,16 @@ void add_nearest(const Context& c, Values& values) {
   }
   Values& fails = values.add("FAILS");
   fails.set("HEAD", nearest->head);
+  fails.set("KEY", c.spec.nearest_miss ? c.place_of(c.spec.nearest_miss->field) : std::string());
   fails.set_markup("MISS", nearest_miss_text(c));
   std::string musts = musts_text(c);
   if (!musts.empty()) fails.add("MUSTS").set_markup("TEXT", std::move(musts));
-  for (const std::string& reason : c.reasons(nearest->reasons)) {
-    Values& item = fails.add("REASON");
-    item.set("KEY", limit_of(c, *nearest, reason));
-    item.set_markup("TEXT", reason);
+  std::vector<std::size_t> first;
+  const std::vector<std::string> reasons = c.reasons(nearest->reasons, &first);
+  for (std::size_t i = 0; i < reasons.size(); ++i) {
+    Values& reason = fails.add("REASON");
+    reason.set("KEY", reason_key(c, nearest->reasons[first[i]]));
+    reason.set_markup("TEXT", reasons[i]);
   }
 }
 
@@ -340,8 +315,9 @@ std::size_t add_conditions(const Context& c, std::size_t lines, Values& values) 
   const std::size_t shown = fitting(texts, left);
   for (std::size_t i = 0; i < shown; ++i) {
     Values& item = list.add("CONDITION");
-    item.set("KEY", place_keys(conditions[first[i]].where));
-    item.set_markup("TEXT", texts[i]);
+    const calc::Notice& condition = conditions[first[i]];
+    item.set("KEY", notice_keys(c, "condition", condition, place_keys(condition.where)));
+    item.set_markup("TEXT", linked_notice(c, "condition", condition));
   }
   add_more(list, texts.size(), shown);
   return lines - left + (texts.size() > shown ? 1 : 0);

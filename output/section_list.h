@@ -89,6 +89,8 @@ std::string requirement_answer(const Context& context, const std::string& key);
 /// What the answer leaves of that requirement, "+49 %", or a dash where it is no figure; negative
 /// where it falls short.
 std::string requirement_margin(const Context& context, const std::string& key);
+/// Where the request states what a head fails by, as margin keys.
+std::string reason_key(const Context& context, const calc::Reason& reason);
 /// The smallest change that lets something fit, or that there is none, as markup.
 std::string nearest_miss_text(const Context& context);
 /// The demands without which something fits, as markup; empty where there are none.

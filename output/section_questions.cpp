@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "output/compose_text.h"
+#include "output/figure_places.h"
 #include "output/format.h"
 #include "output/section_list.h"
 #include "output/sketch_list.h"
@@ -109,6 +110,25 @@ std::string question_assumed(const Context& c, const AlikeQuestions& alike) {
   return all;
 }
 
+/// Where what is taken meanwhile comes from: the row of the assumption, or a margin's step.
+struct Taken {
+  std::string to, key;
+};
+
+Taken taken_of(const Context& c, const AlikeQuestions& alike) {
+  for (const calc::Question* one : alike) {
+    for (const std::string& key : {one->parameter, one->field}) {
+      const std::string to = assumed_at(c, key);
+      if (!to.empty()) return {to, {}};
+    }
+    if (!one->assumed) continue;
+    const std::string id =
+        figure_step(c, "placement.colour.limit required.across", {*one->assumed, one->unit, {}});
+    if (!id.empty()) return {{}, anchor(id)};
+  }
+  return {};
+}
+
 /// By what the questions are ranked: where nothing passes first by whether they could change that.
 std::string order_of(const Context& c) {
   if (c.spec.verdict != calc::Verdict::infeasible) return "moves";
@@ -188,6 +208,9 @@ std::string questions_section(const Context& c) {
   for (std::size_t i = 0; i < groups.size(); ++i) {
     Values& row = values.add("ROW");
     set_question(c, row, i + 1, groups[i]);
+    const Taken taken = taken_of(c, groups[i]);
+    row.set("KEY", taken.key);
+    row.set_markup("ASSUMED", as_link(taken.to, question_assumed(c, groups[i])));
     row.set_markup("EFFECT", question_effect(c, groups[i]));
   }
   return c.expand("questions", values);
@@ -215,7 +238,8 @@ std::string checks_section(const Context& c) {
     row.set("NUMBER", std::to_string(i + 1));
     row.set_markup("TEXT", check_text(c, check));
     row.set_markup("SUBJECT", joined(c, subjects));
-    row.set_markup("ACCEPTANCE", check_acceptance(c, check));
+    row.set("KEY", check_keys(c, check));
+    row.set_markup("ACCEPTANCE", linked_acceptance(c, check));
   }
   values.set_markup("PATTERN", sketch_pattern(c));
   return c.expand("checks", values);

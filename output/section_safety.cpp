@@ -1,4 +1,5 @@
 /// Safety notes, by code.
+#include "output/figure_places.h"
 #include "output/section_list.h"
 
 namespace output {
@@ -24,8 +25,8 @@ std::string safety_section(const Context& c) {
   for (const calc::Notice& notice : c.spec.safety) {
     Values& note = values.add("NOTE");
     note.set_markup("TITLE", title_of(c, notice));
-    note.set("KEY", place_keys(notice.where));
-    note.set_markup("TEXT", c.notice("safety", notice));
+    note.set("KEY", notice_keys(c, "safety", notice, place_keys(notice.where)));
+    note.set_markup("TEXT", linked_notice(c, "safety", notice));
   }
   return c.expand("safety", values);
 }

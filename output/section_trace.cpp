@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "output/compose_text.h"
+#include "output/figure_places.h"
 #include "output/format.h"
 #include "output/section_list.h"
 #include "output/trace_rows.h"

@@ -4,7 +4,7 @@
 <table columns="r:8 l:* l:34 l:34">
 <head><cell>Nr.</cell><cell>Prüfung</cell><cell>Gegenstand</cell><cell>Abnahme</cell></head>
 {{#ROW}}
-<row><cell>{{NUMBER}}</cell><cell>{{TEXT:none}}</cell><cell>{{SUBJECT:none}}</cell><cell>{{ACCEPTANCE:none}}</cell></row>
+<row key="{{KEY}}"><cell>{{NUMBER}}</cell><cell>{{TEXT:none}}</cell><cell>{{SUBJECT:none}}</cell><cell>{{ACCEPTANCE:none}}</cell></row>
 {{/ROW}}
 </table>
 {{PATTERN:none}}

@@ -15,7 +15,7 @@
 {{#FAILS}}
 <p><b>Was nicht besteht und um wie viel.</b> Die wenigsten Grenzen verfehlt Kopf {{HEAD}}:</p>
 <list>{{#REASON}}<item key="{{KEY}}">{{TEXT:none}}</item>{{/REASON}}</list>
-<p><b>Kleinste Änderung, die hilft.</b> {{MISS:none}}{{#MUSTS}} {{TEXT:none}}{{/MUSTS}}</p>
+<p key="{{KEY}}"><b>Kleinste Änderung, die hilft.</b> {{MISS:none}}{{#MUSTS}} {{TEXT:none}}{{/MUSTS}}</p>
 <p>Jeder Kopf mit allen Gründen steht im <a to="s-heads">Abschnitt „Betrachtete Köpfe“</a>.</p>
 {{/FAILS}}
 {{#NO_HEADS}}

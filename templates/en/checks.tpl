@@ -4,7 +4,7 @@
 <table columns="r:8 l:* l:34 l:34">
 <head><cell>No.</cell><cell>Check</cell><cell>Of</cell><cell>Acceptance</cell></head>
 {{#ROW}}
-<row><cell>{{NUMBER}}</cell><cell>{{TEXT:none}}</cell><cell>{{SUBJECT:none}}</cell><cell>{{ACCEPTANCE:none}}</cell></row>
+<row key="{{KEY}}"><cell>{{NUMBER}}</cell><cell>{{TEXT:none}}</cell><cell>{{SUBJECT:none}}</cell><cell>{{ACCEPTANCE:none}}</cell></row>
 {{/ROW}}
 </table>
 {{PATTERN:none}}

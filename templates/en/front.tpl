@@ -15,7 +15,7 @@
 {{#FAILS}}
 <p><b>What fails, and by how much.</b> The fewest limits are missed by head {{HEAD}}:</p>
 <list>{{#REASON}}<item key="{{KEY}}">{{TEXT:none}}</item>{{/REASON}}</list>
-<p><b>Smallest change that helps.</b> {{MISS:none}}{{#MUSTS}} {{TEXT:none}}{{/MUSTS}}</p>
+<p key="{{KEY}}"><b>Smallest change that helps.</b> {{MISS:none}}{{#MUSTS}} {{TEXT:none}}{{/MUSTS}}</p>
 <p>Every head with all its reasons stands in <a to="s-heads">the section on heads considered</a>.</p>
 {{/FAILS}}
 {{#NO_HEADS}}

@@ -183,7 +183,8 @@ bool may_lack_unit(const RecordedStep& step) {
                                           "encoder_fraction",
                                           "boards",
                                           "free_colours",
-                                          "single_source"};
+                                          "single_source",
+                                          "lamps"};
   const std::string last = step.id.substr(step.id.rfind('.') + 1);
   return bare.count(last) == 1 || step.id.starts_with("station.boards.") ||
          step.id.starts_with("station.count.") || step.id.starts_with("station.spares.");
