@@ -162,7 +162,7 @@ TEST_CASE("a figure leads to the step of what it is about, and to none that has 
   CHECK(output::figure_input(c, "@line.nothing @line.speed", {}) == "s-given-line.speed");
   CHECK(output::figure_input(c, "@ink.NAME.viscosity", {0, {}, {"cyan"}}) ==
         "s-given-ink.cyan.viscosity");
-  CHECK(output::linked("there", "<a to=\"here\">x</a>") == "<a to=\"here\">x</a>");
+  CHECK(output::as_link("there", "<a to=\"here\">x</a>") == "<a to=\"here\">x</a>");
 }
 TEST_CASE("numbers of similarity are told as numbers and not in percent") {
   std::size_t told = 0;

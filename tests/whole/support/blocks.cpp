@@ -35,6 +35,14 @@ void join_groups(std::string& text) {
   }
 }
 
+/// The running number in the first cell of a row.
+void drop_row_number(std::string& text) {
+  const std::size_t cell = text.find(" | ");
+  if (cell != std::string::npos && text.find_first_not_of("0123456789") == cell) {
+    text.erase(0, cell);
+  }
+}
+
 std::size_t end_of_number(std::string_view text, std::size_t at) {
   while (is_digit(text, at) || (at < text.size() && text[at] == '.' && is_digit(text, at + 1))) {
     ++at;
@@ -108,7 +116,7 @@ void gather_blocks(const output::Node& node, std::string section, std::string ke
   if (node.name == "section" && !node.get("id").empty()) section = node.get("id");
   if (!node.get("key").empty()) keys = node.get("key");
   if (is_block(node) && !holds_blocks(node)) {
-    Block block{section, {}, keys, has_link(node)};
+    Block block{section, node.name, {}, keys, has_link(node)};
     collect(node, block.text);
     out.push_back(std::move(block));
     return;
@@ -132,6 +140,7 @@ void gather_links(const output::Node& node, Document& out) {
 
 std::vector<Figure> figures(std::string text) {
   join_groups(text);
+  drop_row_number(text);
   std::vector<Figure> found;
   for (std::size_t at = 0; at < text.size(); ++at) {
     if (!is_digit(text, at)) continue;

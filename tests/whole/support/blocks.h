@@ -26,6 +26,7 @@ bool shows(const std::vector<Figure>& figures, double value);
 /// A paragraph, item, row or note without blocks of its own.
 struct Block {
   std::string section;  ///< anchor, "front" on page one
+  std::string name;     ///< of the element
   std::string text;     ///< its cells apart; without drawings
   std::string keys;     ///< of the margin, its own or those of what it stands in
   bool link = false;    ///< whether the text has a link

@@ -1,0 +1,209 @@
+// Every figure of the text leads to the step that worked it out, or to where it was given.
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <array>
+#include <set>
+#include <sstream>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "tests/whole/support/blocks.h"
+#include "tests/whole/support/samples.h"
+
+namespace {
+
+using whole::Block;
+using whole::Document;
+
+/// Sections whose rows are where links end, and those without figures of the calculation.
+constexpr std::array<std::string_view, 10> ends{
+    "s-trace",        // the steps
+    "s-sources",      // of the steps
+    "s-catalogue",    // values as the catalogue has them
+    "s-record",       // the request, line by line
+    "s-given",        // values as the request has them
+    "s-assumptions",  // the assumptions, which have a source or none
+    "s-terms",        // what words mean
+    "s-control",      // dates of issues
+    "s-changes",      // figures of another issue beside those of this
+    "s-signoff"};
+
+/// Blocks with figures that no step has, by the start of their section and a part of their text.
+struct Plain {
+  std::string_view section, part;
+};
+constexpr std::array<Plain, 20> plain{{
+    // Limits and numbers of standards and sources cited.
+    {"s-jetting", "Fromm, IBM"},
+    {"s-jetting", "Reis and Derby, MRS"},
+    {"s-jetting", "Jang, Kim and Moon"},
+    {"s-jetting", "Lee et al."},
+    {"s-stage-", "EN 1539, NFPA 86"},
+    {"s-stage-", "Figures of "},
+    {"s-safety", "Fans, blowers and pumps"},
+    {"s-safety", "with continuous monitoring"},
+    {"s-checks", "ISO 2409"},
+    {"s-checks", "Grade the printed bar code"},
+    {"s-questions", "safety data sheet, section"},
+    {"front", "safety data sheet, section"},
+    // Numbers of a rule or a name, in the words of the document itself.
+    {"s-stage-", "over 15 min"},
+    {"s-checks", "double strokes"},
+    {"s-checks", "sum of the shares of the limits"},
+    {"s-alternatives", "Stations are ranked by"},
+    {"s-requirement", "The request restated as"},
+    // Of heads that the document does not list.
+    {"s-questions", "greatest temperature among the heads"},
+    {"front", "greatest temperature among the heads"},
+    {"front", "heads were tried in every arrangement"},
+}};
+
+/// Every sample's document, made once.
+const std::vector<Document>& documents() {
+  static const std::vector<Document> all = [] {
+    std::vector<Document> made;
+    for (const intake::ReadRequest& sample : whole::sample_requests()) {
+      made.push_back(whole::document(sample));
+    }
+    return made;
+  }();
+  return all;
+}
+
+bool is_end(const Block& block) {
+  return std::find(ends.begin(), ends.end(), block.section) != ends.end();
+}
+
+bool is_plain(const Block& block) {
+  return std::any_of(plain.begin(), plain.end(), [&](const Plain& p) {
+    return block.section.starts_with(p.section) && block.text.find(p.part) != std::string::npos;
+  });
+}
+
+/// Whether a note on safety tells a number of the station or the request.
+bool has_number(const calc::Notice& notice) {
+  return std::any_of(notice.args.begin(), notice.args.end(), [](const calc::Arg& arg) {
+    return std::holds_alternative<double>(arg.value);
+  });
+}
+
+/// The blocks with figures that should lead somewhere. Note i on safety is that of the
+/// specification: one without a number of its own cites standards alone. Without a station nothing
+/// is worked out with what would be assumed, nor is it listed.
+std::vector<Block> to_lead(const Document& d) {
+  std::vector<Block> list;
+  std::size_t note = 0;
+  for (const Block& block : d.blocks) {
+    const bool of_safety = block.section == "s-safety" && block.name == "note";
+    if (of_safety && !has_number(d.made.safety.at(note++))) continue;
+    if (block.section == "s-questions" && d.made.chosen.empty()) continue;
+    if (is_end(block) || is_plain(block) || whole::figures(block.text).empty()) continue;
+    list.push_back(block);
+  }
+  return list;
+}
+
+/// Whether the answer to a requirement, the third cell of its row, has a figure but no link.
+bool lacks_answer(const Block& block) {
+  if (block.section != "s-requirement" || block.name != "row" || block.link) return false;
+  constexpr std::string_view between = " | ";
+  std::size_t from = 0;
+  for (int i = 0; i < 2; ++i) from = block.text.find(between, from) + between.size();
+  const std::string answer = block.text.substr(from, block.text.find(between, from) - from);
+  return !whole::figures(answer).empty();
+}
+
+/// Values of the steps that keys name.
+std::vector<double> values_of(const calc::Specification& made, const std::string& keys) {
+  std::vector<double> values;
+  std::istringstream words(keys);
+  for (std::string key; words >> key;) {
+    for (const calc::Step& step : made.trace) {
+      if (step.id == key) values.push_back(step.value);
+    }
+  }
+  return values;
+}
+
+/// Value and inputs of the step of an id: what the search chose, a step has as an input.
+std::vector<double> all_of(const calc::Specification& made, const std::string& id) {
+  std::vector<double> values;
+  for (const calc::Step& step : made.trace) {
+    if (step.id != id) continue;
+    values.push_back(step.value);
+    for (const calc::StepInput& input : step.inputs) values.push_back(input.value);
+  }
+  return values;
+}
+
+/// Whether what is linked is told in another way: what the cost comes to with a term moved, beside
+/// by how much it moves; a fraction by its terms.
+bool is_of_it(std::string_view id) {
+  return id.starts_with("station.swing.") || id.ends_with(".encoder_fraction");
+}
+
+}  // namespace
+
+TEST_CASE("every figure of the text leads to its step or to where it was given") {
+  for (const Document& d : documents()) {
+    for (const Block& block : to_lead(d)) {
+      CAPTURE(d.made.id);
+      CAPTURE(block.section);
+      CAPTURE(block.text);
+      CHECK((block.link || !block.keys.empty()));
+      CHECK_FALSE(lacks_answer(block));
+    }
+  }
+}
+
+TEST_CASE("a block that leads to steps shows the figure of one of them") {
+  std::size_t seen = 0;
+  for (const Document& d : documents()) {
+    for (const Block& block : d.blocks) {
+      const std::vector<double> values = values_of(d.made, block.keys);
+      const std::vector<whole::Figure> told = whole::figures(block.text);
+      if (values.empty() || told.empty() || is_end(block)) continue;
+      ++seen;
+      CAPTURE(d.made.id);
+      CAPTURE(block.section);
+      CAPTURE(block.text);
+      CAPTURE(block.keys);
+      CHECK(std::any_of(values.begin(), values.end(),
+                        [&](double value) { return whole::shows(told, value); }));
+    }
+  }
+  CHECK(seen > 1000);
+}
+
+TEST_CASE("a figure that is a link to a step is the step's, or one it takes") {
+  std::size_t seen = 0;
+  for (const Document& d : documents()) {
+    for (const whole::TextLink& link : d.links) {
+      const std::vector<double> values = all_of(d.made, link.to);
+      const std::vector<whole::Figure> told = whole::figures(link.text);
+      if (values.empty() || told.empty() || is_of_it(link.to)) continue;
+      ++seen;
+      CAPTURE(d.made.id);
+      CAPTURE(link.text);
+      CAPTURE(link.to);
+      CHECK(std::any_of(values.begin(), values.end(),
+                        [&](double value) { return whole::shows(told, value); }));
+    }
+  }
+  CHECK(seen > 100);
+}
+
+TEST_CASE("no link of a text leads nowhere") {
+  for (const Document& d : documents()) {
+    CAPTURE(d.made.id);
+    CHECK(d.links.size() > 5);
+    for (const whole::TextLink& link : d.links) {
+      CAPTURE(link.text);
+      CAPTURE(link.to);
+      CHECK(d.anchors.contains(link.to));
+    }
+  }
+}
