@@ -209,6 +209,9 @@ class Advances {
 /// where no advance suits all. Precondition: all scan.
 void ride_together(const Search& search, std::vector<Arrangement>& riders, Advances& advances);
 
+/// Takes the flight of an arrangement over into its group, and what the drops do on impact.
+void add_flight(const Job& job, const GroupNeed& need, const Arrangement& a, Group& group);
+
 /// Takes the figures that sharing a carriage changes over into a group.
 void refresh(const Arrangement& a, Group& group);
 

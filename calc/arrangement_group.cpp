@@ -42,20 +42,25 @@ void fill_effects(Length pn, Length pm, ChannelDots& d) {
 }
 
 /// What a drop does on a surface that takes in nothing, by its contact angle.
-void fill_bead(const Job& job, const InkNeed& ink, const Arrangement& a, ChannelDots& d) {
+void fill_bead(const Job& job, const Arrangement& a, ChannelDots& d) {
   if (!job.contact_angle || job.absorbency != Absorbency::none) return;
   const double angle = job.contact_angle->value;
   const Length pm = pitch(a.shape.motion_axis);
   d.straight_pitch = scalloping_spacing(d.drop_diameter, angle);
   d.scalloped = !at_most(pm, *d.straight_pitch);
   if (!*d.scalloped) d.bead_width = bead_width(d.drop_diameter, pm, angle);
+}
+
+/// How far the drop spreads on impact on such a surface.
+void fill_impact(const Job& job, const InkNeed& ink, const DropFlight& flight, ChannelDots& d) {
+  if (!job.contact_angle || job.absorbency != Absorbency::none) return;
   const Ink* given = ink.channel->ink;
-  if (a.flight == nullptr || given == nullptr || !given->surface_tension || !given->density) return;
-  const LevelFlight& solid = a.flight->levels.at(a.flight->levels_used - 1);
+  if (given == nullptr || !given->surface_tension || !given->density) return;
+  const LevelFlight& solid = flight.levels.at(flight.levels_used - 1);
   if (!solid.nominal) return;
   const Fluid fluid{given->density->value, {}, given->surface_tension->value};
   const double we = weber(fluid, solid.nominal->impact, d.drop_diameter);
-  d.impact_dot = d.drop_diameter * impact_spread(we, angle);
+  d.impact_dot = d.drop_diameter * impact_spread(we, job.contact_angle->value);
 }
 
 void fill_levels(const ModeFacts& f, const Arrangement& a, ChannelDots& d) {
@@ -80,7 +85,7 @@ ChannelDots dots_of(const Job& job, const ModeFacts& f, const Arrangement& a, co
   d.laydown = a.laydown.si();
   d.spread_from = spread_word(a.dot.rule);
   fill_effects(pitch(a.nozzle_axis), pitch(a.shape.motion_axis), d);
-  fill_bead(job, ink, a, d);
+  fill_bead(job, a, d);
   return d;
 }
 
@@ -178,7 +183,6 @@ void fill_counts(const Arrangement& a, Group& g) {
   g.joints = a.joints;
   g.idle_nozzle_share = a.idle;
   g.footprint = a.footprint;
-  if (a.flight != nullptr) g.flight = *a.flight;
 }
 
 /// The nozzles beyond a shared carriage's advance rest.
@@ -207,6 +211,14 @@ void refresh(const Arrangement& a, Group& group) {
   fill_rates(a, group);
 }
 
+void add_flight(const Job& job, const GroupNeed& need, const Arrangement& a, Group& group) {
+  if (a.flight == nullptr) return;
+  group.flight = *a.flight;
+  for (std::size_t i = 0; i < need.inks.size(); ++i) {
+    fill_impact(job, need.inks[i], *a.flight, group.dots[i]);
+  }
+}
+
 Family family_of(const Head& head, const Arrangement& a) {
   if (a.shape.scanning) return Family::scanning;
   if (a.shape.tilt < 0 || a.shape.tilt > 0) return Family::tilted;
@@ -231,6 +243,7 @@ Group to_group(const Search& search, const GroupNeed& need, const ModeFacts& fac
     g.channels.push_back(ink.channel->name);
     g.dots.push_back(dots_of(*search.job, facts, a, ink));
   }
+  add_flight(*search.job, need, a, g);
   if (with_places) {
     fill_rows_along(search, facts, g);
     for (ChannelDots& d : g.dots) fill_levels(facts, a, d);

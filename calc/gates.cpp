@@ -229,7 +229,8 @@ Reason to_reason(const Finding& f, const std::string& group) {
           std::string(f.unit),
           f.at_least,
           f.known_to_degc,
-          key_of(f)};
+          key_of(f),
+          f.at_degc};
 }
 
 Notice to_notice(const Finding& f) {

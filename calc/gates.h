@@ -30,6 +30,7 @@ struct Finding {
   std::string_view group{};                  ///< of a condition that is about one of several
   std::optional<double> known_to_degc = {};  ///< as of Reason
   std::string_view axis{};                   ///< of a condition of one axis: motion, nozzle
+  std::optional<double> at_degc = {};        ///< as of Reason
 };
 
 /// What the gates found out about one head or arrangement.

@@ -119,7 +119,9 @@ void check_viscosity(const InkNeed& need, std::optional<Temperature> t, const Sp
   }
   const std::size_t before = out.failures.size();
   window_gate(ink, *v, window, out);
-  if (out.failures.size() > before) note_span(need, *t, span, out);
+  if (out.failures.size() == before) return;
+  out.failures.back().at_degc = t->in_celsius();
+  note_span(need, *t, span, out);
 }
 
 void check_tension(const Ink& ink, const Head& head, Findings& out) {

@@ -43,6 +43,8 @@ struct Reason {
   std::optional<double> known_to_degc = {};
   /// The key of what to improve first, of a budget its largest term; empty where none is named.
   std::string field = {};
+  /// The temperature at which a viscosity is outside the window.
+  std::optional<double> at_degc = {};
 };
 
 }  // namespace calc

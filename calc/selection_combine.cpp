@@ -76,15 +76,12 @@ void add_best_of(const Search& search, const Stations& stations, const HeadTry& 
     const Arrangement& a = next.candidate->arrangement;
     const Family family = family_of(search.catalogue->heads[a.shape.head], a);
     const auto known = best.find(family);
-    if (known != best.end() && beyond(next.floor, known->second)) continue;
-    options.push_back(stations.make(next.parts));
-    const Option& made = options.back();
-    if (!made.failures.empty()) continue;
-    if (known == best.end()) {
-      best.emplace(family, made.key);
-    } else if (before(made.key, known->second)) {
-      known->second = made.key;
-    }
+    const RankKey* const first = known == best.end() ? nullptr : &known->second;
+    if (first != nullptr && beyond(next.floor, *first)) continue;
+    std::optional<Option> made = stations.make_before(first, next.parts);
+    if (!made) continue;
+    if (made->failures.empty()) best[family] = made->key;
+    options.push_back(std::move(*made));
   }
 }
 

@@ -20,16 +20,19 @@ namespace calc {
 
 struct Sizing;
 
-/// One accepted arrangement for one group. What only its price needs (flight and group) is worked
-/// out when it is priced, which most of many never are.
+/// One accepted arrangement for one group. What only its price needs, the group, is worked out when
+/// it is priced, and the flight of its drops when it is gated, which most of many never are.
 struct Candidate {
   mutable Arrangement arrangement;
   mutable Group group;
   Floor floor{};
   mutable const GroupNeed* unwritten = nullptr;  ///< what its group is still to be written for
+  mutable const GroupNeed* unflown = nullptr;    ///< what its drops are still to fly for
 };
-/// Works out the flight and the group of a candidate unless that is done.
+/// Works out the group of a candidate, without the flight, unless that is done.
 void write(const Search& search, const Candidate& candidate);
+/// Works out the flight of a written candidate's drops unless that is done.
+void fly(const Search& search, const Candidate& candidate);
 
 /// Candidates, one a group, that make a station.
 using Parts = std::vector<const Candidate*>;
@@ -109,6 +112,8 @@ class Stations {
   Option price(Parts parts) const;
   /// The same, gated where the search is to tell reasons.
   Option make(Parts parts) const;
+  /// The same, gated in any case; none where it does not come before `best`, null for any.
+  std::optional<Option> make_before(const RankKey* best, Parts parts) const;
   /// Gates a station unless that is done; whether it passes.
   bool passes(Option& option) const;
   /// The arrangements of a station's parts; those of a carriage ride together.
@@ -122,6 +127,7 @@ class Stations {
 
  private:
   Option size_up(Parts parts, Sized& size) const;
+  void gate_last(const Sized& size, Option& option) const;
   const Candidate* longer(std::size_t group, const Candidate& shorter) const;
   /// The arrangements of the parts, of which those on a carriage are made long enough first.
   std::vector<Arrangement> lengthen(Parts& parts) const;
@@ -174,8 +180,8 @@ struct Place {
   Parts parts;  ///< of the station; what stands in the place already is left
   std::size_t group = 0;
 };
-/// Adds the stations with a head's candidates in that place, but for those that come after a
-/// passing one of the same head and family whatever they cost: nothing is told of these.
+/// Adds the stations with a head's candidates in that place, gated, but for those that come after a
+/// passing one of the same head and family: nothing is told of these.
 void add_best_of(const Search& search, const Stations& stations, const HeadTry& tried,
                  const Place& place, std::vector<Option>& options);
 

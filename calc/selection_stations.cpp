@@ -184,9 +184,9 @@ const Candidate* Stations::longer(std::size_t group, const Candidate& shorter) c
   const auto facts = facts_of(*search_, shape, unused);
   Arrangement a = arrange(*search_, search_->groups[group], *facts, shape, unused);
   a.jetting = shorter.arrangement.jetting;
-  a.flight = shorter.arrangement.flight;
-  Group written = to_group(*search_, search_->groups[group], *facts, a, false);
-  longer_.push_back({a, std::move(written)});
+  const GroupNeed* const need = &search_->groups[group];
+  Group written = to_group(*search_, *need, *facts, a, false);
+  longer_.push_back({a, std::move(written), {}, nullptr, need});
   known = &longer_.back();
   return known;
 }
@@ -266,17 +266,34 @@ Option Stations::price(std::vector<const Candidate*> parts) const {
 Option Stations::make(std::vector<const Candidate*> parts) const {
   Sized size;
   Option option = size_up(std::move(parts), size);
-  option.gated = search_->reasons;
-  if (option.gated) option.failures = gate(groups_, size, nullptr);
+  if (search_->reasons) gate_last(size, option);
   return option;
+}
+
+std::optional<Option> Stations::make_before(const RankKey* best, Parts parts) const {
+  Sized size;
+  Option option = size_up(std::move(parts), size);
+  if (best != nullptr && !before(option.key, *best)) return std::nullopt;
+  gate_last(size, option);
+  return option;
+}
+
+/// Of the station sized last, whose groups do not have their flights yet.
+void Stations::gate_last(const Sized& size, Option& option) const {
+  for (std::size_t i = 0; i < groups_.size(); ++i) {
+    const Candidate& part = *option.parts[i];
+    fly(*search_, part);
+    add_flight(*search_->job, search_->groups[i], part.arrangement, groups_[i]);
+  }
+  option.failures = gate(groups_, size, nullptr);
+  option.gated = true;
 }
 
 bool Stations::passes(Option& option) const {
   if (!option.gated) {
     Sized size;
     size_up(option.parts, size);
-    option.failures = gate(groups_, size, nullptr);
-    option.gated = true;
+    gate_last(size, option);
   }
   return option.failures.empty();
 }

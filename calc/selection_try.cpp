@@ -170,7 +170,7 @@ class Attempts {
     for (const Mark& mark : unbeaten_) {
       Arrangement& a = accepted_[mark.accepted];
       a.jetting = jetting;
-      result.accepted.push_back({a, {}, floor.of(a), &need_});
+      result.accepted.push_back({a, {}, floor.of(a), &need_, &need_});
     }
   }
 
@@ -191,12 +191,22 @@ class Attempts {
 void write(const Search& search, const Candidate& candidate) {
   if (candidate.unwritten == nullptr) return;
   const GroupNeed& need = *candidate.unwritten;
+  const Arrangement& a = candidate.arrangement;
+  Findings unused;  // it was accepted
+  const auto facts = facts_of(search, a.shape, unused);
+  candidate.group = to_group(search, need, *facts, a, false);
+  candidate.unwritten = nullptr;
+}
+
+void fly(const Search& search, const Candidate& candidate) {
+  if (candidate.unflown == nullptr) return;
+  const GroupNeed& need = *candidate.unflown;
   Arrangement& a = candidate.arrangement;
   Findings unused;  // it was accepted
   const auto facts = facts_of(search, a.shape, unused);
   a.flight = flight_of(search, need, *facts, a.level);
-  candidate.group = to_group(search, need, *facts, a, false);
-  candidate.unwritten = nullptr;
+  add_flight(*search.job, need, a, candidate.group);
+  candidate.unflown = nullptr;
 }
 
 HeadTry try_head(const Search& search, const GroupNeed& need, std::size_t head, bool scanning) {

@@ -28,7 +28,8 @@ ViscosityCurve arrhenius(const LogPoint& p, const LogPoint& q) {
   return curve;
 }
 
-/// Through three points, ascending in t and falling in log; the pole then lies outside their span.
+/// Through three points, ascending in t and falling in log. None where the curve has its pole above
+/// them, as no liquid has, or lies straight.
 std::optional<ViscosityCurve> vogel(const LogPoint& p, const LogPoint& q, const LogPoint& r) {
   const double first = q.t - p.t;
   const double second = (r.t - q.t) * (p.log - q.log) / (q.log - r.log);
@@ -36,6 +37,7 @@ std::optional<ViscosityCurve> vogel(const LogPoint& p, const LogPoint& q, const 
   ViscosityCurve curve;
   curve.kind = ViscosityKind::vogel;
   curve.c = p.t - first * (r.t - p.t) / (second - first);
+  if (curve.c > p.t) return std::nullopt;
   curve.b = (p.log - r.log) * (p.t - curve.c) * (r.t - curve.c) / (r.t - p.t);
   curve.a = p.log - curve.b / (p.t - curve.c);
   return curve;

@@ -28,10 +28,11 @@ struct ViscosityModel {
 };
 
 /// Model through every point: one: that temperature only; two: Arrhenius; three and more: Vogel-
-/// Fulcher-Tammann through each pair and its nearest third (Arrhenius where the three lie on a
-/// straight line of ln eta over T, which has no such curve). None for no point, two points at one
-/// temperature, a viscosity <= 0, or one that does not fall with temperature. Any order.
-/// Validity: within about 2 % inside the span (Segur and Oberstar 1951), never outside.
+/// Fulcher-Tammann through each pair and its nearest third (Arrhenius where the three have no such
+/// curve with its pole below them: c is a temperature at which the ink would stand still). None for
+/// no point, two points at one temperature, a viscosity <= 0, or one that does not fall with
+/// temperature. Any order. Validity: within about 2 % inside the span (Segur and Oberstar 1951),
+/// never outside.
 std::optional<ViscosityModel> fit_viscosity(std::vector<ViscosityPoint> points);
 
 /// Curve in charge at a temperature; null outside the span (the common tolerance allowed).

@@ -293,9 +293,11 @@ std::string Context::reason_of(const calc::Reason& reason, const std::string& gr
   values.set_markup("SUBJECT", has_words("name." + reason.subject) ? words("name." + reason.subject)
                                                                    : said(reason.subject));
   values.set_markup("GROUP", groups);
-  if (reason.known_to_degc) {
-    values.set("TEMPERATURE", measure(*reason.known_to_degc, "degC"));
-    return templates.words(language_, "reason." + reason.code + ".known_to", values);
+  if (const std::optional<double>& at =
+          reason.known_to_degc ? reason.known_to_degc : reason.at_degc) {
+    values.set("TEMPERATURE", measure(*at, "degC"));
+    const char* const which = reason.known_to_degc ? ".known_to" : ".at";
+    return templates.words(language_, "reason." + reason.code + which, values);
   }
   const std::string key = "reason." + reason.code;
   std::string worded = templates.words(language_, variant(key, reason.subject), values);

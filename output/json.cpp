@@ -202,6 +202,7 @@ Json reason_json(const calc::Reason& reason) {
               {"group", reason.group},
               {"subject", reason.subject},
               {"at_least", reason.at_least}};
+  json_set(object, "at_degc", reason.at_degc);
   json_set(object, "known_to_degc", reason.known_to_degc);
   json_set(object, "field", reason.field);
   return object;

@@ -103,6 +103,17 @@ TEST_CASE("Vogel through three points") {
   });
 }
 
+TEST_CASE("points that no liquid's curve goes through are met in pairs") {
+  // Falling faster the warmer: the curve through all three has its pole above them.
+  const ViscosityModel m = model({point(22, 25), point(15, 40), point(10, 50)});
+  for (const ViscosityCurve& curve : m.curves) CHECK(curve.kind == ViscosityKind::arrhenius);
+  support::check_all({
+      {"25 degC", mpas_at(m, 25), 22, identity, "given"},
+      {"40 degC", mpas_at(m, 40), 15, identity, "given"},
+      {"50 degC", mpas_at(m, 50), 10, identity, "given"},
+  });
+}
+
 TEST_CASE("Vogel finds the constants of water's published equation") {
   // 2.414e-5 10^(247.8/(T - 140)) Pa s, calculatorlib.com; prints 1.002 mPa s at 20 degC.
   const auto water = [](double celsius) {

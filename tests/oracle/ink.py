@@ -63,6 +63,8 @@ class Viscosity:
         # ((t3-c)(t2-t1)) / ((t1-c)(t3-t2)) = ratio is linear in c
         share = ratio * (t3 - t2) / (t2 - t1)
         self.c = (t3 - share * t1) / (1 - share)
+        if self.c > t1:
+            raise ValueError("no liquid has its pole above the points: not among the made inks")
         self.b = math.log(e1 / e2) / (1 / (t1 - self.c) - 1 / (t2 - self.c))
         self.a = math.log(e1) - self.b / (t1 - self.c)
 

@@ -30,7 +30,10 @@ struct HeadBench {
   calc::HeadTry run(bool scanning = false) {
     prepare_search();
     calc::HeadTry result = calc::try_head(search, search.groups.front(), 0, scanning);
-    for (const calc::Candidate& c : result.accepted) calc::write(search, c);
+    for (const calc::Candidate& c : result.accepted) {
+      calc::write(search, c);
+      calc::fly(search, c);
+    }
     return result;
   }
 };
