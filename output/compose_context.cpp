@@ -257,7 +257,7 @@ std::string Context::notice(std::string_view kind, const calc::Notice& notice,
       const std::string key = (arg.name == "gate" ? "gate." : "name.") + *text;
       std::string word = arg.name == "group" ? escaped(group_name(*text))
                          : arg.name == "row" ? row_text(*this, *text)
-                                             : words_or(key, *text);
+                                             : words_or(of_motion(key), *text);
       values.set_markup(capitals(arg.name), to(&arg, std::move(word)));
     } else {
       const double value = std::get<double>(arg.value);

@@ -72,7 +72,7 @@ std::string symbol_answer(const Context& c) {
               {{"VALUE", length_text(c, shown->module_printed, 4)},
                {"LEAST", length_text(c, shown->module_least, 4)},
                {"MOST", length_text(c, shown->module_most, 4)}});
-  return module_led(c, answer, *worst, *shown);
+  return shown->pass ? as_link("s-barcode", answer) : module_led(c, answer, *worst, *shown);
 }
 
 }  // namespace output

@@ -239,11 +239,14 @@ bool asks_film(const Context& c, const calc::Group& group) {
   });
 }
 
-/// What the heads are multiplied by, without factors that are one and not asked for.
+/// What the heads are multiplied by, without factors that are one and not asked for, and what it
+/// comes to.
 std::string factors(const Context& c, const calc::Group& group) {
   std::string all;
+  int several = 0;
   const auto times = [&](const char* what, int count, bool told) {
     if (count == 1 && !told) return;
+    ++several;
     all += all.empty() ? "" : " \xC3\x97 ";
     all += c.words(std::string("stacking.factor.") + what, {{"COUNT", std::to_string(count)}});
   };
@@ -256,7 +259,11 @@ std::string factors(const Context& c, const calc::Group& group) {
   times("stack", group.stack, false);
   times("positions", group.positions, false);
   times("film", group.film_heads, asks_film(c, group));
-  return all;
+  if (several < 2) return all;
+  Values values;
+  values.set_markup("FACTORS", all);
+  values.set("TOTAL", std::to_string(group.heads_total));
+  return c.templates.words(c.language(), "stacking.product", values);
 }
 
 /// One sentence on why the heads are multiplied as they are.
@@ -268,7 +275,6 @@ std::string stacking(const Context& c, const calc::Group& group) {
   values.set("GROUP", c.group_name(group.name));
   values.set_markup("FACTORS", factors(c, group));
   values.set("STACK", std::to_string(group.stack));
-  values.set("TOTAL", std::to_string(group.heads_total));
   return c.templates.words(c.language(), key, values);
 }
 

@@ -43,6 +43,12 @@ TEST_CASE("the factors of the heads leave out what is one and not asked for") {
   CHECK(holds(arrangement(made), "4 for the colour positions" + times + "1 for the wet film = 16"));
 }
 
+TEST_CASE("a factor alone is no product") {
+  Case made = hand_made::feasible();
+  made.spec.chosen.front().positions = 1;
+  CHECK(holds(arrangement(made), "process colours: 4 across. Each nozzle"));
+}
+
 TEST_CASE("idle nozzles are told without those of overlaps where heads overlap") {
   Case made = hand_made::feasible();
   const std::string overlaps = "those of overlaps left out";

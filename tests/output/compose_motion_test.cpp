@@ -63,6 +63,24 @@ TEST_CASE("joints of strokes are measured along the stroke and along the feed") 
   CHECK(holds(text("both"), "between heads, along the stroke and along the feed."));
 }
 
+TEST_CASE("budgets and conditions of a carriage are along its stroke and its feed") {
+  Case made = hand_made::scanning();
+  const auto said = [&](const char* axis) {
+    const calc::Notice part{"placement",
+                            {{"subject", std::string("colour"), ""},
+                             {"axis", std::string(axis), ""},
+                             {"value", 117.0, "um"},
+                             {"limit", 42.3, "um"}},
+                            "",
+                            {}};
+    return context(made).notice("condition", part);
+  };
+  CHECK(holds(said("motion"), "along the stroke"));
+  CHECK(holds(said("nozzle"), "along the feed"));
+  made.spec.chosen.front().scan.reset();
+  CHECK(holds(said("motion"), "along the motion"));
+}
+
 TEST_CASE("data and ink of a carriage are at its speed, of a line at the speed asked") {
   Case line = hand_made::feasible(), carriage = hand_made::scanning();
   for (Case* const made : {&line, &carriage}) {
