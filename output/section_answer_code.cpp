@@ -3,7 +3,6 @@
 
 #include "output/compose_text.h"
 #include "output/figure_places.h"
-#include "output/format.h"
 #include "output/section_list.h"
 
 namespace output {

@@ -70,3 +70,24 @@ TEST_CASE("a row of several groups leads to the steps of all whose figure differ
   made.spec.chosen[1].resolution_along = calc::dpi(747);
   CHECK(holds(front(), "g1.motion g2.motion"));
 }
+
+TEST_CASE("the text of dots leads to the steps of what it tells, and to no others") {
+  Case made = hand_made::feasible();
+  calc::Group& group = made.spec.chosen[1];
+  calc::ChannelDots& dots = group.dots.front();
+  for (const char* const step : {"dead_nozzle_gap", "straight_pitch", "edge_gain"}) {
+    add_step(made, std::string("g2.white.") + step);
+  }
+  const auto text = [&made] {
+    return output::dots_section({made.spec, made.request, templates()});
+  };
+  group.resolution_across = group.resolution_along;
+  dots.edge_gain = dots.dead_nozzle_gap = calc::Length();
+  dots.straight_pitch.reset();
+  CHECK_FALSE(holds(text(), "g2.white.edge_gain"));
+  CHECK_FALSE(holds(text(), "g2.white.dead_nozzle_gap"));
+  dots.edge_gain = dots.dead_nozzle_gap = calc::micrometres(20);
+  CHECK(holds(text(), "g2.white.edge_gain g2.white.dead_nozzle_gap"));
+  dots.straight_pitch = calc::micrometres(30);
+  CHECK(holds(text(), "g2.white.dead_nozzle_gap g2.white.straight_pitch"));
+}
