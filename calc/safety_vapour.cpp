@@ -144,11 +144,13 @@ void flash_notes(const SafetyCase& c, const Ink& ink, std::vector<Notice>& to) {
   zone_note(ink, flash, to);
   const Temperature handling = handling_temperature(c, ink);
   if (!may_form_vapour(handling, flash, false)) return;
-  to.push_back({"vapour_zone",
-                {words("ink", ink.name), number("temperature", handling.in_celsius(), "degC"),
-                 number("flash_point", flash.in_celsius(), "degC")},
-                field,
-                stated_at(ink)});
+  Notice zone{"vapour_zone",
+              {words("ink", ink.name), number("temperature", handling.in_celsius(), "degC"),
+               number("flash_point", flash.in_celsius(), "degC")},
+              field,
+              stated_at(ink)};
+  if (flash < handling) zone.args.push_back(words("subject", "above"));
+  to.push_back(std::move(zone));
 }
 
 void exposure_notes(const SafetyCase& c, const Ink& ink, std::vector<Notice>& to) {

@@ -88,7 +88,7 @@ constexpr std::array notes{
     std::string_view("flash_point_unknown"),     // ink; [subject "uv"]
     std::string_view("exposure_limit"),          // ink, limit [ppm]; [subject "table"]
     std::string_view("exposure_limit_unknown"),  // ink
-    std::string_view("vapour_zone"),             // ink, temperature [degC], flash_point [degC]
+    std::string_view("vapour_zone"),             // ink, temperature, flash_point [degC]; subject
     std::string_view("classified_zone"),         // ink, flash_point [degC], below 23
     std::string_view("ink_family_unknown"),      // ink
     std::string_view("lel_monitoring"),          // share [%]; monitored [%] or "monitored"

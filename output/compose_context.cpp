@@ -46,10 +46,10 @@ std::string argument_text(const Context& context, double value, const std::strin
 Rounding safe_way(std::string_view argument) {
   using namespace std::string_view_literals;
   constexpr std::array up{
-      "safe"sv,        "density"sv, "safe_worst"sv,      "density_worst"sv, "air"sv,
-      "bund"sv,        "peak"sv,    "vapour"sv,          "mass"sv,          "temperature"sv,
-      "irradiance"sv,  "litres"sv,  "litres_per_year"sv, "air_least"sv,     "air_most"sv,
-      "density_near"sv};
+      "safe"sv,         "density"sv, "safe_worst"sv,      "density_worst"sv, "air"sv,
+      "bund"sv,         "peak"sv,    "vapour"sv,          "mass"sv,          "temperature"sv,
+      "irradiance"sv,   "litres"sv,  "litres_per_year"sv, "air_least"sv,     "air_most"sv,
+      "density_near"sv, "width"sv};
   constexpr std::array down{"time"sv, "limit"sv, "dose_limit"sv, "flash_point"sv,
                             "lel"sv,  "gap"sv,   "share_least"sv};
   if (std::find(up.begin(), up.end(), argument) != up.end()) return Rounding::up;
@@ -187,6 +187,10 @@ std::string Context::variant(const std::string& key, const std::string& subject)
   return !subject.empty() && has_words(whole) ? whole : key;
 }
 
+std::string Context::of_motion(const std::string& key) const {
+  return !spec.chosen.empty() && spec.chosen.front().scan ? variant(key, "scan") : key;
+}
+
 bool Context::in_us_units() const {
   const auto& units = request.request.units;
   return units && units->value == calc::UnitSystem::us;
@@ -253,20 +257,22 @@ std::string Context::notice(std::string_view kind, const calc::Notice& notice,
       const std::string key = (arg.name == "gate" ? "gate." : "name.") + *text;
       std::string word = arg.name == "group" ? escaped(group_name(*text))
                          : arg.name == "row" ? row_text(*this, *text)
-                                             : words_or(key, *text);
+                                             : words_or(of_motion(key), *text);
       values.set_markup(capitals(arg.name), to(&arg, std::move(word)));
     } else {
       const double value = std::get<double>(arg.value);
       const Rounding way = kind == "safety" ? safe_way(arg.name) : Rounding::nearest;
+      const int shown =
+          arg.name == "width" ? std::max(digits, 4) : digits;  // as it stands elsewhere
       values.set_markup(
           capitals(arg.name),
           to(&arg, escaped(way == Rounding::nearest ? argument_text(*this, value, arg.unit, digits)
-                                                    : bound(value, arg.unit, way, digits))));
+                                                    : bound(value, arg.unit, way, shown))));
     }
   }
   values.set_markup("FIELD", to(nullptr, field(notice.field)));
   const std::string key = std::string(kind) + "." + notice.code;
-  return templates.words(language_, variant(key, wording_of(notice)), values);
+  return templates.words(language_, of_motion(variant(key, wording_of(notice))), values);
 }
 
 std::vector<std::string> Context::notices(std::string_view kind,

@@ -49,6 +49,9 @@ class Context {
   /// The same, or `fallback` (escaped) for a key without words: names that come from the input.
   std::string words_or(const std::string& key, std::string_view fallback) const;
   bool has_words(const std::string& key) const;
+  /// The key of what is said of a carriage (`key.scan`) where the heads ride on one and there are
+  /// such words, else the key.
+  std::string of_motion(const std::string& key) const;
   /// A text of the house ("owner"), that of the language where the style has one.
   const std::string& house(std::string_view name) const;
   /// Expands a section's template of the language.
@@ -99,7 +102,7 @@ class Context {
   std::string step_keys(std::initializer_list<std::string> ids) const;
   /// The same for a table row of one line: only so many as stand on one line of the margin, at
   /// least one.
-  std::string row_keys(std::initializer_list<std::string> ids) const;
+  std::string row_keys(const std::vector<std::string>& ids) const;
   /// Whether a trace step of that id exists.
   bool has_step(const std::string& id) const;
   /// The origin of the given input of that key as a margin key `file:line`, or empty.

@@ -22,7 +22,7 @@ std::string Context::step_keys(std::initializer_list<std::string> ids) const {
   return keys;
 }
 
-std::string Context::row_keys(std::initializer_list<std::string> ids) const {
+std::string Context::row_keys(const std::vector<std::string>& ids) const {
   std::string keys;
   for (const std::string& id : ids) {
     const std::string key = step_keys({id});

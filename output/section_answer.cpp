@@ -122,7 +122,9 @@ std::string width_answer(const Context& c) {
   const calc::Group& group = c.spec.chosen.front();
   if (group.scan) {
     const calc::Length machine = group.scan->machine_width;
-    return led(c, c.words("answer.machine_width", {{"VALUE", length_text(c, machine, 4)}}),
+    return led(c,
+               c.words("answer.machine_width",
+                       {{"VALUE", escaped(c.bound(in_mm(machine), "mm", Rounding::up, 4))}}),
                ".machine_width", {in_mm(machine), "mm"});
   }
   const calc::Length width = group.head_pitch * (group.heads_across - 1) + group.swath;
@@ -148,19 +150,6 @@ std::string lattice_answer(const Context& c) {
   const calc::Resolution across = coarsest->resolution_across;
   return led(c, escaped(lattice_text(across, coarsest->resolution_along)), ".across .motion",
              {in_dpi(across), "dpi", {coarsest->name}});
-}
-
-std::string module_answer(const Context& c) {
-  for (const calc::Group& group : c.spec.chosen) {
-    if (group.barcodes.empty()) continue;
-    const calc::BarcodeFit& fit = group.barcodes.front();
-    const std::string answer = c.words(
-        "answer.module",
-        {{"VALUE", length_text(c, fit.module_printed, 4)}, {"COUNT", std::to_string(fit.dots)}});
-    return led(c, answer, fit.across ? ".module_across" : ".module_along",
-               {in_um(fit.module_printed), "um", {group.name}});
-  }
-  return {};
 }
 
 /// The levels used, from the fewest to the most of the channels.
@@ -296,13 +285,14 @@ std::string figure_answer(const Context& c, const std::string& key) {
   if (pattern == "colour.NAME.film") return film_answer(c, Context::name(key));
   if (pattern == "ink.NAME.cure_dose") return dose_answer(c);
   using Answer = std::string (*)(const Context&);
-  constexpr std::array<std::pair<std::string_view, Answer>, 14> answers{{
+  constexpr std::array<std::pair<std::string_view, Answer>, 15> answers{{
       {"image.width", width_answer},
       {"image.length", length_answer},
       {"image.resolution", lattice_answer},
       {"image.smallest_feature", lattice_answer},
       {"image.smallest_text", lattice_answer},
       {"image.viewing_distance", lattice_answer},
+      {"image.barcode_symbol", symbol_answer},
       {"image.barcode_module", module_answer},
       {"image.levels", levels_answer},
       {"image.registration", registration_answer},

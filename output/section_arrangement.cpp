@@ -188,9 +188,19 @@ std::string led(const Context& c, const Property& property, const calc::Group& g
   return c.linked(c.input(of_mode) != nullptr ? of_mode : head + field, text);
 }
 
+/// What a row is called for groups that stand so.
+std::string called(const calc::Group& group, const std::string& name) {
+  if (name == "footprint" && group.scan) return name + "_scan";
+  // The share of tilted heads and of a carriage is counted nozzle by nozzle.
+  const bool overlaps =
+      group.heads_across > 1 && !group.scan && group.family != calc::Family::tilted;
+  return name == "idle" && overlaps ? name + "_overlapped" : name;
+}
+
 void add_property(const Context& c, Values& table, const Property& property, const Range& range) {
   std::vector<std::string> cells;
-  std::string keys;
+  std::string first;
+  std::vector<std::string> keys;
   bool empty = true;
   for (std::size_t i = range.first; i < range.first + range.count; ++i) {
     const calc::Group& group = c.spec.chosen[i];
@@ -199,14 +209,14 @@ void add_property(const Context& c, Values& table, const Property& property, con
     if (cells.back().empty()) continue;
     const std::string key = c.step_keys({group_prefix(i) + "." + std::string(property.step)});
     if (key.empty()) cells.back() = led(c, property, group, group_prefix(i), cells.back());
-    if (keys.empty()) keys = key;  // one line of the margin; the other groups' steps read alike
+    const bool alike = !keys.empty() && cells.back() == first;  // a like figure has a like step
+    if (keys.empty()) first = cells.back();
+    if (!key.empty() && !alike) keys.push_back(group_prefix(i) + "." + std::string(property.step));
   }
   if (empty) return;
   Values& row = table.add("ROW");
-  row.set("KEY", keys);
-  const bool along_stroke =
-      property.name == "footprint" && c.spec.chosen[range.first].scan.has_value();
-  row.set_markup("NAME", c.words("property." + property.name + (along_stroke ? "_scan" : "")));
+  row.set("KEY", c.row_keys(keys));
+  row.set_markup("NAME", c.words("property." + called(c.spec.chosen[range.first], property.name)));
   for (std::string& cell : cells) row.add("CELL").set_markup("VALUE", std::move(cell));
 }
 
@@ -222,20 +232,50 @@ void add_table(const Context& c, Values& values, const Range& range) {
   for (const Property& property : properties()) add_property(c, table, property, range);
 }
 
+/// Whether a film is asked of one of the group's channels.
+bool asks_film(const Context& c, const calc::Group& group) {
+  return std::any_of(group.channels.begin(), group.channels.end(), [&](const std::string& name) {
+    return c.input("colour." + name + ".film") != nullptr;
+  });
+}
+
+/// What the heads are multiplied by, without factors that are one and not asked for, and what it
+/// comes to.
+std::string factors(const Context& c, const calc::Group& group) {
+  std::string all;
+  int several = 0;
+  const auto times = [&](const char* what, int count, bool told) {
+    if (count == 1 && !told) return;
+    ++several;
+    all += all.empty() ? "" : " \xC3\x97 ";
+    all += c.words(std::string("stacking.factor.") + what, {{"COUNT", std::to_string(count)}});
+  };
+  if (group.scan) {
+    times("colour", group.scan->heads_per_colour, true);
+  } else {
+    times("across", group.heads_across, true);
+  }
+  times("interleave", group.interleave, false);
+  times("stack", group.stack, false);
+  times("positions", group.positions, false);
+  times("film", group.film_heads, asks_film(c, group));
+  if (several < 2) return all;
+  Values values;
+  values.set_markup("FACTORS", all);
+  values.set("TOTAL", std::to_string(group.heads_total));
+  return c.templates.words(c.language(), "stacking.product", values);
+}
+
 /// One sentence on why the heads are multiplied as they are.
 std::string stacking(const Context& c, const calc::Group& group) {
   const std::string key = group.scan        ? "stacking.scan"
                           : group.stack > 1 ? "stacking.many"
                                             : "stacking.one";
-  return c.words(key,
-                 {{"GROUP", c.group_name(group.name)},
-                  {"ACROSS", std::to_string(group.heads_across)},
-                  {"INTERLEAVE", std::to_string(group.interleave)},
-                  {"STACK", std::to_string(group.stack)},
-                  {"POSITIONS", std::to_string(group.positions)},
-                  {"FILM", std::to_string(group.film_heads)},
-                  {"PER_COLOUR", std::to_string(group.scan ? group.scan->heads_per_colour : 0)},
-                  {"TOTAL", std::to_string(group.heads_total)}});
+  Values values;
+  values.set("GROUP", c.group_name(group.name));
+  values.set_markup("FACTORS", factors(c, group));
+  values.set("STACK", std::to_string(group.stack));
+  return c.templates.words(c.language(), key, values);
 }
 
 /// What the tilt is for and what it costs.

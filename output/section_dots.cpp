@@ -66,6 +66,12 @@ std::string signed_um(const Context& c, calc::Length value) {
   return value > calc::Length() ? "+" + text : text;
 }
 
+/// Whether the pitches of both axes are one as they are printed.
+bool is_square(const calc::Group& group) {
+  return number(in_um(1.0 / group.resolution_across), 4) ==
+         number(in_um(1.0 / group.resolution_along), 4);
+}
+
 /// By how much lines grow, and what to take off them in the data: once, or per axis where the
 /// lattice is not square.
 std::string edges_of_lines(const Context& c, const Alike& alike) {
@@ -80,9 +86,10 @@ std::string edges_of_lines(const Context& c, const Alike& alike) {
   values.set("COUNT", std::to_string(alike.dots->bar_reduction_dots));
   values.set("OFF_ALONG", std::to_string(calc::bar_reduction_dots(across, dot)));
   values.set("OFF_ACROSS", std::to_string(calc::bar_reduction_dots(along, dot)));
-  const bool square = number(in_um(across), 4) == number(in_um(along), 4);
+  const bool square = is_square(group);
   const auto text = [&](const std::string& key) {
-    return " " + c.templates.words(c.language(), key + (square ? "" : ".axes"), values);
+    const std::string of_axes = c.of_motion(key + ".axes");
+    return " " + c.templates.words(c.language(), square ? key : of_axes, values);
   };
   std::string all;
   if (!square || alike.dots->edge_gain > calc::Length()) all += text("dots.edge_gain");
@@ -107,7 +114,7 @@ std::string finer_for_solids(const Context& c, const Alike& alike) {
   std::string all;
   if (lines > asked * 1.001 && same_number(closing / dot, 1)) {
     all += " " + c.words("dots.just", {{"LINES", dpi_text(lines)},
-                                       {"AXIS", c.words("name.motion")},
+                                       {"AXIS", c.words(c.of_motion("name.motion"))},
                                        {"ASKED", dpi_text(asked)}});
   }
   const auto least =
@@ -174,7 +181,7 @@ std::string bead_text(const Context& c, const calc::ChannelDots& dots) {
   if (dots.straight_pitch) {
     const bool straight = dots.bead_width.has_value();
     const calc::Length width = dots.bead_width.value_or(calc::Length());
-    all += " " + c.words(straight ? "dots.straight" : "dots.scalloped",
+    all += " " + c.words(c.of_motion(straight ? "dots.straight" : "dots.scalloped"),
                          {{"PITCH", with_unit(in_um(*dots.straight_pitch), "um", 3)},
                           {"WIDTH", with_unit(in_um(width), "um", 3)}});
   }
@@ -182,6 +189,20 @@ std::string bead_text(const Context& c, const calc::ChannelDots& dots) {
     all += " " + c.words("dots.impact", {{"DOT", with_unit(in_um(*dots.impact_dot), "um", 3)}});
   }
   return all;
+}
+
+/// The steps of the figures the sentences tell.
+std::string text_keys(const Context& c, const Alike& alike) {
+  const calc::ChannelDots& dots = *alike.dots;
+  const std::string at = group_prefix(alike.group) + "." + dots.channel;
+  const auto told = [&](bool is_told, const char* step) {
+    return is_told ? at + step : std::string();
+  };
+  const bool grows = !is_square(c.spec.chosen[alike.group]) || dots.edge_gain > calc::Length();
+  return c.step_keys({at + ".dot", at + ".cover", told(grows, ".edge_gain"), at + ".spread",
+                      told(dots.dead_nozzle_gap > calc::Length(), ".dead_nozzle_gap"),
+                      told(dots.straight_pitch.has_value(), ".straight_pitch"),
+                      told(dots.bead_width.has_value(), ".bead_width"), at + ".impact_dot"});
 }
 
 }  // namespace
@@ -193,9 +214,7 @@ std::string dots_section(const Context& c) {
   for (const Alike& row : rows) {
     add_row(c, values, row);
     Values& text = values.add("TEXT");
-    const std::string at = group_prefix(row.group) + "." + row.dots->channel;
-    text.set("KEY", c.step_keys({at + ".dot", at + ".cover", at + ".edge_gain", at + ".spread",
-                                 at + ".impact_dot"}));
+    text.set("KEY", text_keys(c, row));
     text.set_markup("SENTENCE", sentence(c, row) + bead_text(c, *row.dots));
     add_tones(c, values, row);
   }

@@ -111,10 +111,11 @@ std::string drive_section(const Context& c) {
   Values values;
   for (const calc::BoardUse& use : station.board_uses) add_board(c, values, use);
   values.set_markup(
-      "SUMMARY", c.words("drive.summary",
+      "SUMMARY", c.words(c.of_motion("drive.summary"),
                          {{"DATA", with_unit(station.data_rate_bit_per_s * megabit, "Mbit/s", 3)},
                           {"BOARDS", std::to_string(station.boards)},
                           {"CABLES", count_text(station.cables)}}));
+  values.set_markup("FEEDS", c.words(c.of_motion("drive.feeds")));
   for (const calc::ChannelFeed& feed : station.feeds) {
     add_feed(c, values, feed);
     add_store(c, values, feed);

@@ -71,7 +71,8 @@ void add_scan(const Context& c, Values& values, const calc::Group& group, const 
           c.step_keys({g + ".stroke_time"}));
   add_row(c, table, "carriage_speed", c.measure(scan.carriage_speed.si(), "m/s", 3),
           c.step_keys({g + ".carriage_speed"}));
-  add_row(c, table, "machine_width", length_text(c, scan.machine_width, 4),
+  add_row(c, table, "machine_width",
+          escaped(c.bound(in_mm(scan.machine_width), "mm", Rounding::up, 4)),
           c.step_keys({g + ".machine_width"}));
   if (c.spec.carriage_pace) {
     add_row(c, table, "pace", c.measure(c.spec.carriage_pace->speed.si(), "m/s", 3),

@@ -97,6 +97,27 @@ std::string lattices_text(const Context& c) {
                                     {"ALONG", per_inch(c, &calc::Group::resolution_along)}});
 }
 
+/// The steps of the lattices: of the first group, and of the axes on which others differ from it.
+std::vector<std::string> lattice_steps(const Context& c) {
+  std::vector<std::string> ids{"g1.across", "g1.along", "g1.motion"};
+  const calc::Group& first = c.spec.chosen.front();
+  for (std::size_t i = 1; i < c.spec.chosen.size(); ++i) {
+    const calc::Group& group = c.spec.chosen[i];
+    const std::string g = group_prefix(i);
+    const auto differ = [&](calc::Resolution calc::Group::*axis) {
+      return number(in_dpi(group.*axis), 4) != number(in_dpi(first.*axis), 4);
+    };
+    if (differ(&calc::Group::resolution_across)) {
+      ids.push_back(g + (group.scan ? ".motion" : ".across"));
+    }
+    if (differ(&calc::Group::resolution_along)) {
+      ids.push_back(g + (group.scan ? ".along" : ".motion"));
+    }
+  }
+  ids.emplace_back("required.across");
+  return ids;
+}
+
 void add_resolution(const Context& c, Values& station) {
   const std::string asked =
       c.spec.required
@@ -104,7 +125,7 @@ void add_resolution(const Context& c, Values& station) {
                     {{"VALUE", lattice_text(c.spec.required->across, c.spec.required->along)}})
           : std::string();
   add_figure(station, c.words("front.resolution"), lattices_text(c), asked,
-             c.row_keys({"g1.across", "g1.along", "g1.motion", "required.across"}));
+             c.row_keys(lattice_steps(c)));
 }
 
 std::string asked_input(const Context& c, const std::string& key) {

@@ -86,6 +86,11 @@ bool heads_unpriced(const calc::Station& station);
 std::string check_acceptance(const Context& context, const calc::Check& check);
 /// What the design answers to the requirement of that key, as markup.
 std::string requirement_answer(const Context& context, const std::string& key);
+/// The module of the bar code as printed, of both axes where they differ, as markup; empty where
+/// none is printed.
+std::string module_answer(const Context& context);
+/// Whether it lies in the range of its symbol: of the axis and group that fails, if one does.
+std::string symbol_answer(const Context& context);
 /// What the answer leaves of that requirement, "+49 %", or a dash where it is no figure; negative
 /// where it falls short.
 std::string requirement_margin(const Context& context, const std::string& key);

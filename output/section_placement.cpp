@@ -97,7 +97,7 @@ std::string budget_name(const Context& c, const calc::Budget& budget) {
 }
 
 std::string axis_name(const Context& c, const calc::Budget& budget) {
-  return c.words(budget.motion ? "budget.motion" : "budget.nozzle");
+  return c.words(c.of_motion(budget.motion ? "budget.motion" : "budget.nozzle"));
 }
 
 std::string term_name(const Context& c, const calc::BudgetTerm& term) {

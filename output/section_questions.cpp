@@ -5,6 +5,7 @@
 #include <utility>
 #include <vector>
 
+#include "calc/barcode.h"
 #include "output/compose_text.h"
 #include "output/figure_places.h"
 #include "output/format.h"
@@ -80,13 +81,23 @@ std::string subject_text(const Context& c, const calc::Check& check) {
   return escaped(of_group ? group_names(c, check.subject) : check.subject);
 }
 
+/// Of a bar code's grade, which standard grades it: ".linear", ".matrix", or empty.
+std::string kind_of(const calc::Check& check) {
+  if (check.code != "barcode_grade") return {};
+  const calc::BarcodeSymbol* const symbol = calc::find_barcode_symbol(check.subject);
+  if (symbol == nullptr) return {};
+  return symbol->two_dimensional ? ".matrix" : ".linear";
+}
+
 /// What to do, with the axis where it is of one.
 std::string check_text(const Context& c, const calc::Check& check) {
   Values values;
-  values.set_markup("AXIS", check.axis.empty() ? std::string() : c.words("axis." + check.axis));
-  const std::string key = "check." + check.code, of_axis = key + ".axis";
-  const bool axis = !check.axis.empty() && c.has_words(of_axis);
-  return c.templates.words(c.language(), axis ? of_axis : key, values);
+  const std::string axis = "axis." + check.axis;
+  const bool of_strokes = check.code == "strokes";
+  values.set_markup(
+      "AXIS", check.axis.empty() ? std::string() : c.words(of_strokes ? c.of_motion(axis) : axis));
+  return c.templates.words(c.language(), c.of_motion("check." + check.code + kind_of(check)),
+                           values);
 }
 
 /// Values that differ stand with the names they are taken for.
@@ -137,30 +148,52 @@ std::string order_of(const Context& c) {
   return chance ? "lets_pass" : "nothing_passes";
 }
 
-/// "x or more" is rounded up, "at most x" down; but a dot or a film no higher, for the design may
-/// have just what is asked of it, and shall not fail by its last digit.
+/// "x or more" is rounded up, "at most x" down: who keeps what is printed keeps the figure.
 Rounding way_of(std::string_view code) {
   using namespace std::string_view_literals;
-  constexpr std::array up{"wetting"sv, "frequency"sv, "cure_at_speed"sv, "drying_at_speed"sv,
-                          "throw_trial"sv};
-  // Those of a joint and of registration stand among the budgets and conditions too, to the
-  // nearest.
-  constexpr std::array down{"dot_diameter"sv,        "film"sv,
-                            "row_delays"sv,          "uv_leakage"sv,
-                            "vapour_at_workplace"sv, "web_temperature"sv};
+  constexpr std::array up{"wetting"sv,     "frequency"sv, "cure_at_speed"sv, "drying_at_speed"sv,
+                          "throw_trial"sv, "capture"sv,   "dot_diameter"sv,  "film"sv};
+  constexpr std::array down{"row_delays"sv,      "uv_leakage"sv, "vapour_at_workplace"sv,
+                            "web_temperature"sv, "stitch"sv,     "strokes"sv,
+                            "registration"sv,    "tilt"sv};
   if (std::find(up.begin(), up.end(), code) != up.end()) return Rounding::up;
   const bool most = std::find(down.begin(), down.end(), code) != down.end();
   return most ? Rounding::down : Rounding::nearest;
+}
+
+/// A digit more where the figure stands elsewhere to the nearest: among the dots, the budgets and
+/// the conditions.
+int digits_of(std::string_view code) {
+  using namespace std::string_view_literals;
+  constexpr std::array four{"dot_diameter"sv, "stitch"sv, "strokes"sv, "registration"sv};
+  return std::find(four.begin(), four.end(), code) == four.end() ? 3 : 4;
+}
+
+/// The fit of the symbol and axis that a check of a module is of, or null.
+const calc::BarcodeFit* fit_of(const Context& c, const calc::Check& check) {
+  if (check.code != "barcode_module") return nullptr;
+  for (const calc::Group& group : c.spec.chosen) {
+    for (const calc::BarcodeFit& fit : group.barcodes) {
+      const bool axis = check.axis == "both" || fit.across == (check.axis == "across");
+      if (axis && fit.symbol == check.subject && fit.module_most > calc::Length()) return &fit;
+    }
+  }
+  return nullptr;
 }
 
 }  // namespace
 
 std::string check_acceptance(const Context& c, const calc::Check& check) {
   if (!check.acceptance) return c.words("by_agreement");
-  const std::string limit = check.unit == "1"
-                                ? with_unit(*check.acceptance * 100, "%", 3)
-                                : c.bound(*check.acceptance, check.unit, way_of(check.code),
-                                          check.code == "dot_diameter" ? 4 : 3);
+  const std::string limit = check.unit == "1" ? with_unit(*check.acceptance * 100, "%", 3)
+                                              : c.bound(*check.acceptance, check.unit,
+                                                        way_of(check.code), digits_of(check.code));
+  if (const calc::BarcodeFit* const fit = fit_of(c, check)) {
+    return c.words("check.barcode_module.acceptance.range",
+                   {{"VALUE", limit},
+                    {"LEAST", c.bound(in_um(fit->module_least), check.unit, Rounding::up)},
+                    {"MOST", c.bound(in_um(fit->module_most), check.unit, Rounding::down)}});
+  }
   const std::string key = "check." + check.code + ".acceptance";
   return c.has_words(key) ? c.words(key, {{"VALUE", limit},
                                           {"NUMBER", number(*check.acceptance, 3)},

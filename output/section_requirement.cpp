@@ -22,8 +22,8 @@ void add_shall(const Context& c, const calc::Input& input, Values& table, int nu
   const std::optional<PartsRate> parts =
       input.key == "line.throughput" ? parts_rate(c) : std::nullopt;  // in the answer's unit
   const std::string value = parts ? parts->asked : input_text(c, input);
-  row.set_markup(
-      "TEXT", c.words("shall." + pattern, {{"VALUE", value}, {"NAME", Context::name(input.key)}}));
+  row.set_markup("TEXT", c.words(c.of_motion("shall." + pattern),
+                                 {{"VALUE", value}, {"NAME", Context::name(input.key)}}));
   row.set_markup("ANSWER", requirement_answer(c, input.key));
   row.set("MARGIN", requirement_margin(c, input.key));
   row.set_markup("VERIFY", c.words("verify." + pattern));

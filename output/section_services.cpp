@@ -273,6 +273,20 @@ void add_length(const Context& c, Values& table, const calc::Station& station) {
   add_need(c, table, need);
 }
 
+/// At least what the carriage travels over; of a line nothing is known.
+void add_width(const Context& c, Values& table) {
+  const auto& scan = c.spec.chosen.front().scan;
+  if (!scan) return add_unknown(c, table, {"width"});
+  const std::string width = c.bound(in_mm(scan->machine_width), "mm", Rounding::up, 4);
+  add_need(c, table,
+           {"width",
+            c.words("services.station"),
+            c.words("services.width_scan", {{"WIDTH", width}}),
+            c.step_keys({"g1.machine_width"}),
+            {},
+            c.words("services.note.width_scan")});
+}
+
 /// What the frame must hold still for the placement worked out here.
 void add_stiffness(const Context& c, Values& table) {
   const calc::Input* const mount = c.input("line.mount_tolerance");
@@ -306,7 +320,8 @@ void add_services(const Context& c, Values& table, const calc::Station& station)
   add_fluids(c, links, table, station);
   add_room(c, table);
   add_length(c, table, station);
-  add_unknown(c, table, {"width", "weight", "floor", "cabinets"});
+  add_width(c, table);
+  add_unknown(c, table, {"weight", "floor", "cabinets"});
   add_stiffness(c, table);
 }
 
@@ -315,7 +330,7 @@ void add_signal(const Context& c, Values& table, const std::string& name,
   Values& row = table.add("SIGNAL");
   row.set("KEY", key);
   row.set_markup("WHAT", c.words("services." + name));
-  row.set_markup("WAY", c.words("services.way." + name));
+  row.set_markup("WAY", c.words(c.of_motion("services.way." + name)));
   row.set_markup("FIGURE", figure.empty() ? c.words("services.to_agree") : escaped(figure));
 }
 
@@ -375,6 +390,7 @@ void add_shares(const Context& c, Values& values) {
 std::string services_section(const Context& c) {
   if (!c.spec.station || c.spec.chosen.empty()) return {};
   Values values;
+  values.set_markup("SPEED", c.words(c.of_motion("services.speed")));
   add_services(c, values, *c.spec.station);
   add_signals(c, values, *c.spec.station);
   add_shares(c, values);

@@ -46,7 +46,7 @@ void add_row(const Context& c, Values& table, const std::string& kind, const Fig
   if (!figure.value && !figure.must) return;
   Values& row = table.add("ROW");
   row.set("KEY", c.step_keys({step_of(kind, figure.name)}));
-  row.set_markup("NAME", c.words("property.stage_" + std::string(figure.name)));
+  row.set_markup("NAME", c.words(c.of_motion("property.stage_" + std::string(figure.name))));
   row.set_markup("VALUE", figure.value ? value_text(c, figure) : c.words("stage_unknown"));
 }
 

@@ -40,7 +40,7 @@ std::string row_label(const Context& c, const calc::Budget& budget) {
   if (!budget.group.empty() && c.spec.chosen.size() > 1) {
     name += ", " + escaped(shortened(c.group_name(budget.group), 18));
   }
-  return name + ", " + c.words(budget.motion ? "budget.motion" : "budget.nozzle");
+  return name + ", " + c.words(c.of_motion(budget.motion ? "budget.motion" : "budget.nozzle"));
 }
 
 Axis axis_of(const Context& c, const std::vector<calc::Budget>& budgets, std::size_t shown) {

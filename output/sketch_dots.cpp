@@ -82,7 +82,7 @@ void draw_sizes(const Context& c, Sketch& sketch, const Size& size, double scale
   const double radius = size.dot / 2 * scale;
   const double bottom = corner.y + size.height() * scale;
   const auto text = [&](const std::string& key, double value) {
-    return c.words(key, {{"VALUE", c.measure(value * 1000, "um", 3)}});
+    return c.words(c.of_motion(key), {{"VALUE", c.measure(value * 1000, "um", 3)}});
   };
   sketch.dimension_across(corner.x + radius, corner.x + radius + size.across * scale, bottom + 3,
                           text("dots.pitch", size.across), colour);
@@ -117,9 +117,9 @@ std::string sketch_dots(const Context& c) {
     draw_sizes(c, sketch, size, scale.factor, corner);
   }
   const std::string key = list.size() > shown ? "dots.caption_some" : "dots.caption";
-  return sketch.figure(c.words(key, {{"SCALE", scale.text},
-                                     {"SHOWN", std::to_string(shown)},
-                                     {"COUNT", std::to_string(list.size())}}),
+  return sketch.figure(c.words(c.of_motion(key), {{"SCALE", scale.text},
+                                                  {"SHOWN", std::to_string(shown)},
+                                                  {"COUNT", std::to_string(list.size())}}),
                        "", false);
 }
 

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <sstream>
 
+#include "calc/barcode.h"
 #include "output/compose_text.h"
 #include "output/drawing_fill.h"
 #include "output/format.h"
@@ -133,18 +134,48 @@ bool has_bar_code(const Context& c) {
   return find(c, "barcode_grade") != nullptr || find(c, "barcode_module") != nullptr;
 }
 
-void draw_finest(const Context& c, Sketch& sketch, const Sheet& sheet, double y) {
-  const Pen pen{c.templates.setting("drawing.outline"), 0.3, ""};
-  if (!has_bar_code(c)) {
-    for (int i = 0; i < 6; ++i) {
-      const double line = y + 1.5 + 1.6 * i;
-      sketch.line({1, line}, {sheet.width * 0.45, line}, {pen.colour, 0.15 + 0.1 * i, ""});
+/// Whether the code asked for is a two-dimensional symbol.
+bool has_matrix(const Context& c) {
+  const calc::Check* const check = find(c, "barcode_module");
+  const calc::BarcodeSymbol* const symbol =
+      check == nullptr ? nullptr : calc::find_barcode_symbol(check->subject);
+  return symbol != nullptr && symbol->two_dimensional;
+}
+
+/// A square of cells: two sides whole, two in turn on and off, inside by no message.
+void draw_matrix(Sketch& sketch, const Pen& pen, double y) {
+  constexpr int cells = 10;
+  const double cell = (band_height - 1) / cells;
+  for (int row = 0; row < cells; ++row) {
+    for (int column = 0; column < cells; ++column) {
+      const bool whole = column == 0 || row == cells - 1;
+      const bool in_turn = row == 0 || column == cells - 1;
+      const bool inside = (row * row + 3 * column + row * column) % 5 < 2;
+      if (!whole && !(in_turn ? (row + column) % 2 == 0 : inside)) continue;
+      sketch.rect({1 + column * cell, y + 0.5 + row * cell}, cell, cell, {"none", 0.1, ""},
+                  pen.colour);
     }
   }
+}
+
+void draw_bars(Sketch& sketch, const Sheet& sheet, const Pen& pen, double y) {
   double x = 1;
-  for (int i = 1; has_bar_code(c) && i <= 12 && x < sheet.width * 0.45; ++i) {
-    sketch.rect({x, y + 1}, 0.25 * i, band_height - 2, pen, c.templates.setting("drawing.outline"));
+  for (int i = 1; i <= 12 && x < sheet.width * 0.45; ++i) {
+    sketch.rect({x, y + 1}, 0.25 * i, band_height - 2, pen, pen.colour);
     x += 0.5 * i + 0.4;
+  }
+}
+
+void draw_finest(const Context& c, Sketch& sketch, const Sheet& sheet, double y) {
+  const Pen pen{c.templates.setting("drawing.outline"), 0.3, ""};
+  for (int i = 0; !has_bar_code(c) && i < 6; ++i) {
+    const double line = y + 1.5 + 1.6 * i;
+    sketch.line({1, line}, {sheet.width * 0.45, line}, {pen.colour, 0.15 + 0.1 * i, ""});
+  }
+  if (has_matrix(c)) {
+    draw_matrix(sketch, pen, y);
+  } else if (has_bar_code(c)) {
+    draw_bars(sketch, sheet, pen, y);
   }
   sketch.label({sheet.width * 0.55, y + band_height / 2 + 1}, "start", 7,
                c.words("pattern.sample"));

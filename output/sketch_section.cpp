@@ -199,7 +199,7 @@ std::string sketch_section(const Context& c) {
   sketch.label({left_margin + 16, foot + 0.9}, "start", 7,
                tilted ? c.words("section.motion_tilted", {{"TILT", c.measure(degrees, "deg", 4)}})
                       : c.words("section.motion"));
-  return sketch.figure(c.words(tilted ? "section.caption_tilted" : "section.caption",
+  return sketch.figure(c.words(c.of_motion(tilted ? "section.caption_tilted" : "section.caption"),
                                {{"HEAD", group.head}, {"SCALE", scale.text}}),
                        "", false);
 }

@@ -7,7 +7,7 @@
 <row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{HEADS}}</cell><cell>{{DATA}}</cell><cell>{{EACH}}</cell><cell>{{RATE}}</cell><cell>{{COUNT}}</cell></row>
 {{/BOARD}}
 </table>
-<table columns="l:* r:16 r:17 r:19 r:22 r:17 l:25" caption="Daten und Tinte je Kanal bei der höchsten verlangten Geschwindigkeit und größter Belegung">
+<table columns="l:* r:16 r:17 r:19 r:22 r:17 l:25" caption="{{FEEDS:none}}">
 <head><cell>Kanal</cell><cell>Aktive Düsen</cell><cell>Daten, Mbit/s</cell><cell>Tinte, mL/min</cell><cell>Umgewälzt, mL/min</cell><cell>Versorg.</cell><cell>Bestimmt durch</cell></head>
 {{#FEED}}
 <row key="{{KEY}}"><cell>{{CHANNEL}}</cell><cell>{{NOZZLES}}</cell><cell>{{DATA}}</cell><cell>{{PEAK}}</cell><cell>{{MOVED}}</cell><cell>{{SUPPLIES}}</cell><cell>{{BY:none}}</cell></row>

@@ -26,7 +26,7 @@
 </table>
 {{/SWINGS}}
 {{STEPS:none}}
-{{#UNPRICED}}<p>Investition und Gesamtkosten sind Untergrenzen: Auf Anfrage und darum nicht enthalten sind {{ITEMS:none}}.</p>{{/UNPRICED}}
+{{#UNPRICED}}<p>Investition und Gesamtkosten sind Untergrenzen; auf Anfrage und darum nicht enthalten: {{ITEMS:none}}.</p>{{/UNPRICED}}
 {{#WITHOUT}}<p>Die Jahressummen und die Gesamtkosten sind Untergrenzen: Sie enthalten {{ITEMS:none}} nicht.</p>{{/WITHOUT}}
 {{#BASIS}}<p key="{{KEY}}">{{TEXT:none}}</p>{{/BASIS}}
 <p>Tinte, Energie und die Lebensdauer der Köpfe gelten für mittlere Belegung und Nenngeschwindigkeit über die Laufzeit. Tinte ist ohne Spülflüssigkeit, die bei Verschleißteilen und Reinigung steht. Energie ist die der Lampen und Trockner; die von Köpfen, Tintenheizern, Steuerung und Lüftern ist nicht gezählt. Die Arbeitskosten umfassen nur den Austausch und das Ausrichten von Köpfen; Bedienpersonal ist nicht enthalten.</p>

@@ -7,7 +7,7 @@
 <row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{HEADS}}</cell><cell>{{DATA}}</cell><cell>{{EACH}}</cell><cell>{{RATE}}</cell><cell>{{COUNT}}</cell></row>
 {{/BOARD}}
 </table>
-<table columns="l:* r:16 r:16 r:19 r:22 r:17 l:25" caption="Data and ink per channel at the highest speed asked, peak coverage">
+<table columns="l:* r:16 r:16 r:19 r:22 r:17 l:25" caption="{{FEEDS:none}}">
 <head><cell>Channel</cell><cell>Active nozzles</cell><cell>Data, Mbit/s</cell><cell>Ink, mL/min</cell><cell>Recirculated, mL/min</cell><cell>Supplies</cell><cell>Set by</cell></head>
 {{#FEED}}
 <row key="{{KEY}}"><cell>{{CHANNEL}}</cell><cell>{{NOZZLES}}</cell><cell>{{DATA}}</cell><cell>{{PEAK}}</cell><cell>{{MOVED}}</cell><cell>{{SUPPLIES}}</cell><cell>{{BY:none}}</cell></row>

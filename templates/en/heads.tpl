@@ -2,7 +2,7 @@
 <section title="Heads considered" id="s-heads">
 {{#ALTERNATIVES}}
 <section title="Alternatives" id="s-alternatives">
-<p>Stations are ranked by, in this order: fewest wishes unmet, fewest unpriced lines, least cost of ownership in classes 5 % wide, fewest joints, largest speed margin, fewest heads, cost of ownership, order of the catalogue. Inside one class of 5 % an earlier term therefore decides even where the alternative is a little cheaper.</p>
+<p>Stations are ranked by, in this order: fewest wishes unmet, fewest unpriced lines, least cost of ownership in classes 5 % wide, fewest heads to align to a neighbour, largest speed margin, fewest heads, cost of ownership, order of the catalogue. Inside one class of 5 % an earlier term therefore decides even where the alternative is a little cheaper.</p>
 <table columns="l:28 l:* l:36 l:46" caption="{{CAPTION:none}}" wide="yes">
 <head><cell>Station</cell><cell>Arrangement</cell><cell>Differs in</cell><cell>Stands behind by</cell></head>
 {{#ROW}}

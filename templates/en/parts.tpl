@@ -26,7 +26,7 @@
 </table>
 {{/SWINGS}}
 {{STEPS:none}}
-{{#UNPRICED}}<p>Capital and cost of ownership are lower bounds: on request, and so not in them, are {{ITEMS:none}}.</p>{{/UNPRICED}}
+{{#UNPRICED}}<p>Capital and cost of ownership are lower bounds; on request, and so not in them: {{ITEMS:none}}.</p>{{/UNPRICED}}
 {{#WITHOUT}}<p>The yearly sums and the cost of ownership are lower bounds: they stand without {{ITEMS:none}}.</p>{{/WITHOUT}}
 {{#BASIS}}<p key="{{KEY}}">{{TEXT:none}}</p>{{/BASIS}}
 <p>Ink, energy and the life of heads are at mean coverage and nominal speed over the running hours. Ink is without flushing fluid, which stands with wear parts and cleaning. Energy is that of lamps and dryers; that of heads, ink heaters, controls and fans is not counted. Labour a year is only the replacement and alignment of heads; operators are not contained.</p>

@@ -36,6 +36,7 @@ TEST_CASE("flash point with its classes") {
   CHECK(words(notes, "flash_point", "nfpa") == "IIIA");
   CHECK(words(notes, "flash_point", "ghs") == "3");
   CHECK(has(notes, "vapour_zone"));  // jetted at 45 degC, 15 K below is enough for a mixture
+  CHECK(words(notes, "vapour_zone", "subject").empty());
   c.request.inks.front().flash_point = exactly(Temperature::celsius(70));
   notes = notes_of(c);
   CHECK(words(notes, "flash_point", "ghs") == "4");
@@ -87,6 +88,7 @@ TEST_CASE("inks of one note share it, at the figure that asks for most care") {
   CHECK(count("vapour_zone") == 1);
   CHECK(words(notes_of(c), "vapour_zone", "ink") == "black, blue");
   CHECK(number(notes_of(c), "vapour_zone", "temperature") == doctest::Approx(45));
+  CHECK(words(notes_of(c), "vapour_zone", "subject") == "above");
   c.request.inks.back().flash_point = exactly(Temperature::celsius(70));
   CHECK(count("flash_point") == 2);
 }

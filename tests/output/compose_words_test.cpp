@@ -149,6 +149,22 @@ TEST_CASE("groups that share a check stand in it by their names") {
   CHECK(holds(output::checks_section(c), "white, process colours"));
 }
 
+TEST_CASE("what the room must keep is to be confirmed where it is assumed, and only there") {
+  Case made = hand_made::feasible();
+  const auto services = [&made] {
+    return output::services_section({made.spec, made.request, templates()});
+  };
+  calc::Input humidity = made.spec.inputs[1];
+  humidity.key = "line.air_humidity";
+  humidity.value = humidity.low = humidity.high = 55;
+  humidity.unit = "%";
+  made.spec.inputs.push_back(humidity);
+  CHECK(holds(services(), "55\u00A0%"));
+  CHECK_FALSE(holds(services(), "confirm"));
+  made.spec.assumptions.push_back({"line.air_humidity", 0.55, "", "1", 0.4, 0.7, "", ""});
+  CHECK(holds(services(), "confirm"));
+}
+
 TEST_CASE("the ends of a range differ on paper where they differ") {
   Case made = hand_made::feasible();
   calc::Uncertainty& cost = made.spec.uncertainty[1];

@@ -46,7 +46,7 @@ constexpr std::array<Plain, 20> plain{{
     {"s-safety", "Fans, blowers and pumps"},
     {"s-safety", "with continuous monitoring"},
     {"s-checks", "ISO 2409"},
-    {"s-checks", "Grade the printed bar code"},
+    {"s-checks", "Grade the printed "},
     {"s-questions", "safety data sheet, section"},
     {"front", "safety data sheet, section"},
     // Numbers of a rule or a name, in the words of the document itself.
