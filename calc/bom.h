@@ -88,8 +88,14 @@ struct BillTotal {
 };
 BillTotal total(const std::vector<Need>& needs);
 
-/// The lines of the bill in order of PartCode, ready to print.
+/// A channel and the row of the ink supply that feeds it; null where the catalogue has none.
+struct Fed {
+  std::size_t channel = 0;
+  const Row* supply = nullptr;
+};
+
+/// The lines of the bill in order of PartCode, ready to print; a supply serves what it feeds.
 std::vector<BomLine> bom_lines(const Job& job, const std::vector<Group>& groups,
-                               std::vector<Need> needs);
+                               std::vector<Need> needs, const std::vector<Fed>& fed);
 
 }  // namespace calc

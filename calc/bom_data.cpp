@@ -48,7 +48,7 @@ constexpr std::array<BomKind, rows> table{{
     {PartCode::flush, "", {"ink.family"}, {"per", "life"}},
     {PartCode::first_fill, "", {"colour.cover_mean", "line.hours_per_day"}, {}},
     {PartCode::spare_head, "", {"limits.lead_time", "line.hours_per_day"}, {"life", "lead_time"}},
-    {PartCode::commissioning, "", {"line.speed"}, {"per"}},
+    {PartCode::commissioning, "", {}, {"per"}},
     {PartCode::training, "", {"service.serviceable"}, {"per"}},
 }};
 

@@ -83,15 +83,24 @@ void add_given(const Job& job, std::string_view key, std::vector<std::string>& t
   to.push_back(std::move(given));
 }
 
+/// Whether a need is no ink supply, or one that feeds that channel.
+bool feeds(const Need& need, const std::vector<Fed>& fed, std::size_t channel) {
+  if (need.code != PartCode::ink_supply) return true;
+  return std::any_of(fed.begin(), fed.end(), [&](const Fed& one) {
+    return one.channel == channel && one.supply == need.item.row;
+  });
+}
+
 /// A key of a repeated section names the sections concerned: "ink.family" is "ink.black.family".
-void add_key(const Job& job, const Need& need, std::string_view key, std::vector<std::string>& to) {
+void add_key(const Job& job, const Need& need, const std::vector<Fed>& fed, std::string_view key,
+             std::vector<std::string>& to) {
   const std::string_view section = key.substr(0, key.find('.'));
   if (section != "ink" && section != "colour") {
     add_given(job, key, to);
     return;
   }
   for (std::size_t i = 0; i < job.channels.size(); ++i) {
-    if (need.channel && *need.channel != i) continue;
+    if ((need.channel && *need.channel != i) || !feeds(need, fed, i)) continue;
     const Channel& channel = job.channels[i];
     if (section == "ink" && channel.ink == nullptr) continue;
     const std::string& name = section == "ink" ? channel.ink->name : channel.name;
@@ -149,7 +158,8 @@ void describe(const Job& job, const Need& need, const std::vector<Group>& groups
   if (line.designation.empty() || need.code == PartCode::spare_head) line.code = code;
 }
 
-BomLine line_of(const Job& job, const Need& need, const std::vector<Group>& groups) {
+BomLine line_of(const Job& job, const Need& need, const std::vector<Group>& groups,
+                const std::vector<Fed>& fed) {
   BomLine line;
   describe(job, need, groups, line);
   line.quantity = need.quantity;
@@ -158,7 +168,7 @@ BomLine line_of(const Job& job, const Need& need, const std::vector<Group>& grou
   line.extended_price = extended_price(need);
   line.lead_time_days = need.item.lead_days;
   for (const std::string_view key : bom_kind(need.code).serves) {
-    if (!key.empty()) add_key(job, need, key, line.serves);
+    if (!key.empty()) add_key(job, need, fed, key, line.serves);
   }
   return line;
 }
@@ -166,14 +176,14 @@ BomLine line_of(const Job& job, const Need& need, const std::vector<Group>& grou
 }  // namespace
 
 std::vector<BomLine> bom_lines(const Job& job, const std::vector<Group>& groups,
-                               std::vector<Need> needs) {
+                               std::vector<Need> needs, const std::vector<Fed>& fed) {
   std::stable_sort(needs.begin(), needs.end(),
                    [](const Need& a, const Need& b) { return a.code < b.code; });
   std::vector<BomLine> lines;
   long long used = 0;
   for (std::size_t i = 0; i < needs.size(); ++i) {
     if (i == 0 || needs[i].code != needs[i - 1].code) used = 0;
-    lines.push_back(line_of(job, needs[i], groups));
+    lines.push_back(line_of(job, needs[i], groups, fed));
     lines.back().item = static_cast<int>(i) + 1;
     const long long count = std::llround(needs[i].quantity);
     if (needs[i].unit == NeedUnit::piece) {

@@ -125,6 +125,7 @@ void add_chosen(const Job& job, const Catalogue& catalogue, const Selection& sel
   spec.station = size_station(job, catalogue, spec.chosen);
   spec.flexibility = flexibility(job, catalogue, spec.chosen);
   spec.single_source_share = single_source_share(catalogue, *spec.station);
+  spec.single_source_unpriced = single_source_unpriced(catalogue, *spec.station);
   spec.tests = checks(job, catalogue, spec.chosen, *spec.station);
   append(spec.station->warnings, spec.warnings);
   warn_of_pace(spec);

@@ -180,7 +180,11 @@ void check_wetting(const Search& search, const Ink& ink, Findings& out) {
 void check_recirculation(const Search& search, const Ink& ink, const Head& head, Findings& out) {
   if (!settles(*search.job, ink).value_or(false)) return;
   if (head.recirculates && head.recirculates->value) return;
-  out.conditions.push_back(unknown("recirculation", "head", head.name, "recirculates"));
+  const bool known = head.recirculates.has_value();
+  Finding still =
+      unknown(known ? "no_recirculation" : "recirculation", "head", head.name, "recirculates");
+  if (known) still.where = &head.recirculates->origin;
+  out.conditions.push_back(still);
 }
 
 void check_ink(const Search& search, const Ink& ink, const Head& head, Findings& out) {

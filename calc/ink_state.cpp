@@ -149,7 +149,7 @@ InkInHead state_of(const Job& job, const Group& group, const Head& head,
   state.temperature = group.jetting_temperature;
   state.temperature_from = temperature_from(job, group, head);
   state.viscosity_from = state.settles_from = "unknown";
-  state.recirculates = head.recirculates && head.recirculates->value;
+  if (head.recirculates) state.recirculates = head.recirculates->value;
   if (head.nozzle_diameter) state.nozzle = head.nozzle_diameter->value;
   set_speeds(group, state);
   const Channel* colour = named(job.channels, channel);

@@ -160,11 +160,20 @@ Finding finding_of(const Job& job, const Budget& b) {
           name_in(job, b.group)};
 }
 
+/// What joins on a carriage: its strokes, and of more than one head a colour these too.
+std::string_view joining(const std::vector<Group>& groups, const std::string& name) {
+  const auto group =
+      std::find_if(groups.begin(), groups.end(), [&](const Group& g) { return g.name == name; });
+  const bool one = group != groups.end() && group->scan &&
+                   group->scan->heads_per_colour * std::max(1, group->film_heads) == 1;
+  return one ? "stroke_alone" : "stroke";
+}
+
 /// The same as a condition: of an axis, and with the joints of a carriage, which are its strokes'.
 Finding condition_of(const Job& job, const std::vector<Group>& groups, const Budget& b) {
   Finding f = finding_of(job, b);
   f.axis = b.motion ? "motion" : "nozzle";
-  if (b.name == "joint" && groups.front().scan) f.subject = "stroke";
+  if (b.name == "joint" && groups.front().scan) f.subject = joining(groups, b.group);
   return f;
 }
 

@@ -14,7 +14,7 @@ constexpr std::array<std::string_view, 27> reasons{
     "indexing",   "placement",  "heads",         "space",       "cure",           "drying",
     "budget",     "lead_time",  "lost"};
 
-constexpr std::array<std::string_view, 38> conditions{
+constexpr std::array<std::string_view, 39> conditions{
     "soft_demand",        "high_use",
     "rating_from_binary", "measure_dot",
     "aqueous_on_none",    "pretreatment",
@@ -33,7 +33,8 @@ constexpr std::array<std::string_view, 38> conditions{
     "seam_unknown",       "assumption_condition",
     "throw_anew",         "zone_unclassified",
     "solvent_drying",     "capture_unproved",
-    "food_face",          "dryer_heat_unknown"};
+    "food_face",          "dryer_heat_unknown",
+    "no_recirculation"};
 
 }  // namespace
 

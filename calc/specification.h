@@ -164,6 +164,8 @@ struct Specification {
   std::optional<CarriagePace> carriage_pace;
   std::vector<Flexibility> flexibility;       ///< one a group of the chosen arrangement
   std::optional<double> single_source_share;  ///< of the priced capital
+  /// Part numbers without price that only one maker of the catalogue offers: in no share.
+  std::vector<std::string> single_source_unpriced;
   std::vector<Alternative> alternatives;
   bool chosen_on_front = false;        ///< as Alternative::on_front
   std::vector<SpeedStep> speed_steps;  ///< rising; empty without a line speed, and for a carriage

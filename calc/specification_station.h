@@ -45,8 +45,8 @@ struct InkInHead {
   std::optional<Speed> settling;  ///< of the particles at jetting temperature; negative: they rise
   std::optional<Length> settling_height;  ///< over which heat keeps them afloat
   std::optional<bool> settles;
-  std::string settles_from;  ///< given, computed, unknown
-  bool recirculates = false;
+  std::string settles_from;          ///< given, computed, unknown
+  std::optional<bool> recirculates;  ///< of the head; none: not known
 };
 
 /// Drive boards of one kind.

@@ -195,6 +195,16 @@ void add_spares(const PriceBook& book, const Sizing& sizing, Station& station) {
   }
 }
 
+/// Which supply feeds which channel.
+std::vector<Fed> fed_channels(const Sizing& sizing) {
+  std::vector<Fed> fed;
+  for (std::size_t i = 0; i < sizing.loads.size(); ++i) {
+    const auto* const supply = sizing.supplies[i].supply;
+    fed.push_back({sizing.loads[i].channel, supply == nullptr ? nullptr : supply->row.row});
+  }
+  return fed;
+}
+
 }  // namespace
 
 Station size_station(const Job& job, const Catalogue& catalogue, const std::vector<Group>& groups) {
@@ -211,7 +221,7 @@ Station size_station(const Job& job, const Catalogue& catalogue, const std::vect
     const std::optional<double>& power = stage.running_kw ? stage.running_kw : stage.electrical_kw;
     if (power) station.heat_kw = station.heat_kw.value_or(0) + *power;
   }
-  station.bom = bom_lines(job, groups, sizing.needs.list());
+  station.bom = bom_lines(job, groups, sizing.needs.list(), fed_channels(sizing));
   station.bom_total = sizing.bill.priced;
   station.bom_unpriced = sizing.bill.unpriced;
   station.unpriced_items = unpriced_items(station.bom);

@@ -117,4 +117,15 @@ std::optional<double> single_source_share(const Catalogue& catalogue, const Stat
   return single.major() / priced.major();
 }
 
+std::vector<std::string> single_source_unpriced(const Catalogue& catalogue,
+                                                const Station& station) {
+  std::vector<std::string> parts;
+  for (const BomLine& line : station.bom) {
+    if (line.extended_price || !has_single_source(catalogue, line)) continue;
+    const bool known = std::find(parts.begin(), parts.end(), line.part_number) != parts.end();
+    if (!known) parts.push_back(line.part_number);
+  }
+  return parts;
+}
+
 }  // namespace calc

@@ -19,4 +19,7 @@ bool has_single_source(const Catalogue& catalogue, const BomLine& line);
 /// without a priced line.
 std::optional<double> single_source_share(const Catalogue& catalogue, const Station& station);
 
+/// Part numbers of such heads and boards that have no price, each once, in the order of the bill.
+std::vector<std::string> single_source_unpriced(const Catalogue& catalogue, const Station& station);
+
 }  // namespace calc

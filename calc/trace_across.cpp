@@ -113,7 +113,7 @@ void trace_width(TraceWriter& w, const std::string& g) {
   const Value<Length>& image = *w.job.width;
   w.formula(g + ".width", "W", "W_i+2*w_m",
             {from_value("W_i", image, in_mm(image.high), "mm", "image.width"),
-             from_value("w_m", w.job.margin, in_mm(w.job.margin.high), "mm", "image.margin")},
+             margin_input(w.job, w.job.margin.high)},
             in_mm(print_width(image.high, w.job.margin.high)), "mm", width_rule);
 }
 

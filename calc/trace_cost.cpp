@@ -17,8 +17,9 @@ const Basis definition{"definition", SourceTag::computed, "while running"};
 const Basis sum_basis{"sum", SourceTag::computed, "priced items only"};
 const Basis use_basis{"what is used up in a year times its price", SourceTag::computed,
                       "today's prices, to the cent"};
-const Basis mean_power{"energy balance", SourceTag::computed,
-                       "mean cover, nominal speed; lamps lit all the time"};
+const Basis mean_power{"energy balance", SourceTag::computed, "mean cover, nominal speed"};
+const Basis lit_power{"energy balance", SourceTag::computed,
+                      "mean cover, nominal speed; lamps lit all the time"};
 const Basis annuity_basis{"present value of a yearly amount, year end", SourceTag::computed,
                           "real terms, no residual value"};
 const Basis swing_basis{"common practice, no source", SourceTag::practice,
@@ -135,8 +136,9 @@ class Running {
     if (inputs.empty()) return;
     std::string list;
     for (const StepInput& input : inputs) list += (list.empty() ? "" : ",") + input.symbol;
+    const bool lit = sizing_.pinning.drawn || sizing_.curing.drawn;
     w_.formula("station.power_mean", "P", "sum(" + list + ")", std::move(inputs), power.si() / 1e3,
-               "kW", mean_power);
+               "kW", lit ? lit_power : mean_power);
     const double kwh = power.si() / 1e3 * (running_time(w_.job).si() / 3600);
     w_.formula("station.energy", "E", "P*t_y", {w_.step("P", "station.power_mean"), year()}, kwh,
                "kWh", definition);
@@ -283,7 +285,7 @@ void per_square_metre(TraceWriter& w) {
   const Cost& cost = w.spec.station->cost;
   if (!cost.per_m2 || !w.has("station.ownership")) return;
   w.formula("station.images_year", "A", "q*t_y*s",
-            {w.step("q", "station.area"), w.step("t_y", "station.hours"), printed_share(w.job)},
+            {w.step("q", "station.area"), w.step("t_y", "station.hours"), printed_share(w)},
             *cost.images_m2_per_year, "m2/a", definition);
   w.formula("station.per_m2", "C_m", "C/(a*A)",
             {w.step("C", "station.ownership"), w.step("a", "station.annuity"),

@@ -13,6 +13,7 @@ const Basis round_rule{"circumference of a circle", SourceTag::computed,
                        "an image made for the nominal diameter"};
 const Basis abutting_rule{"definition", SourceTag::computed, "images that follow without a gap"};
 const Basis parts_rule{"definition", SourceTag::computed, "one part a pitch"};
+const Basis share_rule{"definition", SourceTag::computed, "one image a pitch"};
 const Basis area_rule{"definition", SourceTag::computed, "width of what passes"};
 
 template <class T>
@@ -50,6 +51,16 @@ void lengths(TraceWriter& w) {
             {from_value("L", job.length, mm, "mm", "image.length")}, mm, "mm", abutting_rule);
 }
 
+/// Of what passes, the share that is printed, where length and pitch say it.
+void share(TraceWriter& w) {
+  const Job& job = w.job;
+  if (!share_known(job) || job.pitch.value <= Length{} || job.length.value <= Length{}) return;
+  w.formula("derived.printed_share", "s", "min(1,L/p)",
+            {from_value("L", job.length, in_mm(job.length.value), "mm", "image.length"),
+             from_value("p", job.pitch, in_mm(job.pitch.value), "mm", "product.pitch")},
+            job.printed_share, "", share_rule);
+}
+
 /// "W" [mm], the width of what passes.
 StepInput passing(TraceWriter& w) {
   const Request& r = *w.job.request;
@@ -60,7 +71,7 @@ StepInput passing(TraceWriter& w) {
   if (!w.has(id)) {
     w.formula(id, "W", "W_i+2*w_m",
               {from_value("W_i", *w.job.width, in_mm(w.job.width->high), "mm", "image.width"),
-               from_value("w_m", w.job.margin, in_mm(w.job.margin.value), "mm", "image.margin")},
+               margin_input(w.job, w.job.margin.value)},
               mm, "mm", area_rule);
   }
   return w.step("W", id);
@@ -106,6 +117,7 @@ void throughput(TraceWriter& w) {
 void trace_derived(TraceWriter& w) {
   width(w);
   lengths(w);
+  share(w);
   speed(w);
   throughput(w);
 }

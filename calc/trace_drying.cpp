@@ -88,8 +88,8 @@ void water(DryTrace& t, const std::vector<ChannelLoad>& loads) {
   sum_of_channels(t, loads, "station.drying.water_mean", ".water_mean",
                   t.drying.water_mean.si() * 3600, running_balance);
   t.w.formula("station.drying.water", "w", "w_f*s",
-              {t.w.step("w_f", "station.drying.wet"), printed_share(t.w.job)},
-              *t.stage.water_kg_per_h, "kg/h", mean_balance);
+              {t.w.step("w_f", "station.drying.wet"), printed_share(t.w)}, *t.stage.water_kg_per_h,
+              "kg/h", mean_balance);
 }
 
 /// "T_a" [degC]: the usual temperature, or the substrate's limit where that is lower.

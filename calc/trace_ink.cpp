@@ -14,7 +14,7 @@ const Basis curve_basis{
     SourceTag::computed, "between the lowest and the highest temperature given"};
 
 const Basis heater_rule{"common practice, no source: a heater alone holds it above the room",
-                        SourceTag::practice, "highest room temperature"};
+                        SourceTag::practice, "room temperature as given or assumed"};
 
 const Basis stated_rule{"definition", SourceTag::computed, "as the ink or the head states it"};
 

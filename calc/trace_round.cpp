@@ -14,7 +14,7 @@ const Basis geometry{"plane geometry", SourceTag::computed, "plates across their
 const Basis fitting{
     "common practice, no source: part of the way round is left to hold the body; "
     "no jet points up",
-    SourceTag::computed, "rows of one kind of head"};
+    SourceTag::practice, "rows of one kind of head"};
 const Basis counting{"count", SourceTag::computed, "rows dealt out evenly, banks whole"};
 const Basis seam_rule{"circumference of a circle", SourceTag::computed,
                       "an image made for the nominal diameter"};

@@ -16,7 +16,7 @@ namespace {
 
 const Basis interlace{
     "every row is printed once if the advance and the steps have no common factor",
-    SourceTag::computed, "number theory"};
+    SourceTag::computed, "whole nozzles"};
 const Basis shared{"all groups ride one carriage", SourceTag::computed,
                    "every group prints whole rows of its lattice"};
 const Basis kinematics{"uniform acceleration, both ways printing", SourceTag::computed,

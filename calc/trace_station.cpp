@@ -5,7 +5,7 @@ namespace calc {
 namespace {
 
 const Basis definition{"definition", SourceTag::computed, "while running"};
-const Basis sum_basis{"sum", SourceTag::computed, "priced items only"};
+const Basis sum_basis{"sum", SourceTag::computed, "while running"};
 const Basis fan_basis{"sum over the units", SourceTag::computed, "as the catalogue rates them"};
 const Basis least_basis{"the slowest part sets the speed", SourceTag::computed,
                         "as installed, at the doses and the cover asked for"};

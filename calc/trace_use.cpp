@@ -22,7 +22,7 @@ const Basis counting{"count", SourceTag::computed, "whole heads"};
 const Basis total{"sum", SourceTag::computed, "all channels"};
 const Basis wide{"plane geometry", SourceTag::computed, "image and margins as they stand"};
 const Basis separation{"common practice, no source: the separation limits the inks together",
-                       SourceTag::computed, "process colours, in solids of the one that lays most"};
+                       SourceTag::practice, "process colours, in solids of the one that lays most"};
 
 std::string of(const TraceWriter& w, const ChannelLoad& load, const char* name) {
   return "station." + w.job.channels[load.channel].name + "." + name;
@@ -31,7 +31,7 @@ std::string of(const TraceWriter& w, const ChannelLoad& load, const char* name) 
 void width(TraceWriter& w) {
   w.formula("station.width", "W", "W_i+2*w_m",
             {from_value("W_i", *w.job.width, in_mm(w.job.width->value), "mm", "image.width"),
-             from_value("w_m", w.job.margin, in_mm(w.job.margin.value), "mm", "image.margin")},
+             margin_input(w.job, w.job.margin.value)},
             in_mm(printed_width(w.job)), "mm", wide);
 }
 
@@ -104,7 +104,7 @@ void ink(TraceWriter& w, const ChannelLoad& load, const Consumption& use) {
             counting);
   w.formula(of(w, load, "printed"), "M", "q*h*c*s",
             {w.step("q", "station.area"), film_of(w, load), mean_cover(w.job, channel, "c"),
-             printed_share(w.job)},
+             printed_share(w)},
             use.printed_ml_per_hour, "mL/h", balance);
   waste(w, load, channel_flow(w.job, load, &head), head);
   w.formula(of(w, load, "used"), "M_t", "M+M_w",

@@ -43,12 +43,23 @@ StepInput from_range(const Job& job, std::string symbol, P id, double end) {
   return input;
 }
 
-StepInput printed_share(const Job& job) {
+StepInput printed_share(const TraceWriter& w) {
   const std::string_view key = parameter(P::printed_share).key;
-  const bool is_assumed = std::any_of(job.assumptions.begin(), job.assumptions.end(),
-                                      [&](const Assumption& a) { return a.field == key; });
-  if (is_assumed) return from_parameter(job, "s", P::printed_share);
-  return {"s", job.printed_share, "", "derived", "product.pitch"};
+  const std::vector<Assumption>& all = w.job.assumptions;
+  const bool is_assumed =
+      std::any_of(all.begin(), all.end(), [&](const Assumption& a) { return a.field == key; });
+  if (is_assumed) return from_parameter(w.job, "s", P::printed_share);
+  if (w.has("derived.printed_share")) return w.step("s", "derived.printed_share");
+  return constant("s", w.job.printed_share, "");
+}
+
+StepInput margin_input(const Job& job, Length margin) {
+  const Request& r = *job.request;
+  if (!r.image.margin && r.line.weave) {
+    return from_value("w_m", *r.line.weave, in_mm(margin), "mm", "line.weave");
+  }
+  return from_value("w_m", job.margin, in_mm(margin), "mm",
+                    r.image.margin ? "image.margin" : "line.weave");
 }
 
 Resolution nozzle_axis(const Group& group) {

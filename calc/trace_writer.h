@@ -96,7 +96,9 @@ std::string closing_pitch(const TraceWriter& w, const std::string& g);
 P spread_parameter(Absorbency absorbency);
 
 /// "s", the printed share of the length that passes [1].
-StepInput printed_share(const Job& job);
+StepInput printed_share(const TraceWriter& w);
+/// "w_m" [mm], printed beyond the image on each side: the margin given, else the weave.
+StepInput margin_input(const Job& job, Length margin);
 
 /// The step `at`.drop: a drop of the group's mode, as the row of its levels.
 void drop_step(TraceWriter& w, const Group& group, const std::string& at, Volume drop);

@@ -163,7 +163,7 @@ void fill_in(std::string& text, std::string_view name, std::string_view value) {
 
 /// A budget of strokes is that of their joints.
 std::string budget_name(const std::string& subject) {
-  return subject == "stroke" ? "joint" : subject;
+  return subject.starts_with("stroke") ? "joint" : subject;
 }
 
 Figure figure_of(const calc::Check& check) {

@@ -61,7 +61,7 @@ void set_particles(Json& object, const calc::InkInHead& ink) {
   object["settling_height_um"] = json_number_or_null(scaled(ink.settling_height, 1e6));
   object["settles"] = ink.settles ? Json(*ink.settles) : Json();
   object["settles_from"] = ink.settles_from;
-  object["head_recirculates"] = ink.recirculates;
+  object["head_recirculates"] = ink.recirculates ? Json(*ink.recirculates) : Json(nullptr);
 }
 
 Json ink_json(const calc::InkInHead& ink) {

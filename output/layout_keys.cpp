@@ -1,9 +1,20 @@
 #include "output/layout_keys.h"
 
 #include <algorithm>
+#include <string>
 
 namespace output {
 namespace {
+
+/// A key of which no line ends at a hyphen within: its file's name stays whole.
+std::string kept_whole(std::string_view key) {
+  std::string text;
+  for (const char byte : key) {
+    text += byte;
+    if (byte == '-') text += "\xE2\x81\xA0";  // U+2060, the word joiner
+  }
+  return text;
+}
 
 /// Takes keys into the open text, blank separated; a key that names an anchor becomes a link.
 void append_each(LayoutContext& context, std::string_view keys) {
@@ -14,7 +25,7 @@ void append_each(LayoutContext& context, std::string_view keys) {
       style.link = &*anchor;
       style.colour = context.style.accent;
     }
-    context.flow.append(key, style);
+    context.flow.append(kept_whole(key), style);
     style.link = nullptr;
     context.flow.append(" ", style);
   }

@@ -17,7 +17,7 @@ namespace output {
 namespace {
 
 /// The gate that judges a requirement; a row more for each further gate.
-constexpr std::array<std::pair<std::string_view, std::string_view>, 19> gates{{
+constexpr std::array<std::pair<std::string_view, std::string_view>, 24> gates{{
     {"product.diameter", "slope"},
     {"product.thickness_variation", "throw"},
     {"image.resolution", "resolution"},
@@ -37,17 +37,29 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 19> gates{{
     {"limits.budget", "budget"},
     {"limits.lead_time", "lead_time"},
     {"limits.space", "space"},
+    {"service.serviceable", "serviceable"},
+    {"service.waveform", "waveform"},
+    {"service.driver_sources", "driver_sources"},
+    {"image.solids", "cover"},
+    {"line.throw_variation", "throw"},
+}};
+
+/// Requirements that the figure of another answers.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 4> same_answer{{
+    {"image.text_quality", "image.smallest_text"},
+    {"image.barcode_direction", "image.barcode_module"},
+    {"image.margin", "image.width"},
+    {"line.throw_variation", "product.thickness_variation"},
 }};
 
 /// Beyond those of the gates: what a head may fail by that the request states; NAME is an ink's.
-constexpr std::array<std::pair<std::string_view, std::string_view>, 8> judged{{
+constexpr std::array<std::pair<std::string_view, std::string_view>, 7> judged{{
     {"ink.NAME.viscosity", "viscosity"},
     {"ink.NAME.surface_tension", "tension"},
     {"ink.NAME.jetting_temperature", "temperature"},
     {"ink.NAME.cure_dose", "cure"},
     {"substrate.temperature_limit", "cure"},
     {"substrate.temperature_limit", "drying"},
-    {"service.driver_sources", "driver_sources"},
     {"image.registration", "placement"},
 }};
 
@@ -79,6 +91,9 @@ std::string shortfall(const Context& c, const std::string& pattern) {
       return gate.first == pattern && gate.second == reason.code;
     });
     if (!concerns) continue;
+    if (reason.unit.empty() && reason.limit <= 1) {  // a gate of yes or no
+      return as_link("s-heads", c.words("answer.not_met_plain"));
+    }
     return as_link("s-heads",
                    c.words("answer.not_met", {{"VALUE", figure(c, reason.value, reason.unit)},
                                               {"LIMIT", figure(c, reason.limit, reason.unit)}}));
@@ -206,17 +221,22 @@ std::string film_answer(const Context& c, const std::string& channel) {
   return {};
 }
 
-std::string dose_answer(const Context& c) {
+/// Of the final cure, or of the pinning before it.
+std::string dose_answer(const Context& c, bool pinning) {
   if (!c.spec.station) return {};
   for (const calc::Stage& stage : c.spec.station->stages) {
+    if ((stage.kind == "pinning") != pinning) continue;
     if (stage.dose_given_mj_per_cm2) {
       const double given = *stage.dose_given_mj_per_cm2;
       const std::string answer = c.words(
           "answer.dose_given", {{"VALUE", escaped(c.bound(given, "mJ/cm2", Rounding::down))}});
-      return led(c, answer, "station.lamp_dose station.pinning.dose_given", {given, "mJ/cm2"});
+      return led(c, answer, pinning ? "station.pinning.dose_given" : "station.lamp_dose",
+                 {given, "mJ/cm2"});
     }
     if (!stage.dose_mj_per_cm2) continue;
-    return c.words("answer.dose", {{"VALUE", with_unit(*stage.dose_mj_per_cm2, "mJ/cm2", 3)}});
+    return led(
+        c, c.words("answer.dose", {{"VALUE", with_unit(*stage.dose_mj_per_cm2, "mJ/cm2", 3)}}),
+        pinning ? "station.pinning.dose" : "station.uv.dose", {*stage.dose_mj_per_cm2, "mJ/cm2"});
   }
   return {};
 }
@@ -280,10 +300,14 @@ std::string station_answer(const Context& c, const std::string& key) {
   return {};
 }
 
-std::string figure_answer(const Context& c, const std::string& key) {
+std::string figure_answer(const Context& c, const std::string& asked) {
+  const auto* const same = std::find_if(same_answer.begin(), same_answer.end(),
+                                        [&](const auto& pair) { return pair.first == asked; });
+  const std::string key(same == same_answer.end() ? asked : std::string(same->second));
   const std::string pattern = Context::pattern(key);
   if (pattern == "colour.NAME.film") return film_answer(c, Context::name(key));
-  if (pattern == "ink.NAME.cure_dose") return dose_answer(c);
+  if (pattern == "ink.NAME.cure_dose") return dose_answer(c, false);
+  if (pattern == "ink.NAME.pinning_dose") return dose_answer(c, true);
   using Answer = std::string (*)(const Context&);
   constexpr std::array<std::pair<std::string_view, Answer>, 15> answers{{
       {"image.width", width_answer},
@@ -311,7 +335,8 @@ std::string figure_answer(const Context& c, const std::string& key) {
                          {{"COUNT", count_text(c.spec.heads_total)}}),
                "station.heads .heads_total", {static_cast<double>(c.spec.heads_total), ""});
   }
-  return station_answer(c, key);
+  const std::string answer = station_answer(c, key);
+  return answer.empty() ? demand_answer(c, key) : answer;
 }
 
 }  // namespace

@@ -37,6 +37,30 @@ const calc::Input* oldest_price(const Context& c) {
   return oldest;
 }
 
+/// Prices of the bill that a warning names as old, as markup; empty where there are none.
+std::string stale_prices(const Context& c) {
+  std::vector<std::string> rows;
+  for (const calc::Notice& warning : c.spec.warnings) {
+    if (warning.code != "price_stale") continue;
+    const std::string row = warning.field.substr(0, warning.field.rfind('.'));
+    if (is_in_bill(*c.spec.station, row)) rows.push_back(row_text(c, row));
+  }
+  return rows.empty() ? std::string() : joined(c, rows);
+}
+
+/// What the prices are of: old ones hold no more, and without those of the heads there is no
+/// estimate of the station.
+std::string price_limits(const Context& c) {
+  std::string text;
+  if (const std::string stale = stale_prices(c); !stale.empty()) {
+    Values values;
+    values.set_markup("ROWS", stale);
+    text += " " + c.templates.words(c.language(), "control.prices.stale", values);
+  }
+  if (!heads_unpriced(*c.spec.station)) text += " " + c.words("control.prices.estimate");
+  return text;
+}
+
 void add_prices(const Context& c, Values& values) {
   if (!c.spec.station || c.spec.station->bom_total.minor == 0) return;
   const std::string& days = c.house("price_days");
@@ -45,7 +69,8 @@ void add_prices(const Context& c, Values& values) {
   prices.set("KEY", oldest == nullptr ? std::string() : place_key(oldest->origin));
   std::string text = c.words("control.prices", {{"DATE", date_after(c.spec.date, std::stoi(days))},
                                                 {"DAYS", days},
-                                                {"CURRENCY", c.spec.station->currency}});
+                                                {"CURRENCY", c.spec.station->currency}}) +
+                     price_limits(c);
   if (oldest != nullptr) {
     Values said;
     said.set("DATE", oldest->text);

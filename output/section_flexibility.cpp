@@ -1,4 +1,5 @@
 /// What else the station could do, and what it takes to keep it going.
+#include <algorithm>
 #include <cstddef>
 
 #include "calc/parameter.h"
@@ -62,6 +63,36 @@ void add_service(const Context& c, const Links& links, Values& table,
   }
 }
 
+/// Parts without price that only one maker offers, each as a link to its row of the catalogue.
+std::string unpriced_parts(const Context& c, const Links& links) {
+  const std::vector<calc::BomLine>& bom = c.spec.station->bom;
+  std::vector<std::string> pieces;
+  for (const std::string& part : c.spec.single_source_unpriced) {
+    const auto line = std::find_if(
+        bom.begin(), bom.end(), [&](const calc::BomLine& one) { return one.part_number == part; });
+    const std::string row = line == bom.end() ? std::string() : line->source;
+    pieces.push_back(links.catalogue(row, escaped(part)));
+  }
+  return joined(c, pieces);
+}
+
+/// What only one maker offers: its share of what is priced, and what has no price.
+void add_single_source(const Context& c, const Links& links, Values& values) {
+  const std::optional<double>& share = c.spec.single_source_share;
+  if (share && *share > 0) {
+    Values& single = values.add("SINGLE");
+    single.set("KEY", c.step_keys({"station.single_source"}));
+    single.set_markup("TEXT",
+                      c.words("single_source", {{"SHARE", with_unit(*share * 100, "%", 2)}}));
+  }
+  if (c.spec.single_source_unpriced.empty() || !c.spec.station) return;
+  Values& unpriced = values.add("SINGLE");
+  unpriced.set("KEY", "");
+  Values items;
+  items.set_markup("ITEMS", unpriced_parts(c, links));
+  unpriced.set_markup("TEXT", c.templates.words(c.language(), "single_source.unpriced", items));
+}
+
 }  // namespace
 
 std::string serviceable_key(calc::Serviceable who) {
@@ -103,13 +134,7 @@ std::string flexibility_section(const Context& c) {
     add_reserves(c, table, entry, group_prefix(i));
     add_service(c, links, table, entry, group_prefix(i));
   }
-  if (c.spec.single_source_share && *c.spec.single_source_share > 0) {
-    Values& single = values.add("SINGLE");
-    single.set("KEY", c.step_keys({"station.single_source"}));
-    single.set_markup("TEXT",
-                      c.words("single_source",
-                              {{"SHARE", with_unit(*c.spec.single_source_share * 100, "%", 2)}}));
-  }
+  add_single_source(c, links, values);
   return c.expand("flexibility", values);
 }
 

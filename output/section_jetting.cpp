@@ -168,7 +168,8 @@ void add_text(const Context& c, Values& values, const Alike& alike) {
 std::string settling_word(const calc::InkInHead& ink) {
   if (!ink.settles) return "jetting.settles.unknown";
   if (!*ink.settles) return "jetting.settles.no";
-  return ink.recirculates ? "jetting.settles.moved" : "jetting.settles.still";
+  if (!ink.recirculates) return "jetting.settles.still";
+  return *ink.recirculates ? "jetting.settles.moved" : "jetting.settles.without";
 }
 
 void add_particles(const Context& c, Values& values, const Alike& alike) {

@@ -58,8 +58,8 @@ Links::Links(const Context& context) : c_(context) {
   for (const calc::Input& input : c_.spec.inputs) {
     const calc::OriginKind kind = input.origin.kind;
     if (kind == calc::OriginKind::catalogue) catalogue_.insert(catalogue_row(input.key));
-    const bool shall = c_.has_words("shall." + Context::pattern(input.key));
-    if (kind == calc::OriginKind::given && shall) shall_.insert(input.key);
+    const bool is_given = kind == calc::OriginKind::given;
+    if (is_given && !shall_words(c_, input).empty()) shall_.insert(input.key);
   }
 }
 

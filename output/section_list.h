@@ -47,6 +47,9 @@ std::string station_sentence(const Context& context);
 std::string station_keys(const Context& context);
 /// Whether the requirement lists an input: a derived zero says that its field does not apply.
 bool is_listed(const calc::Input& input);
+/// The key of the words that say an input as a requirement, those of its own word where there are
+/// some; empty where it demands nothing.
+std::string shall_words(const Context& context, const calc::Input& input);
 /// "s-given-KEY", the anchor of an input's row; what the trace links to.
 std::string input_anchor(const std::string& key);
 /// Questions of one code.
@@ -91,6 +94,8 @@ std::string requirement_answer(const Context& context, const std::string& key);
 std::string module_answer(const Context& context);
 /// Whether it lies in the range of its symbol: of the axis and group that fails, if one does.
 std::string symbol_answer(const Context& context);
+/// Its part for what is asked of service, solids, mode and jetting temperature; empty for others.
+std::string demand_answer(const Context& context, const std::string& key);
 /// What the answer leaves of that requirement, "+49 %", or a dash where it is no figure; negative
 /// where it falls short.
 std::string requirement_margin(const Context& context, const std::string& key);

@@ -3,6 +3,7 @@
 #include <cstddef>
 
 #include "output/compose_text.h"
+#include "output/digest.h"
 #include "output/json.h"
 #include "output/section_list.h"
 #include "output/version.h"
@@ -54,16 +55,54 @@ void add_lines(const Context& c, Values& values) {
   }
 }
 
+int lines_in(std::string_view text) {
+  int lines = 0;
+  while (!text.empty()) {
+    const std::size_t end = std::min(text.find_first_of("\r\n"), text.size());
+    const bool two = text.substr(end).starts_with("\r\n");
+    text.remove_prefix(std::min(end + (two ? 2 : 1), text.size()));
+    ++lines;
+  }
+  return lines;
+}
+
+/// The file, and which of its lines are printed where it holds other requests too.
+void set_file(const Context& c, Values& values) {
+  const std::string file = request_file(c);
+  const std::string& digest = c.matter.source_sha256;
+  if (digest.empty() || sha256(c.matter.source) == digest) {
+    values.set_markup("FILE", escaped(file));
+    return;
+  }
+  const int first = c.matter.source_line;
+  const int last = first + std::max(1, lines_in(c.matter.source)) - 1;
+  values.set_markup("FILE", c.words("record.part", {{"FIRST", std::to_string(first)},
+                                                    {"LAST", std::to_string(last)},
+                                                    {"FILE", file}}));
+}
+
+/// The digest of the values used of the catalogue, or that there are none.
+void set_catalogue(const Context& c, Values& values) {
+  const auto& inputs = c.spec.inputs;
+  const bool used = std::any_of(inputs.begin(), inputs.end(), [](const calc::Input& input) {
+    return input.origin.kind == calc::OriginKind::catalogue;
+  });
+  if (used) values.add("WITH_CATALOGUE");
+  values.set_markup("CATALOGUE", used
+                                     ? "<code>" + escaped(used_catalogue_digest(c.spec)) + "</code>"
+                                     : c.words("record.none_used"));
+}
+
 }  // namespace
 
 std::string record_section(const Context& c) {
   if (c.matter.source.empty()) return {};
   Values values;
-  values.set("FILE", request_file(c));
+  set_file(c, values);
   values.set("VERSION", version);
   values.set("DATE", c.spec.date);
   values.set("REQUEST", c.matter.source_sha256);
-  values.set("CATALOGUE", used_catalogue_digest(c.spec));
+  set_catalogue(c, values);
   if (c.matter.replaced) values.add("PREVIOUS").set("DIGEST", c.matter.replaced->issue.sha256);
   add_lines(c, values);
   return c.expand("record", values);

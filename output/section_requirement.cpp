@@ -13,7 +13,8 @@
 namespace output {
 namespace {
 
-void add_shall(const Context& c, const calc::Input& input, Values& table, int number) {
+void add_shall(const Context& c, const calc::Input& input, const std::string& shall, Values& table,
+               int number) {
   const std::string pattern = Context::pattern(input.key);
   Values& row = table.add("ROW");
   row.set("NUMBER", "R" + std::to_string(number));
@@ -22,8 +23,8 @@ void add_shall(const Context& c, const calc::Input& input, Values& table, int nu
   const std::optional<PartsRate> parts =
       input.key == "line.throughput" ? parts_rate(c) : std::nullopt;  // in the answer's unit
   const std::string value = parts ? parts->asked : input_text(c, input);
-  row.set_markup("TEXT", c.words(c.of_motion("shall." + pattern),
-                                 {{"VALUE", value}, {"NAME", Context::name(input.key)}}));
+  row.set_markup(
+      "TEXT", c.words(c.of_motion(shall), {{"VALUE", value}, {"NAME", Context::name(input.key)}}));
   row.set_markup("ANSWER", requirement_answer(c, input.key));
   row.set("MARGIN", requirement_margin(c, input.key));
   row.set_markup("VERIFY", c.words("verify." + pattern));
@@ -41,12 +42,13 @@ void add_requirements(const Context& c, Values& values) {
   int number = 0;
   for (const calc::Input& input : c.spec.inputs) {
     if (input.origin.kind != calc::OriginKind::given) continue;
-    if (!c.has_words("shall." + Context::pattern(input.key))) continue;
+    const std::string shall = shall_words(c, input);
+    if (shall.empty()) continue;
     if (table == nullptr) {
       table = &values.add("SHALL");
       add_nearest(c, *table);
     }
-    add_shall(c, input, *table, ++number);
+    add_shall(c, input, shall, *table, ++number);
   }
 }
 
@@ -118,6 +120,13 @@ void add_assumptions(const Context& c, Values& values) {
 bool is_listed(const calc::Input& input) {
   return input.origin.kind != calc::OriginKind::derived || !input.text.empty() ||
          std::abs(input.value) > 0;
+}
+
+std::string shall_words(const Context& c, const calc::Input& input) {
+  const std::string key = "shall." + Context::pattern(input.key);
+  const std::string own = key + "." + input.text;
+  if (!input.text.empty() && c.has_words(own)) return own;
+  return c.has_words(key) ? key : std::string();
 }
 
 std::string input_anchor(const std::string& key) { return "s-given-" + anchor(key); }

@@ -1,6 +1,7 @@
 /// The calculation trace and the list of its sources.
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <cstddef>
 #include <set>
 #include <utility>
@@ -50,6 +51,20 @@ std::string kind_key(calc::StepKind kind) {
   return {};
 }
 
+/// A name of which no line ends behind one of those signs within.
+std::string whole(std::string_view name, std::string_view signs) {
+  std::string text;
+  for (const char byte : name) {
+    text += byte;
+    if (signs.find(byte) != std::string_view::npos) text += "\xE2\x81\xA0";  // word joiner
+  }
+  return text;
+}
+
+/// Names of steps, fields and rows break at their dots only, formulas at their operators too.
+std::string whole_name(std::string_view name) { return whole(name, "-_"); }
+std::string whole_symbols(std::string_view formula) { return whole(formula, "_"); }
+
 /// Anchors an origin can lead to, gathered once a document.
 struct Targets {
   std::set<std::string, std::less<>> inputs, assumptions, catalogue;
@@ -71,17 +86,18 @@ Targets targets(const Context& c) {
 /// Where an input comes from, as a link when the document has the place.
 std::string origin(const Context& c, const Targets& known, const calc::StepInput& input) {
   if (input.ref.empty()) return c.words_or("origin." + input.origin, input.origin);
-  if (c.has_step(input.ref)) return link_to(anchor(input.ref), escaped(input.ref));
+  if (c.has_step(input.ref)) return link_to(anchor(input.ref), escaped(whole_name(input.ref)));
   if (input.origin == "assumed" && known.assumptions.contains(input.ref)) {
-    return link_to(input_anchor("assumed " + input.ref), escaped(input.ref));
+    return link_to(input_anchor("assumed " + input.ref), escaped(whole_name(input.ref)));
   }
   if (known.inputs.contains(input.ref)) {
-    return link_to(input_anchor(input.ref), escaped(input.ref));
+    return link_to(input_anchor(input.ref), escaped(whole_name(input.ref)));
   }
   for (const std::string& row : {input.ref, catalogue_row(input.ref)}) {
-    if (known.catalogue.contains(row)) return link_to(input_anchor(row), escaped(input.ref));
+    if (known.catalogue.contains(row))
+      return link_to(input_anchor(row), escaped(whole_name(input.ref)));
   }
-  return escaped(input.ref);
+  return escaped(whole_name(input.ref));
 }
 
 using SourceKey = std::pair<std::string_view, calc::SourceTag>;
@@ -114,7 +130,7 @@ void add_others(Values& row, const TraceRow& merged) {
   const std::vector<std::string> parts = differing_parts(merged.step->id, merged.others);
   Values& others = row.add(parts.empty() ? "ALSO" : "ALSO_FOR");
   for (std::size_t i = 0; i < merged.others.size(); ++i) {
-    others.add("NAME").set("TEXT", parts.empty() ? merged.others[i]->id : parts[i]);
+    others.add("NAME").set("TEXT", whole_name(parts.empty() ? merged.others[i]->id : parts[i]));
   }
 }
 
@@ -142,8 +158,22 @@ std::string assumed(const Context& c, const TraceRow& merged, std::size_t index)
   return fields_text(c, keys);
 }
 
+/// An amount of money in full, so that sums can be added up; empty for what is none, or is a price
+/// of less than whole cents.
+std::string in_full(const Context& c, double value, const std::string& unit) {
+  constexpr double worth = 100;  // from which a part of a cent tells nothing
+  const auto& station = c.spec.station;
+  if (!station || unit.empty() || unit != station->currency) return {};
+  const calc::Money amount = calc::to_money(value);
+  const bool whole = std::abs(amount.major() - value) < 1e-9;
+  if (!whole && std::abs(value) < worth) return {};
+  return escaped(money(amount) + "\xC2\xA0" + unit);
+}
+
 /// A figure as markup, the exponent of its unit that is no whole number raised.
 std::string figure(const Context& c, double value, const std::string& unit) {
+  std::string amount = in_full(c, value, unit);
+  if (!amount.empty()) return amount;
   const std::string text = c.plain(value, unit, trace_digits);
   const std::size_t power = text.find('^');
   if (power == std::string::npos) return escaped(text);
@@ -158,10 +188,11 @@ void add_row(const Context& c, const Targets& known, const Sources& list, Values
   Values& row = values.add("ROW");
   row.set("ANCHOR", anchor(step.id));
   add_others(row, merged);
-  row.set("ID", step.id);
-  row.set("SYMBOL", step.symbol);
+  row.set("ID", whole_name(step.id));
+  row.set("SYMBOL", whole_symbols(step.symbol));
   row.set_markup("RELATION", c.words(kind_key(step.kind)));
-  row.set("FORMULA", step.formula);
+  const bool named = step.kind == calc::StepKind::table;  // its formula is a row of the catalogue
+  row.set("FORMULA", named ? whole_name(step.formula) : whole_symbols(step.formula));
   row.set_markup("CONDITION", c.has_words(kind_key(step.kind) + ".condition")
                                   ? c.words(kind_key(step.kind) + ".condition")
                                   : std::string());
@@ -176,7 +207,7 @@ void add_row(const Context& c, const Targets& known, const Sources& list, Values
     for (std::size_t i = 0; i < step.inputs.size(); ++i) {
       const calc::StepInput& input = step.inputs[i];
       Values& one = inputs.add("INPUT");
-      one.set("SYMBOL", input.symbol);
+      one.set("SYMBOL", whole_symbols(input.symbol));
       one.set_markup("VALUE", figure(c, input.value, input.unit));
       one.set_markup("ORIGIN", origins(c, known, merged, i));
     }
@@ -207,6 +238,12 @@ std::vector<std::pair<std::string, std::vector<const Input*>>> catalogue_rows(co
   return rows;
 }
 
+/// The line that a row stands on; of another file than the first row's with its name.
+std::string catalogue_line(const calc::Origin& origin, const std::string& file) {
+  if (origin.file.empty()) return {};
+  return origin.file == file ? std::to_string(origin.line) : place_key(origin);
+}
+
 void add_catalogue(const Context& c, Values& values) {
   const auto rows = catalogue_rows(c);
   if (rows.empty()) return;
@@ -214,14 +251,19 @@ void add_catalogue(const Context& c, Values& values) {
   table.set_markup("DATED", c.spec.catalogue_date.empty()
                                 ? c.words("catalogue_undated")
                                 : c.words("catalogue_dated", {{"DATE", c.spec.catalogue_date}}));
+  const calc::Origin& first = rows.front().second.front()->origin;
+  if (!first.file.empty()) {
+    table.add("LINES").set_markup("TEXT", c.words("catalogue_lines", {{"FILE", first.file}}));
+  }
   for (const auto& [name, inputs] : rows) {
     Values& row = table.add("ROW");
-    row.set("KEY", place_key(inputs.front()->origin));
+    row.set("LINE", catalogue_line(inputs.front()->origin, first.file));
     row.set("ANCHOR", input_anchor(name));
-    row.set("NAME", name);
+    row.set("NAME", whole_name(name));
     for (const Input* input : inputs) {
       Values& value = row.add("VALUE");
-      value.set("FIELD", input->key.substr(std::min(name.size() + 1, input->key.size())));
+      value.set("FIELD",
+                whole_name(input->key.substr(std::min(name.size() + 1, input->key.size()))));
       value.set("TEXT", input_text(c, *input));
     }
   }

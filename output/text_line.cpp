@@ -148,7 +148,8 @@ void TextFlow::add(char32_t character, std::uint32_t index, const InlineStyle& s
       break;
     case 0x2060:
     case 0xFEFF:
-      break;  // they only forbid a break, where there is none anyway
+      if (glyphs_.size() > start_) glyphs_.back().joined = true;
+      break;
     case 0x2011:
       add_ink(0x2010, index, style);
       break;

@@ -39,6 +39,7 @@ struct Glyph {
   std::uint32_t style = 0;
   Face face = Face::text;
   GlyphKind kind = GlyphKind::ink;
+  bool joined = false;  ///< no line ends behind it, unless nothing else fits
 };
 
 /// A stretch of a flow: first to before last.

@@ -52,6 +52,7 @@ bool is_seam(char32_t c) {
     case ':':
     case '=':
     case '+':
+    case '*':
     case ')':
     case '&':
     case '-':
@@ -139,11 +140,23 @@ class Breaker {
   void overflow() {
     if (natural_.known) {
       end_with(natural_);
-    } else if (seam_.known && seam_.line.width > limit_ / 2) {
+    } else if (seam_.known && (seam_.line.width > limit_ / 2 || rest_fits())) {
       end_with(seam_);
     } else {
       end_with(here(at_, at_));
     }
+  }
+
+  /// Whether what stands behind the seam, to the next one, fits the line that follows.
+  bool rest_fits() const {
+    const std::vector<Glyph>& glyphs = flow_.glyphs();
+    double width = 0;
+    for (std::size_t i = seam_.next; i < text_.last; ++i) {
+      if (glyphs[i].kind == GlyphKind::space || glyphs[i].kind == GlyphKind::opportunity) break;
+      width += glyphs[i].width;
+      if (i > seam_.next && !glyphs[i].joined && is_seam(glyphs[i].character)) break;
+    }
+    return width <= width_ + slack;
   }
 
   void offer_hyphen(const Glyph& glyph) {
@@ -154,8 +167,8 @@ class Breaker {
 
   /// Called behind an inked character that fits.
   void offer_after() {
-    if (at_ >= text_.last) return;
     const std::vector<Glyph>& glyphs = flow_.glyphs();
+    if (at_ >= text_.last || glyphs[at_ - 1].joined) return;
     const char32_t last = glyphs[at_ - 1].character;
     const char32_t before = at_ - 1 > start_ ? glyphs[at_ - 2].character : U' ';
     if (glyphs[at_].kind == GlyphKind::ink && breaks_between(before, last, glyphs[at_].character)) {
@@ -194,7 +207,8 @@ double widest_word(const TextFlow& flow, Range text) {
     }
     word = inked || glyphs[i].kind == GlyphKind::gap ? word + glyphs[i].width : 0;
     widest = std::max(widest, word);
-    if (!inked || i + 1 == text.last || glyphs[i + 1].kind != GlyphKind::ink) continue;
+    if (!inked || glyphs[i].joined) continue;
+    if (i + 1 == text.last || glyphs[i + 1].kind != GlyphKind::ink) continue;
     const char32_t at = glyphs[i].character;
     const char32_t before = i > text.first ? glyphs[i - 1].character : U' ';
     const char32_t after = glyphs[i + 1].character;

@@ -1,5 +1,6 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Anforderungen nach unserem Verständnis" id="s-requirement">
+<p>Die kleinen Angaben am Rand dieses Dokuments sagen, woher eine Aussage stammt. Eine blaue ist ein Verweis: auf einen Rechenschritt, eine Zeile der Anfrage oder eine Annahme. Eine schwarze nennt Datei und Zeile, die hier nicht abgedruckt sind, etwa die des Katalogs.</p>
 {{#SHALL}}
 <p>Die Anfrage, als Anforderungen formuliert. Am Seitenrand steht die Zeile der Anfrage, aus der die Anforderung stammt. Der Spielraum ist der Anteil, um den die Antwort besser ist als verlangt (+) oder dahinter zurückbleibt (−); ein Strich steht, wo sich kein Anteil angeben lässt.{{#NEAREST}} {{TEXT:none}}{{/NEAREST}}</p>
 <table columns="l:9 l:* l:37 r:20 l:20" caption="Anforderungen">

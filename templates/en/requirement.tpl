@@ -1,5 +1,6 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Requirement as understood" id="s-requirement">
+<p>The small keys in the margin of this document say where a statement comes from. A blue one is a link: to a step of the calculation, a line of the request, or an assumption. A black one names a file and line that are not printed here, such as those of the catalogue.</p>
 {{#SHALL}}
 <p>The request restated as requirements. At the side of the page stands the line of the request each comes from. The margin is the share by which the answer is better than asked (+) or falls short (−); a dash stands where no share can be told.{{#NEAREST}} {{TEXT:none}}{{/NEAREST}}</p>
 <table columns="l:9 l:* l:39 r:15 l:23" caption="Requirements">

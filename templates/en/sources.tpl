@@ -8,10 +8,10 @@
 </table>
 {{#CATALOGUE}}
 <section title="Catalogue values used" id="s-catalogue" wide="yes">
-<p>{{DATED:none}}</p>
-<table columns="l:34 l:*" wide="yes">
-<head><cell>Entry</cell><cell>Values</cell></head>
-{{#ROW}}<row key="{{KEY}}" id="{{ANCHOR}}"><cell>{{NAME}}</cell><cell>{{#VALUE}}{{FIELD}}&#160;<b>{{TEXT}}</b>{{#VALUE_separator}}; {{/VALUE_separator}}{{/VALUE}}</cell></row>{{/ROW}}
+<p>{{DATED:none}}{{#LINES}} {{TEXT:none}}{{/LINES}}</p>
+<table columns="l:34 l:* r:12" wide="yes">
+<head><cell>Entry</cell><cell>Values</cell><cell>Line</cell></head>
+{{#ROW}}<row id="{{ANCHOR}}"><cell>{{NAME}}</cell><cell>{{#VALUE}}{{FIELD}}&#160;<b>{{TEXT}}</b>{{#VALUE_separator}}; {{/VALUE_separator}}{{/VALUE}}</cell><cell>{{LINE}}</cell></row>{{/ROW}}
 </table>
 </section>
 {{/CATALOGUE}}

@@ -259,6 +259,36 @@ TEST_CASE("a line serves only what the request states, or what stands behind it"
         Keys{"substrate.width", "image.resolution", "line.speed"});
 }
 
+TEST_CASE("an ink supply serves the inks it feeds, and commissioning no single demand") {
+  StationCase c;
+  for (const char* key : {"ink.black.family", "ink.other.family", "line.speed"}) {
+    Input input;
+    input.key = key;
+    c.request.inputs.push_back(input);
+  }
+  Row first, second;
+  Need of_first, of_second;
+  first.element = second.element = "supply";
+  first.name = "S-1";
+  second.name = "S-2";
+  Ink other = *c.job.channels.front().ink;
+  other.name = "other";
+  c.job.channels.push_back(c.job.channels.front());
+  c.job.channels.back().ink = &other;
+  of_first.code = of_second.code = PartCode::ink_supply;
+  of_first.item.row = &first;
+  of_second.item.row = &second;
+  Need commissioning;
+  commissioning.code = PartCode::commissioning;
+  const std::vector<BomLine> lines =
+      bom_lines(c.job, c.groups, {of_first, of_second, commissioning}, {{0, &first}, {1, &second}});
+  using Keys = std::vector<std::string>;
+  REQUIRE(lines.size() == 3);
+  CHECK(lines[0].serves == Keys{"ink.black.family", "line.speed"});
+  CHECK(lines[1].serves == Keys{"ink.other.family", "line.speed"});
+  CHECK(lines[2].serves.empty());
+}
+
 TEST_CASE("what is unpriced is named, heads above all") {
   StationCase c;
   Station s = station_of(c);

@@ -102,6 +102,16 @@ TEST_CASE(
       return n.code == code && n.field == "product.thickness_variation";
     }));
   }
+  const auto joined = [&] {
+    for (const Notice& n : uneven.conditions) {
+      if (n.code != "placement") continue;
+      const auto& subject = std::get<std::string>(n.args.front().value);
+      if (subject.starts_with("stroke")) return subject;
+    }
+    return std::string();
+  };
+  const bool alone = uneven.chosen.front().scan->heads_per_colour == 1;
+  CHECK(joined() == (alone ? "stroke_alone" : "stroke"));
   made.request.product.thickness_variation.reset();
   CHECK_FALSE(has(made.specify(), "colour"));
   CHECK_FALSE(says(made.specify().conditions, "throw_anew"));

@@ -341,4 +341,8 @@ TEST_CASE("flexibility is computed from arrangement and rows") {
   c.catalogue.heads.back().body_depth = exactly(millimetres(41));
   // Heads and spares, 6000 of 10450, and the boards.
   CHECK(*single_source_share(c.catalogue, s) == doctest::Approx((6000.0 + boards) / 10450));
+  CHECK(single_source_unpriced(c.catalogue, s).empty());
+  c.catalogue.heads.front().price.reset();
+  // Heads and spares are one part.
+  CHECK(single_source_unpriced(c.catalogue, station_of(c)) == std::vector<std::string>{"100-1"});
 }

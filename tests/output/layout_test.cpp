@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 #include "layout_support.h"
 
@@ -172,6 +173,18 @@ TEST_CASE("layout: keys stand in the margin beside the first line, known ones ar
   CHECK(run_of(page, "S9").colour == style.accent);
   REQUIRE(links(page).size() == 1);
   CHECK(links(page)[0].anchor == "S9");
+}
+
+TEST_CASE("layout: a margin key is not broken at a hyphen within") {
+  const auto list = set("<p key='pencil-barrels.ini:42 barrel-heads.xml:32'>x</p>");
+  std::set<std::string> keys;
+  for (const output::TextRun& run : runs(list.pages[0])) keys.insert(run.text);
+  for (const char* whole : {"pencil-barrels.ini:42", "barrel-heads.xml:32"}) {
+    CAPTURE(whole);
+    CHECK(std::any_of(keys.begin(), keys.end(), [&](const std::string& key) {
+      return key.find(whole) != std::string::npos;
+    }));
+  }
 }
 
 TEST_CASE("layout: many keys push those of the next block down, without overlap") {

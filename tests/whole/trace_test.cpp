@@ -184,6 +184,7 @@ bool may_lack_unit(const RecordedStep& step) {
                                           "boards",
                                           "free_colours",
                                           "single_source",
+                                          "printed_share",
                                           "lamps"};
   const std::string last = step.id.substr(step.id.rfind('.') + 1);
   return bare.count(last) == 1 || step.id.starts_with("station.boards.") ||

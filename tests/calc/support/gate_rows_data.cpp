@@ -215,6 +215,11 @@ const std::vector<CodeRow>& conditions() {
       {"recirculation",
        [](Request& r, Catalogue& c) {
          r.inks.front().settles = given(true);
+         head(c).recirculates.reset();
+       }},
+      {"no_recirculation",
+       [](Request& r, Catalogue& c) {
+         r.inks.front().settles = given(true);
          head(c).recirculates = given(false);
        }},
       {"waveform_limited",

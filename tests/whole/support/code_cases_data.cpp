@@ -106,6 +106,7 @@ std::vector<std::string> code_cases() {
       "substrate.food_contact = yes",
       "ink.black.particle_size = 20 um",
       "ink.black.settles = yes\nhead.A.recirculates = no\nhead.B.recirculates = no",
+      "ink.black.settles = yes\n-head.A.recirculates\n-head.B.recirculates",
       "ink.black.surface_tension = 60 mN/m",
       "ink.black.jetting_temperature = 90 degC",
       "ink.black.viscosity = 200 mPa.s at 25 degC; 100 mPa.s at 50 degC",
