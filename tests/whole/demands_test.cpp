@@ -86,10 +86,10 @@ TEST_CASE("prices of heads make an estimate, and old ones do not hold") {
 }
 
 TEST_CASE("the margin of a request that gives none is its weave") {
-  const whole::Case weaves = whole::case_of("-image.margin\nline.weave = 2 mm\n");
-  CHECK(ref_of(step(weaves, "station.width"), "w_m") == "line.weave");
+  const whole::Case weaves = whole::case_of("line.weave = 0.02 mm\n");
+  CHECK(ref_of(step(weaves, "g1.width"), "w_m") == "line.weave");
   const whole::Case given = whole::case_of("image.margin = 3 mm\n");
-  CHECK(ref_of(step(given, "station.width"), "w_m") == "image.margin");
+  CHECK(ref_of(step(given, "g1.width"), "w_m") == "image.margin");
 }
 
 TEST_CASE("the printed share is length over pitch") {

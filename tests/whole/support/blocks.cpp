@@ -35,6 +35,14 @@ void join_groups(std::string& text) {
   }
 }
 
+/// Without word joiners, which are not printed.
+void drop_joiners(std::string& text) {
+  constexpr std::string_view joiner = "\u2060";
+  for (std::size_t at = 0; (at = text.find(joiner, at)) != std::string::npos;) {
+    text.erase(at, joiner.size());
+  }
+}
+
 /// The running number in the first cell of a row.
 void drop_row_number(std::string& text) {
   const std::size_t cell = text.find(" | ");
@@ -139,6 +147,7 @@ void gather_links(const output::Node& node, Document& out) {
 }  // namespace
 
 std::vector<Figure> figures(std::string text) {
+  drop_joiners(text);
   join_groups(text);
   drop_row_number(text);
   std::vector<Figure> found;
