@@ -50,6 +50,13 @@ std::vector<std::string> served(const Context& c, const calc::BomLine& line) {
   return keys;
 }
 
+/// The requirements a line serves; of what no single one asks for, all of them.
+std::string serves_text(const Context& c, const Links& links, const calc::BomLine& line) {
+  const std::vector<std::string> keys = served(c, line);
+  return keys.empty() ? link_to("s-requirement", c.words("bill.serves_all"))
+                      : links.requirements(keys);
+}
+
 /// "row pitch 150 npi; nozzles 640" in words: its pieces begin with a field of the catalogue.
 std::string technical_data(const Context& c, const calc::BomLine& line) {
   const std::string text = figures_text(c, line.technical_data);
@@ -103,7 +110,7 @@ void add_line(const Context& c, const Links& links, Values& values, const calc::
   if (!line.technical_data.empty()) row.add("DATA").set_markup("TEXT", technical_data(c, line));
   if (!heading.empty()) row.add("PART_OF_BILL").set_markup("TEXT", c.words(heading));
   row.set("REFERENCE", reference_text(line.reference));
-  row.set_markup("SERVES", links.requirements(served(c, line)));
+  row.set_markup("SERVES", serves_text(c, links, line));
 }
 
 void add_lines(const Context& c, const Links& links, Values& values,

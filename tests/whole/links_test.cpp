@@ -109,11 +109,9 @@ std::vector<Block> to_lead(const Document& d) {
 /// Whether the answer to a requirement, the third cell of its row, has a figure but no link.
 bool lacks_answer(const Block& block) {
   if (block.section != "s-requirement" || block.name != "row" || block.link) return false;
-  constexpr std::string_view between = " | ";
-  std::size_t from = 0;
-  for (int i = 0; i < 2; ++i) from = block.text.find(between, from) + between.size();
-  const std::string answer = block.text.substr(from, block.text.find(between, from) - from);
-  return !whole::figures(answer).empty();
+  const std::vector<std::string> row = whole::cells(block);
+  constexpr std::size_t answer = 2;
+  return row.size() > answer && !whole::figures(row[answer]).empty();
 }
 
 /// Values of the steps that keys name.
@@ -206,4 +204,21 @@ TEST_CASE("no link of a text leads nowhere") {
       CHECK(d.anchors.contains(link.to));
     }
   }
+}
+
+TEST_CASE("every line of the parts list serves at least one requirement") {
+  constexpr std::size_t cells = 10, serves = 6;
+  std::size_t seen = 0;
+  for (const Document& d : documents()) {
+    for (const Block& block : d.blocks) {
+      if (block.section != "s-parts" || block.name != "row") continue;
+      const std::vector<std::string> row = whole::cells(block);
+      if (row.size() != cells || row.front().empty() || row.front() == "Item") continue;
+      ++seen;
+      CAPTURE(d.made.id);
+      CAPTURE(block.text);
+      CHECK_FALSE(row[serves].empty());
+    }
+  }
+  CHECK(seen > 200);
 }

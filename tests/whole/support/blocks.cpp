@@ -166,6 +166,20 @@ bool shows(const std::vector<Figure>& figures, double value) {
                      [&](const Figure& figure) { return shows(figure, value); });
 }
 
+std::vector<std::string> cells(const Block& row) {
+  constexpr std::string_view end = " | ", blank = " \n";
+  std::vector<std::string> list;
+  for (std::size_t from = 0, to = 0; (to = row.text.find(end, from)) != std::string::npos;
+       from = to + end.size()) {
+    const std::string cell = row.text.substr(from, to - from);
+    const std::size_t first = cell.find_first_not_of(blank);
+    list.push_back(first == std::string::npos
+                       ? std::string()
+                       : cell.substr(first, cell.find_last_not_of(blank) + 1 - first));
+  }
+  return list;
+}
+
 Document document(const intake::ReadRequest& request) {
   const output::Environment environment{sample_catalogue(), templates(), fonts()};
   Document d;

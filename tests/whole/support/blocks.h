@@ -32,6 +32,9 @@ struct Block {
   bool link = false;    ///< whether the text has a link
 };
 
+/// The texts of a row's cells.
+std::vector<std::string> cells(const Block& row);
+
 /// A link inside a text.
 struct TextLink {
   std::string to, text;
