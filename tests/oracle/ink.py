@@ -48,34 +48,38 @@ class Viscosity:
     def __init__(self, points):
         self.points = points
         self.low, self.high = points[0][0], points[-1][0]
-        if len(points) == 2:
-            (t1, e1), (t2, e2) = points
-            self.b = math.log(e1 / e2) / (1 / t1 - 1 / t2)
-            self.a, self.c = math.log(e1) - self.b / t1, 0.0
-        elif len(points) == 3:
-            self.fit(points)
+        self.curve = self.fit(points) if len(points) == 3 else None
 
     def fit(self, points):
-        """Vogel-Fulcher-Tammann through three points."""
+        """a, b, c of Vogel-Fulcher-Tammann through three points; none where c, at which the liquid would
+        stand still, lies above them."""
         (t1, e1), (t2, e2), (t3, e3) = points
         ratio = math.log(e1 / e2) / math.log(e2 / e3)
 
         # ((t3-c)(t2-t1)) / ((t1-c)(t3-t2)) = ratio is linear in c
         share = ratio * (t3 - t2) / (t2 - t1)
-        self.c = (t3 - share * t1) / (1 - share)
-        if self.c > t1:
-            raise ValueError("no liquid has its pole above the points: not among the made inks")
-        self.b = math.log(e1 / e2) / (1 / (t1 - self.c) - 1 / (t2 - self.c))
-        self.a = math.log(e1) - self.b / (t1 - self.c)
+        c = (t3 - share * t1) / (1 - share)
+        b = math.log(e1 / e2) / (1 / (t1 - c) - 1 / (t2 - c))
+        return (math.log(e1) - b / (t1 - c), b, c) if c <= t1 else None
+
+    def pair(self, first):
+        """a, b, c of Arrhenius' line through a point and the next."""
+        (t1, e1), (t2, e2) = self.points[first:first + 2]
+        b = math.log(e1 / e2) / (1 / t1 - 1 / t2)
+        return math.log(e1) - b / t1, b, 0.0
 
     def at(self, temperature):
         if len(self.points) == 1:
             return self.points[0][1]
-        return math.exp(self.a + self.b / (temperature - self.c))
+        beyond = len(self.points) > 2 and temperature > self.points[1][0]
+        a, b, c = self.curve or self.pair(1 if beyond else 0)
+        return math.exp(a + b / (temperature - c))
 
     def where(self, viscosity):
-        """The temperature of that viscosity on the fitted curve."""
-        return self.c + self.b / (math.log(viscosity) - self.a)
+        """The temperature of that viscosity on the curve."""
+        beyond = len(self.points) > 2 and viscosity < self.points[1][1]
+        a, b, c = self.curve or self.pair(1 if beyond else 0)
+        return c + b / (math.log(viscosity) - a)
 
 
 def jetting(head, ink, room):

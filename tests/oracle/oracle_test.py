@@ -227,6 +227,10 @@ class Worked(unittest.TestCase):
         curve = ink.Viscosity([(273.15, 29.9e-3), (293.15, 10.8e-3), (313.15, 5.08e-3)])
         # VFT through 0/20/40 [C]
         self.assertAlmostEqual(curve.at(303.15) * 1e3, 7.21588, places=4)
+        # bent as no liquid is: Arrhenius between 40 and 50 [C]
+        curve = ink.Viscosity([(298.15, 22e-3), (313.15, 15e-3), (323.15, 10e-3)])
+        self.assertAlmostEqual(curve.at(318.15) * 1e3, 12.20849, places=4)
+        self.assertAlmostEqual(curve.where(12.20848902e-3), 318.15, places=4)
 
     # physics.md 6.3 [C]: 0.264 mm at 600 dpi must go to 7 dots, 0.296333 mm
     def test_module(self):
