@@ -87,6 +87,23 @@ class Flight {
                in_mm(value), "mm", geometry);
   }
 
+  /// Where the outermost drops land on a body that bends away along one axis.
+  void slope(const Throw& t) {
+    const bool along = t.along > Length{};
+    if (along == (t.across > Length{}) || !t.slope) return;
+    const std::string bend = g_ + (along ? ".sagitta_along" : ".sagitta_across");
+    const Length radius = along ? *w_.job.radius : *w_.job.radius_across;
+    const double degrees = *t.slope * 180 / pi;
+    w_.formula(g_ + ".slope", "b", "acos(1-s/r)*180/pi",
+               {w_.step("s", bend),
+                {"r", in_mm(radius), "mm", "derived", "product.diameter"},
+                constant("pi", pi, "")},
+               degrees, "deg", geometry);
+    w_.formula(g_ + ".stretch", "e", "100*(1/cos(b*pi/180)-1)",
+               {w_.step("b", g_ + ".slope"), constant("pi", pi, "")},
+               100 * (1 / std::cos(*t.slope) - 1), "%", geometry);
+  }
+
   /// The sagitta of the whole body under the head; zero and unsaid on a flat product.
   std::vector<StepInput> bends() const {
     std::vector<StepInput> list;
@@ -135,6 +152,7 @@ class Flight {
       const Length chord = 2 * *w_.job.radius_across * std::sin(t.slope.value_or(0));
       bend(".sagitta_across", chord_across(chord), *w_.job.radius_across, t.across);
     }
+    slope(t);
     const std::optional<Value<Length>>& given = w_.job.throw_distance;
     const Length low = given ? served_low(*given) : t.nominal;
     const Length high = given ? served_high(*given) : t.nominal;

@@ -15,6 +15,8 @@ namespace calc {
 namespace {
 
 const Basis geometry{"plane geometry", SourceTag::computed, "pitches > 0"};
+const Basis whole_dots{"whole dots nearest to the growth", SourceTag::computed,
+                       "no less than none"};
 const Basis sphere{"volume of a sphere", SourceTag::computed, "free drop"};
 const Basis cap{"spherical cap: van Dam and Le Clerc 2004, Derby 2010", SourceTag::memory,
                 "no absorption, contact angle 10 to 180 degrees"};
@@ -269,12 +271,44 @@ void tones(TraceWriter& w, const Group& group, const ChannelDots& dots, const st
 }
 
 /// What the dot does to edges and to a dead nozzle.
+/// By how much a line grows across each axis, and the dots to take off it in the data: of one axis
+/// where the lattice is square.
+void edges_of_axes(TraceWriter& w, const std::string& c, const StepInput& dot,
+                   const std::vector<StepInput>& pitches) {
+  const bool square = std::abs(pitches.front().value / pitches.back().value - 1) < 1e-6;
+  for (const StepInput& p : pitches) {
+    const std::string axis = p.symbol.substr(1);  // "_n", "_m"
+    if (!square) {
+      w.formula(c + ".edge_gain" + axis, "g" + axis, "D-" + p.symbol, {dot, p}, dot.value - p.value,
+                "um", geometry);
+    }
+    const int off = bar_reduction_dots(micrometres(p.value), micrometres(dot.value));
+    w.formula(c + ".bar_reduction" + axis, "n" + axis,
+              "max(0,round((D-" + p.symbol + ")/" + p.symbol + "))", {dot, p}, off, "", whole_dots);
+    if (square) return;
+  }
+}
+
+/// The dot that would close solids on the lattice needed, beside heads interleaved for a smaller
+/// one.
+void needed_diagonal(TraceWriter& w, const std::string& g) {
+  const std::string id = "required.diagonal";
+  const bool both = w.has("required.across") && w.has("required.along");
+  if (!both || w.has(id) || !w.has(g + ".interleave")) return;
+  const StepInput across = w.step("R_n", "required.across"),
+                  along = w.step("R_m", "required.along");
+  w.formula(id, "D_r", "sqrt((25400/R_n)^2+(25400/R_m)^2)", {across, along},
+            in_um(closing_dot(1.0 / dpi(across.value), 1.0 / dpi(along.value))), "um", geometry);
+}
+
 void effects(TraceWriter& w, const ChannelDots& dots, const std::string& g, const std::string& c) {
   const StepInput dot = w.step("D", c + ".dot");
   const StepInput p_n = w.step("p_n", g + ".pitch_n");
   const StepInput p_m = w.step("p_m", g + ".pitch_m");
   w.formula(c + ".edge_gain", "g", "D-min(p_n,p_m)", {dot, p_n, p_m},
             dot.value - std::min(p_n.value, p_m.value), "um", geometry);
+  edges_of_axes(w, c, dot, {p_n, p_m});
+  needed_diagonal(w, g);
   w.formula(c + ".dead_nozzle_gap", "g_d", "2*p_n-D", {dot, p_n}, 2 * p_n.value - dot.value, "um",
             geometry);
   w.formula(c + ".hiding_dot", "D_h", "sqrt((2*p_n)^2+p_m^2)", {p_n, p_m}, in_um(dots.hiding_dot),

@@ -15,6 +15,8 @@ const Basis guide{
     "GUM, ISO/IEC Guide 98-3: root of the sum of squares, coverage factor 2; "
     "systematic terms added linearly; no more than the worst case",
     SourceTag::memory, "terms independent of each other"};
+const Basis all_at_once{"sum of the shifts, each at its worst", SourceTag::computed,
+                        "all terms at once"};
 const Basis geometry{"plane geometry", SourceTag::computed, "small angles and ways"};
 const Basis lateness{"speed over the surface times delay", SourceTag::computed,
                      "twice where strokes to and fro are late in opposite ways"};
@@ -68,8 +70,12 @@ class Terms {
       worst += (worst.empty() ? "" : "+") + a.symbol + most(term);
       inputs.push_back(std::move(a));
     }
-    w_.formula(id_, "U_95", "min(2*sqrt(" + squares + ")" + linear + "," + worst + ")",
-               std::move(inputs), in_um(budget_.expanded), "um", guide);
+    w_.formula(id_, "U_95", "min(2*sqrt(" + squares + ")" + linear + "," + worst + ")", inputs,
+               in_um(budget_.expanded), "um", guide);
+    if (before_.empty()) {
+      w_.formula(id_ + ".worst", "W", worst, std::move(inputs), in_um(budget_.worst), "um",
+                 all_at_once);
+    }
   }
 
  private:

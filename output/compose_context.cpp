@@ -161,6 +161,12 @@ std::string Context::words(const std::string& key, Arguments arguments) const {
   return templates.words(language_, key, values);
 }
 
+std::string Context::worded(const std::string& key, Arguments markup) const {
+  Values values;
+  for (const auto& [name, text] : markup) values.set_markup(name, text);
+  return templates.words(language_, key, values);
+}
+
 std::string Context::counted(const std::string& key, std::size_t count, Arguments arguments) const {
   const std::string one = key + ".one";
   return words(count == 1 && has_words(one) ? one : key, arguments);
@@ -288,12 +294,16 @@ std::vector<std::string> Context::notices(std::string_view kind,
   return texts;
 }
 
-std::string Context::reason_of(const calc::Reason& reason, const std::string& groups) const {
+std::string Context::reason_of(const calc::Reason& reason, const std::string& groups,
+                               const LinkReason& link) const {
   const int digits = telling_digits({reason.value, reason.limit});
-  const auto text = [&](double value) { return argument_text(*this, value, reason.unit, digits); };
+  const auto text = [&](std::string_view figure, double value) {
+    std::string markup = escaped(argument_text(*this, value, reason.unit, digits));
+    return link ? link(reason, figure, markup) : markup;
+  };
   Values values;
-  values.set("VALUE", text(reason.value));
-  values.set("LIMIT", text(reason.limit));
+  values.set_markup("VALUE", text("value", reason.value));
+  values.set_markup("LIMIT", text("limit", reason.limit));
   values.set("SHORTFALL", argument_text(*this, std::abs(reason.limit - reason.value), reason.unit,
                                         least_digits));
   values.set_markup("SUBJECT", has_words("name." + reason.subject) ? words("name." + reason.subject)
@@ -318,7 +328,8 @@ std::string Context::reason(const calc::Reason& reason) const {
 }
 
 std::vector<std::string> Context::reasons(const std::vector<calc::Reason>& list,
-                                          std::vector<std::size_t>* first) const {
+                                          std::vector<std::size_t>* first,
+                                          const LinkReason& link) const {
   std::vector<std::string> texts;
   std::set<std::string> all;
   for (const calc::Reason& reason : list) all.insert(reason.group);
@@ -334,7 +345,7 @@ std::vector<std::string> Context::reasons(const std::vector<calc::Reason>& list,
                                   ? words("group_of", {{"NAME", group_name(list[i].group)}})
                               : groups.size() == 2 ? words("group_both")
                                                    : words("group_several");
-    std::string text = reason_of(list[i], named);
+    std::string text = reason_of(list[i], named, link);
     if (all.size() > groups.size() && text.find(named) == std::string::npos) {
       Values values;
       values.set_markup("GROUP", named);

@@ -26,6 +26,9 @@ using Arguments = std::initializer_list<std::pair<std::string_view, std::string>
 
 /// Makes a link of an argument of a notice in words, of its field where there is no argument.
 using LinkArgument = std::function<std::string(const calc::Arg*, const std::string& markup)>;
+/// Makes a link of a figure of a reason in words, its "value" or its "limit".
+using LinkReason = std::function<std::string(const calc::Reason&, std::string_view figure,
+                                             const std::string& markup)>;
 
 /// For what is not a whole document.
 inline const Matter no_matter;
@@ -44,6 +47,8 @@ class Context {
 
   /// The words of a key, escaped for markup. Throws std::out_of_range when there are none.
   std::string words(const std::string& key, Arguments arguments = {}) const;
+  /// The same with arguments that are markup.
+  std::string worded(const std::string& key, Arguments markup) const;
   /// The same for a count: `key.one` when it is 1 and has words of its own.
   std::string counted(const std::string& key, std::size_t count, Arguments arguments = {}) const;
   /// The same, or `fallback` (escaped) for a key without words: names that come from the input.
@@ -65,7 +70,8 @@ class Context {
   /// Reasons in words, each once: one that holds for several groups names them together; `first`
   /// gets the index of each in the list.
   std::vector<std::string> reasons(const std::vector<calc::Reason>& list,
-                                   std::vector<std::size_t>* first = nullptr) const;
+                                   std::vector<std::size_t>* first = nullptr,
+                                   const LinkReason& link = {}) const;
   /// Notices in words, each once; `first` gets the index of each in the list.
   std::vector<std::string> notices(std::string_view kind, const std::vector<calc::Notice>& list,
                                    std::vector<std::size_t>* first = nullptr) const;
@@ -112,12 +118,20 @@ class Context {
   std::string linked(const std::string& key, const std::string& text) const;
   /// `text` (markup) as a link to the trace step of that id, as it is where there is none.
   std::string to_step(const std::string& id, const std::string& text) const;
+  /// A figure (text) as a link to the first of those trace steps that exists, without the colour of
+  /// links: for tables, in which nearly all would have it.
+  std::string figure(std::initializer_list<std::string> ids, const std::string& text) const;
+  /// The same of markup.
+  std::string quiet(std::initializer_list<std::string> ids, const std::string& markup) const;
+  /// A figure as such a link to where the value of that key stands.
+  std::string figure_given(const std::string& key, const std::string& text) const;
   /// The given, derived or assumed input of that key, or null.
   const calc::Input* input(const std::string& key) const;
 
  private:
   /// A reason said of the groups named so ("group white", "both groups").
-  std::string reason_of(const calc::Reason& reason, const std::string& groups) const;
+  std::string reason_of(const calc::Reason& reason, const std::string& groups,
+                        const LinkReason& link = {}) const;
   /// `key.subject` when it has words of its own, else the key.
   std::string variant(const std::string& key, const std::string& subject) const;
 
@@ -132,6 +146,8 @@ std::string catalogue_row(const std::string& key);
 std::string link_to(std::string_view anchor, const std::string& text);
 /// The same; as it is where there is no anchor, no text, or a link in it.
 std::string as_link(const std::string& anchor, const std::string& text);
+/// The same without the colour of links; as it is where there is no figure in it.
+std::string as_quiet_link(const std::string& anchor, const std::string& markup);
 /// The anchor of the row that lists an input as given, derived, assumed or of the catalogue; empty
 /// where none does.
 std::string listed_at(const Context& context, const std::string& key);

@@ -53,6 +53,21 @@ std::string Context::to_step(const std::string& id, const std::string& text) con
   return has_step(id) ? link_to(anchor(id), text) : text;
 }
 
+std::string Context::figure(std::initializer_list<std::string> ids, const std::string& text) const {
+  return quiet(ids, escaped(text));
+}
+
+std::string Context::quiet(std::initializer_list<std::string> ids,
+                           const std::string& markup) const {
+  const auto* const id =
+      std::find_if(ids.begin(), ids.end(), [&](const std::string& one) { return has_step(one); });
+  return as_quiet_link(id == ids.end() ? std::string() : anchor(*id), markup);
+}
+
+std::string Context::figure_given(const std::string& key, const std::string& text) const {
+  return as_quiet_link(listed_at(*this, key), escaped(text));
+}
+
 std::string catalogue_row(const std::string& key) {
   const std::size_t mode = key.find(".mode.");
   return key.substr(0, mode == std::string::npos ? key.rfind('.') : mode);
@@ -65,6 +80,12 @@ std::string link_to(std::string_view anchor, const std::string& text) {
 std::string as_link(const std::string& anchor, const std::string& text) {
   if (anchor.empty() || text.empty() || text.find("<a ") != std::string::npos) return text;
   return link_to(anchor, text);
+}
+
+std::string as_quiet_link(const std::string& anchor, const std::string& markup) {
+  const bool has_number = markup.find_first_of("0123456789") != std::string::npos;
+  if (anchor.empty() || !has_number || markup.find("<a ") != std::string::npos) return markup;
+  return "<a to=\"" + escaped(anchor) + "\" quiet=\"yes\">" + markup + "</a>";
 }
 
 std::string listed_at(const Context& c, const std::string& key) {

@@ -93,10 +93,10 @@ std::string speed_held_text(const Context& context) {
     const bool of_speed = edge.quantity == "line.speed" && edge.unit == "m/min" && edge.up;
     if (!of_speed || edge.kind != calc::EdgeKind::passes || !edge.value) continue;
     if (rounded_down(*edge.value, 3) >= rounded_down(highest, 3)) return {};
-    return context.words(
-        "speed_held",
-        {{"VALUE", speed_limit_text(context, calc::metres_per_second(*edge.value / minute))},
-         {"GATE", context.words("gate." + edge.beyond)}});
+    const std::string held =
+        speed_limit_text(context, calc::metres_per_second(*edge.value / minute));
+    return context.worded("speed_held", {{"VALUE", link_to("s-edges", escaped(held))},
+                                         {"GATE", context.words("gate." + edge.beyond)}});
   }
   return {};
 }

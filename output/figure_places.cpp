@@ -166,6 +166,31 @@ std::string budget_name(const std::string& subject) {
   return subject.starts_with("stroke") ? "joint" : subject;
 }
 
+constexpr std::string_view beside = "s-alternatives";
+
+/// Whether a head is in one of the alternatives that are shown figure by figure.
+bool stands_beside(const Context& c, const std::string& head) {
+  const auto& all = c.spec.alternatives;
+  return std::any_of(all.begin(), all.end(), [&](const calc::Alternative& other) {
+    return std::any_of(other.groups.begin(), other.groups.end(),
+                       [&](const calc::Group& group) { return group.head == head; });
+  });
+}
+
+/// Where a figure of a reason was worked out or given.
+std::string reason_anchor(const Context& c, const std::string& head, const calc::Reason& reason,
+                          std::string_view of) {
+  std::string_view at = places_of("reason", reason.code + "." + reason.subject, of);
+  if (at.empty()) at = places_of("reason", reason.code, of);
+  const double value = of == "value" ? reason.value : reason.limit;
+  const Figure figure{value, reason.unit, {reason.subject, head, reason.group}};
+  const std::string step = figure_step(c, at, figure);
+  if (!step.empty()) return anchor(step);
+  const std::string given = figure_input(c, at, figure);
+  // What it is worked out from otherwise, or held against, stands in the head's own row.
+  return given.empty() ? listed_at(c, "head." + head + ".name") : given;
+}
+
 Figure figure_of(const calc::Check& check) {
   Figure figure{check.acceptance.value_or(0), check.unit, {}};
   add_names(check.subject, figure.about);
@@ -233,6 +258,18 @@ std::string linked_notice(const Context& c, std::string_view kind, const calc::N
     if (!figure_step(c, at, figure).empty()) return markup;
     return as_link(figure_input(c, at, figure), markup);
   });
+}
+
+std::vector<std::string> linked_reasons(const Context& c, const calc::RejectedHead& head,
+                                        std::vector<std::size_t>* first) {
+  return c.reasons(head.reasons, first,
+                   [&](const calc::Reason& reason, std::string_view of, const std::string& markup) {
+                     const bool told = reason.code == "lost" && of == "value";
+                     if (told && stands_beside(c, head.head)) {
+                       return as_quiet_link(std::string(beside), markup);
+                     }
+                     return as_quiet_link(reason_anchor(c, head.head, reason, of), markup);
+                   });
 }
 
 std::string check_keys(const Context& c, const calc::Check& check) {

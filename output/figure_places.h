@@ -1,6 +1,7 @@
 /// Where the figures of a text were worked out or given: the trace step, or the row of an input.
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -36,6 +37,11 @@ std::string notice_keys(const Context& context, std::string_view kind, const cal
 /// A notice in words, its figures that are inputs as links to where they are listed.
 std::string linked_notice(const Context& context, std::string_view kind,
                           const calc::Notice& notice);
+
+/// Reasons against a head in words as Context::reasons() has them, their figures that are inputs,
+/// or that a step or a station beside has, as links to where they stand.
+std::vector<std::string> linked_reasons(const Context& context, const calc::RejectedHead& head,
+                                        std::vector<std::size_t>* first = nullptr);
 
 /// Margin keys of the steps of a check's acceptance, and the acceptance as a link to its input
 /// where it is one.

@@ -50,7 +50,7 @@ constexpr std::array<Rule, 27> rules{{
     {"sub", Content::mixed, " ", " b i code "},
     {"sup", Content::mixed, " ", " b i code "},
     {"code", Content::mixed, " ", " b i sub sup "},
-    {"a", Content::mixed, " to ", " b i sub sup code "},
+    {"a", Content::mixed, " to quiet ", " b i sub sup code "},
 }};
 
 constexpr int deepest = 64;

@@ -14,6 +14,10 @@ struct Place {
 constexpr std::string_view demands =
     "required.feature required.text required.bar_code required.viewing required.across "
     "required.along";
+constexpr std::string_view limits_moved =
+    ".joint.motion.limit .joint.nozzle.limit .dot.motion.limit .dot.nozzle.limit "
+    "placement.colour.limit placement.image.limit .diagonal required.across required.along";
+constexpr std::string_view gap = ".throw_most .throw_least @line.throw_distance";
 constexpr std::string_view lamps = ".lamps station.uv.units station.pinning.units";
 constexpr std::string_view flash = "@FIELD @ink.NAME.solvent";
 constexpr std::string_view heat =
@@ -47,6 +51,8 @@ constexpr std::array conditions{
     Place{"seam", "limit", ".pitch_m .pitch_n"},
     Place{"capture_unproved", "share", captured},
     Place{"capture_unproved", "least", captured},
+    Place{"assumption_edge", "limit", limits_moved},
+    Place{"assumption_condition", "condition_limit", limits_moved},
 };
 
 constexpr std::array warnings{
@@ -178,8 +184,36 @@ constexpr std::array checks{
     Place{"ink_consumption", "", "check.ink"},
 };
 
+/// Of a head that is not chosen, whose own figures stand in its row of the catalogue: what the
+/// request asks of it, and what the station chosen has.
+constexpr std::array reasons{
+    Place{"viscosity", "value", "@ink.NAME.viscosity"},
+    Place{"tension", "value", "@ink.NAME.surface_tension"},
+    Place{"throw.least", "value", gap},
+    Place{"throw.most", "value", gap},
+    Place{"slope", "value", "@product.diameter"},
+    Place{"slope", "limit", "@assume.slope_limit"},
+    Place{"driver_sources", "limit", "@service.driver_sources"},
+    Place{"levels", "limit", "@image.levels"},
+    Place{"resolution", "limit", "required.across required.along @image.resolution"},
+    Place{"feature", "limit", "required.feature @image.smallest_feature"},
+    Place{"film", "limit", "@colour.NAME.film @assume.film_white @assume.film_varnish"},
+    Place{"film.limit", "limit", "@assume.process_limit"},
+    Place{"frequency", "value", "@line.speed @line.throughput"},
+    Place{"frequency.throughput", "limit", "@line.throughput @line.speed"},
+    Place{"placement", "limit", limits_moved},
+    Place{"heads", "limit", "@limits.heads"},
+    Place{"space", "limit", "@limits.space"},
+    Place{"budget", "limit", "@limits.budget"},
+    Place{"lead_time", "limit", "@limits.lead_time"},
+    Place{"lost.ownership", "limit", "station.ownership"},
+    Place{"lost.joints", "limit", "station.joints .joints"},
+    Place{"lost.heads", "limit", "station.heads .heads_total"},
+};
+
 std::span<const Place> table_of(std::string_view kind) {
   if (kind == "condition") return conditions;
+  if (kind == "reason") return reasons;
   if (kind == "warning") return warnings;
   return kind == "safety" ? std::span<const Place>(notes) : std::span<const Place>(checks);
 }

@@ -279,31 +279,39 @@ std::string stacking(const Context& c, const calc::Group& group) {
 }
 
 /// What the tilt is for and what it costs.
-std::string tilting(const Context& c, const calc::Group& group) {
+std::string tilting(const Context& c, const calc::Group& group, const std::string& g) {
   const double angle = std::abs(group.tilt);
   const calc::Length plate = static_cast<double>(group.nozzles) / group.native;
-  return c.words("stacking.tilted", {{"GROUP", c.group_name(group.name)},
-                                     {"TILT", c.measure(angle * 180 / std::numbers::pi, "deg", 4)},
-                                     {"PLATE_PITCH", c.measure(in_um(1.0 / group.native), "um", 4)},
-                                     {"PITCH", c.measure(in_um(group.pitch), "um", 4)},
-                                     {"PLATE", length_text(c, plate, 4)},
-                                     {"SWATH", length_text(c, group.swath, 4)},
-                                     {"SLANT", length_text(c, group.slant, 4)}});
+  const auto of = [&](const char* step, const std::string& text) {
+    return c.figure({g + step}, text);
+  };
+  const auto um = [&](calc::Length pitch) { return c.measure(in_um(pitch), "um", 4); };
+  return c.worded("stacking.tilted",
+                  {{"GROUP", escaped(c.group_name(group.name))},
+                   {"TILT", of(".tilt", c.measure(angle * 180 / std::numbers::pi, "deg", 4))},
+                   {"PLATE_PITCH", of(".plate_pitch", um(1.0 / group.native))},
+                   {"PITCH", of(".nozzle_pitch", um(group.pitch))},
+                   {"PLATE", of(".plate_swath", length_text(c, plate, 4))},
+                   {"SWATH", of(".swath", length_text(c, group.swath, 4))},
+                   {"SLANT", of(".slant", length_text(c, group.slant, 4))}});
 }
 
 /// How the rows of a tilted head follow each other, and what a drive that delays whole lines only
 /// leaves of it.
-std::string row_delays(const Context& c, const calc::Group& group) {
+std::string row_delays(const Context& c, const calc::Group& group, const std::string& g) {
   if (group.row_delays.size() < 2) return {};
   std::string all;
   double left = 0;
   for (std::size_t i = 1; i < group.row_delays.size(); ++i) {
     const calc::RowDelay& row = group.row_delays[i];
     const std::string key = row.along < calc::Length() ? "rows.ahead" : "rows.behind";
-    all += c.words(key, {{"ROW", std::to_string(i + 1)},
-                         {"WAY", length_text(c, calc::metres(std::abs(row.along.si())), 4)},
-                         {"LINES", number(std::abs(row.lines), 5)},
-                         {"TIME", with_unit(std::abs(row.late.si()) * 1e3, "ms", 4)}}) +
+    const std::string step = g + ".row" + std::to_string(i + 1);
+    const std::string way = length_text(c, calc::metres(std::abs(row.along.si())), 4);
+    const std::string time = with_unit(std::abs(row.late.si()) * 1e3, "ms", 4);
+    all += c.worded(key, {{"ROW", std::to_string(i + 1)},
+                          {"WAY", c.figure({step + ".along"}, way)},
+                          {"LINES", c.figure({step + ".lines"}, number(std::abs(row.lines), 5))},
+                          {"TIME", c.figure({step + ".late"}, time)}}) +
            " ";
     left = std::max(left, std::abs(row.lines - std::round(row.lines)));
   }
@@ -345,8 +353,8 @@ std::string arrangement_section(const Context& c) {
     const std::string at = group_prefix(g);
     add_text(values, c.step_keys({at + ".heads_total"}), stacking(c, group));
     if (group.family != calc::Family::tilted) continue;
-    add_text(values, c.step_keys({at + ".slant"}), tilting(c, group));
-    std::string rows = row_delays(c, group);
+    add_text(values, c.step_keys({at + ".slant"}), tilting(c, group, at));
+    std::string rows = row_delays(c, group, at);
     if (!rows.empty()) add_text(values, c.step_keys({at + ".row2.lines"}), std::move(rows));
   }
   if (has_places(c)) {
@@ -372,14 +380,17 @@ std::string station_keys(const Context& c) {
 
 std::string station_sentence(const Context& c) {
   std::vector<std::string> groups;
-  for (const calc::Group& group : c.spec.chosen) {
+  for (std::size_t i = 0; i < c.spec.chosen.size(); ++i) {
+    const calc::Group& group = c.spec.chosen[i];
+    const std::string g = group_prefix(i);
+    const std::string lattice = lattice_text(group.resolution_across, group.resolution_along);
     groups.push_back(
-        c.words(group.heads_total == 1 ? "sentence.group_one" : "sentence.group",
-                {{"COUNT", std::to_string(group.heads_total)},
-                 {"HEAD", group.head},
-                 {"MODE", group.mode},
-                 {"GROUP", c.group_name(group.name)},
-                 {"LATTICE", lattice_text(group.resolution_across, group.resolution_along)}}));
+        c.worded(group.heads_total == 1 ? "sentence.group_one" : "sentence.group",
+                 {{"COUNT", c.figure({g + ".heads_total"}, std::to_string(group.heads_total))},
+                  {"HEAD", escaped(group.head)},
+                  {"MODE", escaped(group.mode)},
+                  {"GROUP", escaped(c.group_name(group.name))},
+                  {"LATTICE", c.figure({g + (group.scan ? ".motion" : ".across")}, lattice)}}));
   }
   const bool scanning = c.spec.chosen.front().family == calc::Family::scanning;
   Values values;

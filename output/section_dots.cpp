@@ -47,18 +47,26 @@ std::vector<Alike> alike(const Context& c) {
   return rows;
 }
 
+/// Drop, dot and cover of a channel or of one of its tones, with the steps of that prefix.
+template <class Dots>
+void set_dot(const Context& c, Values& row, const std::string& at, const Dots& dots) {
+  row.set_markup("VOLUME", c.figure({at + ".drop"}, number(in_pl(dots.drop), 3)));
+  row.set_markup("DROP", c.figure({at + ".drop_diameter"}, number(in_um(dots.drop_diameter), 3)));
+  row.set_markup("DOT", c.figure({at + ".dot"}, number(in_um(dots.dot_diameter), 3)));
+  row.set_markup("COVER", c.figure({at + ".cover"}, percent_down(dots.cover_fraction)));
+}
+
 void add_row(const Context& c, Values& values, const Alike& alike) {
   const calc::ChannelDots& dots = *alike.dots;
   const std::string prefix = group_prefix(alike.group) + "." + dots.channel;
   Values& row = values.add("ROW");
   row.set("KEY", c.row_keys({prefix + ".cover", prefix + ".dot", prefix + ".laydown"}));
   row.set_markup("CHANNEL", channels_text(c, alike.channels));
-  row.set("LEVELS", std::to_string(dots.levels_used));
-  row.set("VOLUME", number(in_pl(dots.drop), 3));
-  row.set("DROP", number(in_um(dots.drop_diameter), 3));
-  row.set("DOT", number(in_um(dots.dot_diameter), 3));
-  row.set("COVER", percent_down(dots.cover_fraction));
-  row.set("LAYDOWN", number(dots.laydown * laydown_to_ml_per_m2, 3));
+  row.set_markup("LEVELS", c.figure_given("head." + c.spec.chosen[alike.group].head + ".modes",
+                                          std::to_string(dots.levels_used)));
+  set_dot(c, row, prefix, dots);
+  row.set_markup("LAYDOWN",
+                 c.figure({prefix + ".laydown"}, number(dots.laydown * laydown_to_ml_per_m2, 3)));
 }
 
 std::string signed_um(const Context& c, calc::Length value) {
@@ -79,13 +87,20 @@ std::string edges_of_lines(const Context& c, const Alike& alike) {
   const calc::Length dot = alike.dots->dot_diameter;
   const calc::Length across = 1.0 / group.resolution_across;
   const calc::Length along = 1.0 / group.resolution_along;
+  const std::string at = group_prefix(alike.group) + "." + alike.dots->channel;
   Values values;
-  values.set("GAIN", c.measure(in_um(alike.dots->edge_gain), "um", 3));
-  values.set("ALONG", signed_um(c, calc::edge_gain(across, dot)));
-  values.set("ACROSS", signed_um(c, calc::edge_gain(along, dot)));
-  values.set("COUNT", std::to_string(alike.dots->bar_reduction_dots));
-  values.set("OFF_ALONG", std::to_string(calc::bar_reduction_dots(across, dot)));
-  values.set("OFF_ACROSS", std::to_string(calc::bar_reduction_dots(along, dot)));
+  const auto set = [&](const char* name, const std::string& step, const std::string& text) {
+    values.set_markup(name, c.figure({at + step}, text));
+  };
+  set("GAIN", ".edge_gain", c.measure(in_um(alike.dots->edge_gain), "um", 3));
+  // The axes of the trace are those of nozzles and motion, which a carriage turns.
+  const bool scan = group.scan.has_value();
+  const std::string n = scan ? "_m" : "_n", m = scan ? "_n" : "_m";
+  set("ALONG", ".edge_gain" + n, signed_um(c, calc::edge_gain(across, dot)));
+  set("ACROSS", ".edge_gain" + m, signed_um(c, calc::edge_gain(along, dot)));
+  set("COUNT", ".bar_reduction_n", std::to_string(alike.dots->bar_reduction_dots));
+  set("OFF_ALONG", ".bar_reduction" + n, std::to_string(calc::bar_reduction_dots(across, dot)));
+  set("OFF_ACROSS", ".bar_reduction" + m, std::to_string(calc::bar_reduction_dots(along, dot)));
   const bool square = is_square(group);
   const auto text = [&](const std::string& key) {
     const std::string of_axes = c.of_motion(key + ".axes");
@@ -111,22 +126,28 @@ std::string finer_for_solids(const Context& c, const Alike& alike) {
   const calc::Length dot = alike.dots->dot_diameter;
   const calc::Length closing =
       calc::closing_dot(1.0 / group.resolution_across + group.wider, 1.0 / group.resolution_along);
+  const std::string g = group_prefix(alike.group);
   std::string all;
   if (lines > asked * 1.001 && same_number(closing / dot, 1)) {
-    all += " " + c.words("dots.just", {{"LINES", dpi_text(lines)},
-                                       {"AXIS", c.words(c.of_motion("name.motion"))},
-                                       {"ASKED", dpi_text(asked)}});
+    all += " " + c.worded("dots.just",
+                          {{"LINES", c.figure({g + ".motion", g + ".across"}, dpi_text(lines))},
+                           {"AXIS", c.words(c.of_motion("name.motion"))},
+                           {"ASKED", c.figure({scan ? "required.across" : "required.along"},
+                                              dpi_text(asked))}});
   }
   const auto least =
       static_cast<int>(calc::ceil_tolerant(needed.across / (group.native / std::cos(group.tilt))));
   const calc::Length takes = calc::closing_dot(1.0 / needed.across, 1.0 / needed.along);
   if (scan || group.interleave <= least || dot >= takes) return all;
   return all + " " +
-         c.words("dots.finer", {{"NEEDED", lattice_text(needed.across, needed.along)},
-                                {"TAKES", c.measure(in_um(takes), "um", 3)},
-                                {"DOT", c.measure(in_um(dot), "um", 3)},
-                                {"INTERLEAVE", std::to_string(group.interleave)},
-                                {"LEAST", std::to_string(least)}});
+         c.worded(
+             "dots.finer",
+             {{"NEEDED", c.figure({"required.across"}, lattice_text(needed.across, needed.along))},
+              {"TAKES", c.figure({"required.diagonal"}, c.measure(in_um(takes), "um", 3))},
+              {"DOT",
+               c.figure({g + "." + alike.dots->channel + ".dot"}, c.measure(in_um(dot), "um", 3))},
+              {"INTERLEAVE", c.figure({g + ".across"}, std::to_string(group.interleave))},
+              {"LEAST", c.figure({g + ".interleave"}, std::to_string(least))}});
 }
 
 std::string sentence(const Context& c, const Alike& alike) {
@@ -168,10 +189,7 @@ void add_tones(const Context& c, Values& values, const Alike& alike) {
     row.set("KEY", solid ? c.row_keys({at + ".cover", at + ".dot"})
                          : c.row_keys({tone + ".cover", tone + ".dot"}));
     row.set("STEP", std::to_string(step));
-    row.set("VOLUME", number(in_pl(level.drop), 3));
-    row.set("DROP", number(in_um(level.drop_diameter), 3));
-    row.set("DOT", number(in_um(level.dot_diameter), 3));
-    row.set("COVER", percent_down(level.cover_fraction));
+    set_dot(c, row, solid ? at : tone, level);
   }
 }
 

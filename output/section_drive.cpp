@@ -1,8 +1,10 @@
 /// Drive electronics, ink supply and encoder.
+#include <algorithm>
 #include <cmath>
 
 #include "output/compose_text.h"
 #include "output/format.h"
+#include "output/section_links.h"
 #include "output/section_list.h"
 
 namespace output {
@@ -10,6 +12,14 @@ namespace {
 
 constexpr double ml_per_min = 6e7;  ///< of a cubic metre a second
 constexpr double megabit = 1e-6;
+
+/// The step that counts the cables.
+std::string cables_step(const calc::Station& station) {
+  const auto line = std::find_if(station.bom.begin(), station.bom.end(),
+                                 [](const calc::BomLine& l) { return l.kind == "cable"; });
+  if (line == station.bom.end()) return {};
+  return "station.count." + line->source.substr(line->source.find('.') + 1);
+}
 
 std::string flow(const Context& c, calc::VolumeFlow value) {
   return c.in_column(value.si() * ml_per_min, "mL/min", 3);
@@ -19,12 +29,15 @@ void add_board(const Context& c, Values& values, const calc::BoardUse& use) {
   Values& row = values.add("BOARD");
   row.set("KEY", c.step_keys({"station.boards." + use.board}));
   row.set_markup("NAME", use.board.empty() ? c.words("drive.no_board") : escaped(use.board));
-  row.set("HEADS", std::to_string(use.heads));
-  row.set("DATA", number(use.data.si() * megabit, 3));
-  row.set("EACH", std::to_string(use.heads_per_board));
-  row.set("RATE",
-          use.board_rate ? number(use.board_rate->si() * megabit, 3) : std::string("\xE2\x80\x93"));
-  row.set("COUNT", std::to_string(use.boards));
+  const std::string id = "station.boards." + use.board, board = "board." + use.board + ".heads";
+  row.set_markup("HEADS", c.figure({id + ".heads", heads_step(c)}, std::to_string(use.heads)));
+  row.set_markup("DATA",
+                 c.figure({id + ".data", "station.data"}, number(use.data.si() * megabit, 3)));
+  row.set_markup("EACH", c.figure_given(board, std::to_string(use.heads_per_board)));
+  row.set_markup("RATE",
+                 c.figure_given(board, use.board_rate ? number(use.board_rate->si() * megabit, 3)
+                                                      : std::string("\xE2\x80\x93")));
+  row.set_markup("COUNT", c.figure({id}, std::to_string(use.boards)));
 }
 
 void add_feed(const Context& c, Values& values, const calc::ChannelFeed& feed) {
@@ -32,12 +45,14 @@ void add_feed(const Context& c, Values& values, const calc::ChannelFeed& feed) {
   Values& row = values.add("FEED");
   row.set("KEY", c.row_keys({id + ".supplies", id + ".peak", id + ".data"}));
   row.set("CHANNEL", feed.channel);
-  row.set("NOZZLES", count_text(std::floor(feed.active_nozzles + 0.5)));
-  row.set("DATA", number(feed.data.si() * megabit, 3));
-  row.set("PEAK", flow(c, feed.peak));
-  row.set("MOVED",
-          feed.recirculation > calc::VolumeFlow() ? flow(c, feed.recirculation) : "\xE2\x80\x93");
-  row.set("SUPPLIES", std::to_string(feed.supplies));
+  row.set_markup("NOZZLES", c.figure({group_of_channel(c, feed.channel) + ".active"},
+                                     count_text(std::floor(feed.active_nozzles + 0.5))));
+  row.set_markup("DATA", c.figure({id + ".data"}, number(feed.data.si() * megabit, 3)));
+  row.set_markup("PEAK", c.figure({id + ".peak"}, flow(c, feed.peak)));
+  row.set_markup("MOVED", c.figure({id + ".supplies"}, feed.recirculation > calc::VolumeFlow()
+                                                           ? flow(c, feed.recirculation)
+                                                           : "\xE2\x80\x93"));
+  row.set_markup("SUPPLIES", c.figure({id + ".supplies"}, std::to_string(feed.supplies)));
   row.set_markup("BY", c.words("drive.bound." + feed.bound_by));
 }
 
@@ -46,10 +61,16 @@ void add_store(const Context& c, Values& values, const calc::ChannelFeed& feed) 
   row.set("KEY", c.step_keys({"station." + feed.channel + ".containers"}));
   row.set("CHANNEL", feed.channel);
   row.set_markup("SUPPLY", feed.supply.empty() ? c.words("drive.no_supply") : escaped(feed.supply));
-  row.set("COUNT", feed.containers > 0 ? std::to_string(feed.containers) : "\xE2\x80\x93");
-  row.set("SIZE",
-          feed.containers > 0 ? c.in_column(feed.container.si() * 1e3, "L", 3) : "\xE2\x80\x93");
-  row.set("FILL", c.in_column(feed.first_fill.si() * 1e3, "L", 3));
+  const std::string id = "station." + feed.channel;
+  row.set_markup("COUNT",
+                 c.figure({id + ".containers"},
+                          feed.containers > 0 ? std::to_string(feed.containers) : "\xE2\x80\x93"));
+  row.set_markup("SIZE",
+                 c.figure_given("supply." + feed.supply + ".container",
+                                feed.containers > 0 ? c.in_column(feed.container.si() * 1e3, "L", 3)
+                                                    : "\xE2\x80\x93"));
+  row.set_markup("FILL",
+                 c.figure({id + ".first_fill"}, c.in_column(feed.first_fill.si() * 1e3, "L", 3)));
 }
 
 void add_row(const Context& c, Values& table, const std::string& name, const std::string& value,
@@ -111,10 +132,12 @@ std::string drive_section(const Context& c) {
   Values values;
   for (const calc::BoardUse& use : station.board_uses) add_board(c, values, use);
   values.set_markup(
-      "SUMMARY", c.words(c.of_motion("drive.summary"),
-                         {{"DATA", with_unit(station.data_rate_bit_per_s * megabit, "Mbit/s", 3)},
-                          {"BOARDS", std::to_string(station.boards)},
-                          {"CABLES", count_text(station.cables)}}));
+      "SUMMARY",
+      c.worded(c.of_motion("drive.summary"),
+               {{"DATA", c.figure({"station.data"},
+                                  with_unit(station.data_rate_bit_per_s * megabit, "Mbit/s", 3))},
+                {"BOARDS", c.figure({boards_step(c)}, std::to_string(station.boards))},
+                {"CABLES", c.figure({cables_step(station)}, count_text(station.cables))}}));
   values.set_markup("FEEDS", c.words(c.of_motion("drive.feeds")));
   for (const calc::ChannelFeed& feed : station.feeds) {
     add_feed(c, values, feed);

@@ -9,21 +9,26 @@ namespace {
 
 std::string khz(calc::Frequency frequency) { return number(in_khz(frequency), 4); }
 
-std::string sentence(const Context& c, const calc::Group& group) {
+std::string sentence(const Context& c, const calc::Group& group, const std::string& g) {
   const std::string key = group.scan        ? "frequency.scan"
                           : group.stack > 1 ? "frequency.stacked"
                                             : "frequency.single";
   const calc::Speed carriage = group.scan ? group.scan->carriage_speed : calc::Speed();
   // The carriage moves across the line: there the dots of a column follow one another across.
   const calc::Resolution motion = group.scan ? group.resolution_across : group.resolution_along;
-  return c.words(key, {{"GROUP", c.group_name(group.name)},
-                       {"ALONG", with_unit(in_dpi(motion), "dpi", 4)},
-                       {"COLUMN", with_unit(in_khz(group.frequency_needed), "kHz", 4)},
-                       {"NOZZLE", with_unit(in_khz(group.frequency_per_nozzle), "kHz", 4)},
-                       {"STACK", std::to_string(group.stack)},
-                       {"ALLOWED", with_unit(in_khz(group.frequency_allowed), "kHz", 4)},
-                       {"CARRIAGE", c.measure(carriage.si(), "m/s", 3)},
-                       {"LIMIT", speed_limit_text(c, group.speed_limit)}});
+  const auto of = [&](const char* step, const std::string& text) {
+    return c.figure({g + step}, text);
+  };
+  const auto rate = [](calc::Frequency f) { return with_unit(in_khz(f), "kHz", 4); };
+  return c.worded(
+      key, {{"GROUP", escaped(c.group_name(group.name))},
+            {"ALONG", of(group.scan ? ".across" : ".motion", with_unit(in_dpi(motion), "dpi", 4))},
+            {"COLUMN", of(".column", rate(group.frequency_needed))},
+            {"NOZZLE", of(".per_nozzle", rate(group.frequency_per_nozzle))},
+            {"STACK", of(".stack", std::to_string(group.stack))},
+            {"ALLOWED", of(".usable", rate(group.frequency_allowed))},
+            {"CARRIAGE", of(".carriage_speed", c.measure(carriage.si(), "m/s", 3))},
+            {"LIMIT", of(".speed_limit", speed_limit_text(c, group.speed_limit))}});
 }
 
 void add_frequency(const Context& c, Values& values, const calc::Group& group,
@@ -31,15 +36,15 @@ void add_frequency(const Context& c, Values& values, const calc::Group& group,
   Values& row = values.add("ROW");
   row.set("KEY", c.row_keys({g + ".speed_limit", g + ".per_nozzle", g + ".column", g + ".usable"}));
   row.set("GROUP", c.group_name(group.name));
-  row.set("COLUMN", khz(group.frequency_needed));
-  row.set("NOZZLE", khz(group.frequency_per_nozzle));
-  row.set("ALLOWED", khz(group.frequency_allowed));
-  row.set("USE", number(group.frequency_use * 100, 3));
-  row.set("LIMIT", speed_limit_number(c, group.speed_limit));
+  row.set_markup("COLUMN", c.figure({g + ".column"}, khz(group.frequency_needed)));
+  row.set_markup("NOZZLE", c.figure({g + ".per_nozzle"}, khz(group.frequency_per_nozzle)));
+  row.set_markup("ALLOWED", c.figure({g + ".usable"}, khz(group.frequency_allowed)));
+  row.set_markup("USE", c.figure({g + ".use"}, number(group.frequency_use * 100, 3)));
+  row.set_markup("LIMIT", c.figure({g + ".speed_limit"}, speed_limit_number(c, group.speed_limit)));
   Values& text = values.add("TEXT");
   text.set("KEY", c.step_keys({g + ".column", g + ".per_nozzle", g + ".usable", g + ".speed_limit",
                                g + ".carriage_speed"}));
-  text.set_markup("SENTENCE", sentence(c, group));
+  text.set_markup("SENTENCE", sentence(c, group, g));
 }
 
 void add_row(const Context& c, Values& table, const std::string& name, const std::string& value,

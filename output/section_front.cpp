@@ -73,13 +73,14 @@ void add_replaced(const Context& c, Values& values) {
   line.set_markup("LINK", c.words("change.front_link"));
 }
 
-void add_figure(Values& station, const std::string& name, std::string_view value,
-                std::string_view against, const std::string& key) {
+/// `value` and `against` are markup.
+void add_figure(Values& station, const std::string& name, const std::string& value,
+                const std::string& against, const std::string& key) {
   Values& row = station.add("FIGURE");
   row.set("KEY", key);
   row.set_markup("NAME", name);
-  row.set("VALUE", value);
-  row.set("AGAINST", against);
+  row.set_markup("VALUE", value);
+  row.set_markup("AGAINST", against);
 }
 
 /// "600" where all groups have it, else "600 to 747".
@@ -121,8 +122,10 @@ std::vector<std::string> lattice_steps(const Context& c) {
 void add_resolution(const Context& c, Values& station) {
   const std::string asked =
       c.spec.required
-          ? c.words("front.asked",
-                    {{"VALUE", lattice_text(c.spec.required->across, c.spec.required->along)}})
+          ? c.worded(
+                "front.asked",
+                {{"VALUE", c.figure({"required.across"}, lattice_text(c.spec.required->across,
+                                                                      c.spec.required->along))}})
           : std::string();
   add_figure(station, c.words("front.resolution"), lattices_text(c), asked,
              c.row_keys(lattice_steps(c)));
@@ -130,8 +133,9 @@ void add_resolution(const Context& c, Values& station) {
 
 std::string asked_input(const Context& c, const std::string& key) {
   const calc::Input* const input = c.input(key);
-  return input == nullptr ? std::string()
-                          : c.words("front.asked", {{"VALUE", input_text(c, *input)}});
+  return input == nullptr
+             ? std::string()
+             : c.worded("front.asked", {{"VALUE", c.figure_given(key, input_text(c, *input))}});
 }
 
 /// What is asked, and up to which speed the station passes where that is less than it could run.
@@ -151,14 +155,14 @@ void add_speed(const Context& c, Values& station) {
                c.words("front.asked", {{"VALUE", parts->asked}}), c.step_keys({g + ".throughput"}));
   } else if (slowest->scan) {
     add_figure(station, c.words("front.carriage"),
-               c.measure(slowest->scan->throughput.si() * 3600, "m2/h", 3),
+               escaped(c.measure(slowest->scan->throughput.si() * 3600, "m2/h", 3)),
                asked_input(c, "line.throughput"), c.step_keys({g + ".throughput"}));
   } else {
     const calc::StationSpeed limit = highest_speed(c);
     add_figure(station, c.words("front.speed", {{"BY", c.words("sets_speed." + limit.by)}}),
                limit.at_most
                    ? c.words("front.at_most", {{"VALUE", speed_limit_text(c, limit.speed)}})
-                   : speed_limit_text(c, limit.speed),
+                   : escaped(speed_limit_text(c, limit.speed)),
                with_held(c, asked_input(c, "line.speed")),
                c.step_keys({"station.speed", g + ".speed_limit"}));
   }
@@ -193,7 +197,7 @@ void add_ink(const Context& c, Values& station) {
     waste += use.waste_ml_per_hour;
   }
   const double share = total > 0 ? waste / total * 100 : 0;
-  add_figure(station, c.words("front.ink"), c.measure(month, "L", 3),
+  add_figure(station, c.words("front.ink"), escaped(c.measure(month, "L", 3)),
              c.words("front.waste", {{"VALUE", with_unit(share, "%", 2)}}),
              c.step_keys({"station.month", "station.waste_share"}));
 }
@@ -301,7 +305,7 @@ void add_nearest(const Context& c, Values& values) {
   std::string musts = musts_text(c);
   if (!musts.empty()) fails.add("MUSTS").set_markup("TEXT", std::move(musts));
   std::vector<std::size_t> first;
-  const std::vector<std::string> reasons = c.reasons(nearest->reasons, &first);
+  const std::vector<std::string> reasons = linked_reasons(c, *nearest, &first);
   for (std::size_t i = 0; i < reasons.size(); ++i) {
     Values& reason = fails.add("REASON");
     reason.set("KEY", reason_key(c, nearest->reasons[first[i]]));

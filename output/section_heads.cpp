@@ -4,6 +4,7 @@
 
 #include "calc/ranking.h"
 #include "output/compose_text.h"
+#include "output/figure_places.h"
 #include "output/format.h"
 #include "output/section_links.h"
 #include "output/section_list.h"
@@ -124,7 +125,7 @@ void add_rejected(const Context& c, const Links& links, Values& values) {
   for (const calc::RejectedHead& head : c.spec.rejected) {
     Values& row = table.add("ROW");
     row.set_markup("HEAD", links.catalogue("head." + head.head, escaped(head.head)));
-    for (const std::string& reason : c.reasons(head.reasons)) {
+    for (const std::string& reason : linked_reasons(c, head)) {
       row.add("REASON").set_markup("TEXT", reason);
     }
   }

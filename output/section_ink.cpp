@@ -12,12 +12,17 @@ struct Sums {
   double printed = 0, waste = 0, total = 0, month = 0, year = 0;
 };
 
-void set_figures(const Context& c, Values& row, const Sums& sums) {
-  row.set("PRINTED", c.in_column(sums.printed, "mL/h", 3));
-  row.set("WASTE", c.in_column(sums.waste, "mL/h", 3));
-  row.set("TOTAL", c.in_column(sums.total, "mL/h", 3));
-  row.set("MONTH", c.in_column(sums.month, "L", 3));
-  row.set("YEAR", c.in_column(sums.year, "L", 3));
+/// With the steps of `id`, of all channels together or of `else_of`, the one there is.
+void set_figures(const Context& c, Values& row, const Sums& sums, const std::string& id,
+                 const std::string& else_of) {
+  const auto set = [&](const char* name, const std::string& step, double value, const char* unit) {
+    row.set_markup(name, c.figure({id + step, else_of + step}, c.in_column(value, unit, 3)));
+  };
+  set("PRINTED", ".printed", sums.printed, "mL/h");
+  set("WASTE", ".waste", sums.waste, "mL/h");
+  set("TOTAL", ".used", sums.total, "mL/h");
+  set("MONTH", ".month", sums.month, "L");
+  set("YEAR", ".year", sums.year, "L");
 }
 
 using Alike = std::vector<const calc::Consumption*>;
@@ -62,7 +67,7 @@ Sums add_use(const Context& c, Values& values, const std::vector<calc::Consumpti
     Values& row = table.add("ROW");
     row.set("KEY", c.row_keys({id + ".year", id + ".printed"}));
     row.set_markup("CHANNEL", channels(c, uses));
-    set_figures(c, row, sums(*uses.front()));
+    set_figures(c, row, sums(*uses.front()), id, id);
   }
   for (const calc::Consumption& use : list) {
     const Sums one = sums(use);
@@ -73,7 +78,7 @@ Sums add_use(const Context& c, Values& values, const std::vector<calc::Consumpti
     all.year += one.year;
   }
   table.set("KEY", c.row_keys({"station.year", "station.used", "station.month"}));
-  set_figures(c, table, all);
+  set_figures(c, table, all, "station", "station." + list.front().channel);
   return all;
 }
 
@@ -97,8 +102,10 @@ void add_spares(const Context& c, Values& values, const std::vector<calc::Spare>
     Values& row = table.add("ROW");
     row.set("KEY", c.step_keys({"station.spares." + spare.part_number}));
     row.set("PART", spare.part_number);
-    row.set("MEAN", number(spare.mean, 3));
-    row.set("QUANTITY", std::to_string(spare.quantity));
+    const std::string id = "station.spares." + spare.part_number;
+    row.set_markup("MEAN", c.figure({id}, number(spare.mean, 3)));
+    row.set_markup("QUANTITY",
+                   c.figure({id + ".count", id + ".needed"}, std::to_string(spare.quantity)));
   }
 }
 

@@ -5,6 +5,7 @@
 #include "calc/viscosity.h"
 #include "output/compose_text.h"
 #include "output/format.h"
+#include "output/section_links.h"
 #include "output/section_list.h"
 
 namespace output {
@@ -52,20 +53,36 @@ std::optional<double> scaled(const std::optional<Q>& value, double factor) {
   return value ? std::optional<double>(value->si() * factor) : std::nullopt;
 }
 
+/// The jetting temperature, as given or as worked out.
+std::string temperature_figure(const Context& c, const calc::InkInHead& ink,
+                               const std::string& text) {
+  const std::string step = group_of_channel(c, ink.channel) + ".temperature";
+  return c.has_step(step) ? c.figure({step}, text)
+                          : c.figure_given("ink." + ink.ink + ".jetting_temperature", text);
+}
+
 void add_state(const Context& c, Values& table, const Alike& alike) {
   const calc::InkInHead& ink = *alike.front();
   Values& row = table.add("STATE");
   const std::string at = "ink." + ink.channel + ".";
   row.set("KEY", c.row_keys({at + "viscosity", at + "sheared", at + "shear"}));
   row.set_markup("CHANNEL", channels(c, alike));
-  row.set("TEMPERATURE",
-          ink.temperature ? c.in_column(ink.temperature->in_celsius(), "degC", 3) : known({}));
-  row.set("VISCOSITY", known(scaled(ink.viscosity, 1e3)));
-  row.set("SHEARED", known(scaled(ink.sheared, 1e3)));
-  row.set("DENSITY", ink.ink.empty() ? known({}) : number(ink.density.si(), 4));
-  row.set("TENSION", known(scaled(ink.tension, 1e3)));
-  row.set("NOZZLE", known(scaled(ink.nozzle, 1e6)));
-  row.set("SPEED", known(scaled(ink.speed, 1)));
+  const std::string given = "ink." + ink.ink + ".", head = "head." + ink.head + ".";
+  row.set_markup(
+      "TEMPERATURE",
+      temperature_figure(
+          c, ink,
+          ink.temperature ? c.in_column(ink.temperature->in_celsius(), "degC", 3) : known({})));
+  row.set_markup("VISCOSITY", c.figure({at + "viscosity"}, known(scaled(ink.viscosity, 1e3))));
+  row.set_markup("SHEARED", c.figure({at + "sheared"}, known(scaled(ink.sheared, 1e3))));
+  row.set_markup("DENSITY",
+                 c.figure_given(ink.density_assumed ? "assume.ink_density" : given + "density",
+                                ink.ink.empty() ? known({}) : number(ink.density.si(), 4)));
+  row.set_markup("TENSION",
+                 c.figure_given(given + "surface_tension", known(scaled(ink.tension, 1e3))));
+  row.set_markup("NOZZLE",
+                 c.figure_given(head + "nozzle_diameter", known(scaled(ink.nozzle, 1e6))));
+  row.set_markup("SPEED", c.figure_given(head + "drop_speed", known(scaled(ink.speed, 1))));
 }
 
 void add_numbers(const Context& c, Values& table, const Alike& alike) {
@@ -74,13 +91,13 @@ void add_numbers(const Context& c, Values& table, const Alike& alike) {
   const std::string at = "ink." + ink.channel + ".";
   row.set("KEY", c.row_keys({at + "z", at + "re", at + "we", at + "splash"}));
   row.set_markup("CHANNEL", channels(c, alike));
-  row.set("RE", known(ink.re));
-  row.set("WE", known(ink.we));
-  row.set("OH", known(ink.oh));
-  row.set("Z", known(ink.z));
-  row.set("ZS", known(ink.z_sheared));
-  row.set("LEAST", known(scaled(ink.least_speed, 1)));
-  row.set("K", known(ink.splash));
+  row.set_markup("RE", c.figure({at + "re"}, known(ink.re)));
+  row.set_markup("WE", c.figure({at + "we"}, known(ink.we)));
+  row.set_markup("OH", c.figure({at + "oh"}, known(ink.oh)));
+  row.set_markup("Z", c.figure({at + "z"}, known(ink.z)));
+  row.set_markup("ZS", c.figure({at + "z_sheared"}, known(ink.z_sheared)));
+  row.set_markup("LEAST", c.figure({at + "least_speed"}, known(scaled(ink.least_speed, 1))));
+  row.set_markup("K", c.figure({at + "splash"}, known(ink.splash)));
 }
 
 std::string range_text(const Context& c, const calc::WindowVerdict& window) {
@@ -132,23 +149,29 @@ std::string temperature_sentence(const Context& c, const calc::InkInHead& ink) {
     warmest = c.measure(high, "degC");
     if (!(least < *ink.temperature)) key += ".room";
   }
-  return c.words(key, {{"HEAD", ink.head}, {"ROOM", warmest}});
+  return c.worded(key, {{"HEAD", escaped(ink.head)},
+                        {"ROOM", c.figure_given("line.air_temperature", warmest)}});
 }
 
 std::string viscosity_sentence(const Context& c, const calc::InkInHead& ink) {
-  const bool known = ink.known_from && ink.known_to;
-  return c.words("jetting.viscosity." + ink.viscosity_from,
-                 {{"FROM", known ? c.measure(ink.known_from->in_celsius(), "degC") : ""},
-                  {"TO", known ? c.measure(ink.known_to->in_celsius(), "degC") : ""}});
+  const auto at = [&](const std::optional<calc::Temperature>& end) {
+    const std::string text = end ? c.measure(end->in_celsius(), "degC") : std::string();
+    return c.figure_given("ink." + ink.ink + ".viscosity", text);
+  };
+  return c.worded("jetting.viscosity." + ink.viscosity_from,
+                  {{"FROM", at(ink.known_from)}, {"TO", at(ink.known_to)}});
 }
 
 std::string shear_sentence(const Context& c, const calc::InkInHead& ink) {
   if (!ink.shear_rate) return {};
+  const std::string at = "ink." + ink.channel + ".";
   // In millions a second, for nobody counts noughts.
   const std::string rate =
-      c.words("jetting.shear.rate", {{"VALUE", number(ink.shear_rate->si() / 1e6, 2)}});
-  if (!ink.sheared) return " " + c.words("jetting.shear.unknown", {{"RATE", rate}});
-  return " " + c.words("jetting.shear.known", {{"RATE", rate}, {"INDEX", number(*ink.flow_index)}});
+      c.worded("jetting.shear.rate", {{"VALUE", c.figure({at + "wall_shear", at + "shear"},
+                                                         number(ink.shear_rate->si() / 1e6, 2))}});
+  if (!ink.sheared) return " " + c.worded("jetting.shear.unknown", {{"RATE", rate}});
+  const std::string index = c.figure({at + "flow_index"}, number(*ink.flow_index));
+  return " " + c.worded("jetting.shear.known", {{"RATE", rate}, {"INDEX", index}});
 }
 
 void add_text(const Context& c, Values& values, const Alike& alike) {
@@ -178,11 +201,13 @@ void add_particles(const Context& c, Values& values, const Alike& alike) {
   const std::string at = "ink." + ink.channel + ".";
   row.set("KEY", c.row_keys({at + "settling", at + "settling_height", at + "particle_most"}));
   row.set_markup("CHANNEL", channels(c, alike));
-  row.set("SIZE", known(scaled(ink.particle, 1e6)));
-  row.set("MOST", known(scaled(ink.particle_most, 1e6)));
-  row.set("SAFE", known(scaled(ink.particle_safe, 1e6)));
-  row.set("SPEED", known(scaled(ink.settling, 86400e3)));
-  row.set("HEIGHT", known(scaled(ink.settling_height, 1e6)));
+  row.set_markup("SIZE", c.figure_given("ink." + ink.ink + ".particle_size",
+                                        known(scaled(ink.particle, 1e6))));
+  row.set_markup("MOST", c.figure({at + "particle_most"}, known(scaled(ink.particle_most, 1e6))));
+  row.set_markup("SAFE", c.figure({at + "particle_safe"}, known(scaled(ink.particle_safe, 1e6))));
+  row.set_markup("SPEED", c.figure({at + "settling"}, known(scaled(ink.settling, 86400e3))));
+  row.set_markup("HEIGHT",
+                 c.figure({at + "settling_height"}, known(scaled(ink.settling_height, 1e6))));
   row.set_markup("VERDICT", c.words(settling_word(ink)));
 }
 

@@ -89,6 +89,20 @@ std::string Links::requirements(const std::vector<std::string>& keys) const {
 
 std::string heads_step(const Context& c) { return station_or_group(c, "heads", "heads_total"); }
 
+std::string boards_step(const Context& c) {
+  const auto& uses = c.spec.station->board_uses;
+  return c.has_step("station.boards") || uses.empty() ? "station.boards"
+                                                      : "station.boards." + uses.front().board;
+}
+
+std::string group_of_channel(const Context& c, const std::string& channel) {
+  for (std::size_t i = 0; i < c.spec.chosen.size(); ++i) {
+    const std::vector<std::string>& all = c.spec.chosen[i].channels;
+    if (std::find(all.begin(), all.end(), channel) != all.end()) return group_prefix(i);
+  }
+  return {};
+}
+
 std::string joints_step(const Context& c) { return station_or_group(c, "joints", "joints"); }
 
 std::string speed_step(const Context& c) {

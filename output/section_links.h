@@ -36,11 +36,14 @@ class Links {
 
 /// Steps of figures that stand for the whole station: of the group or budget that governs them.
 std::string heads_step(const Context& context);
+std::string boards_step(const Context& context);
 std::string joints_step(const Context& context);
 std::string speed_step(const Context& context);
 std::string frequency_step(const Context& context);
 std::string use_step(const Context& context);
 std::string cover_step(const Context& context);
+/// Start of the trace ids of the group that prints a channel; empty for none.
+std::string group_of_channel(const Context& context, const std::string& channel);
 /// Of the widest budget of a name ("dot"); empty where there is none.
 std::string widest_budget_step(const Context& context, std::string_view name);
 /// Of the budget nearest to its limit, or farthest beyond it.

@@ -1,5 +1,6 @@
 /// The bill of materials with totals, and what the station costs to buy and to run.
 #include <algorithm>
+#include <cmath>
 #include <functional>
 #include <set>
 
@@ -22,6 +23,12 @@ std::string designation(const Context& c, const calc::BomLine& line) {
 
 std::string price(const Context& c, const std::optional<calc::Money>& money_or_none) {
   return money_or_none ? money(*money_or_none) : c.words("on_request");
+}
+
+/// Whether a sum is that many of the currency.
+bool same_money(calc::Money money, double major) {
+  constexpr double minor = 0.5 / 100;
+  return std::abs(money.major() - major) < minor;
 }
 
 /// The part of the bill a line stands in: the station, its spares, or services.
@@ -79,7 +86,7 @@ std::string reference_text(const std::string& reference) {
 }
 
 /// The quantity, linked to the step that counts it.
-std::string quantity(const Links& links, const calc::BomLine& line) {
+std::string quantity(const Context& c, const Links& links, const calc::BomLine& line) {
   const std::string text = number(line.quantity, 4);
   const std::string name = line.source.substr(line.source.find('.') + 1);
   if (line.kind == "spare_head") {
@@ -92,7 +99,27 @@ std::string quantity(const Links& links, const calc::BomLine& line) {
     return links.step({"station." + channel + ".first_fill"}, text);
   }
   if (line.kind == "drive_board") return links.step({"station.boards." + name}, text);
-  return links.step({"station.count." + name}, text);
+  // One a station, as its row of the catalogue says, is not counted.
+  return as_link(listed_at(c, line.source + ".name"), links.step({"station.count." + name}, text));
+}
+
+/// The price of one: that of a row of the catalogue stands there, that of ink and labour in the
+/// request.
+std::string unit_price(const Context& c, const calc::BomLine& line) {
+  const std::string text = price(c, line.unit_price);
+  if (line.kind == "alignment_hours") return c.linked("costs.labour", text);
+  if (line.kind != "first_fill" || !line.unit_price) return text;
+  for (const calc::Input& input : c.spec.inputs) {
+    const bool of_ink = Context::pattern(input.key) == "ink.NAME.price";
+    if (of_ink && same_money(*line.unit_price, input.value)) return c.linked(input.key, text);
+  }
+  return text;
+}
+
+/// The price of a line, linked to the sum it goes into.
+std::string extended_price(const Context& c, const Links& links, const calc::BomLine& line) {
+  const std::string text = price(c, line.extended_price);
+  return line.extended_price ? links.step({"station.capital"}, text) : text;
 }
 
 void add_line(const Context& c, const Links& links, Values& values, const calc::BomLine& line,
@@ -102,10 +129,10 @@ void add_line(const Context& c, const Links& links, Values& values, const calc::
   row.set("ITEM", std::to_string(line.item));
   row.set_markup("DESIGNATION", designation(c, line));
   row.set_markup("PART", links.catalogue(line.source, escaped(line.part_number)));
-  row.set_markup("QUANTITY", quantity(links, line));
+  row.set_markup("QUANTITY", quantity(c, links, line));
   row.set_markup("UNIT", c.words_or("unit." + line.unit, pretty_unit(line.unit)));
-  row.set_markup("PRICE", price(c, line.unit_price));
-  row.set_markup("EXTENDED", price(c, line.extended_price));
+  row.set_markup("PRICE", unit_price(c, line));
+  row.set_markup("EXTENDED", extended_price(c, links, line));
   row.set("LEAD", line.lead_time_days ? number(*line.lead_time_days, 3) : "");
   if (!line.technical_data.empty()) row.add("DATA").set_markup("TEXT", technical_data(c, line));
   if (!heading.empty()) row.add("PART_OF_BILL").set_markup("TEXT", c.words(heading));

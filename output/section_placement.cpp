@@ -27,14 +27,21 @@ void add_arrival(const Context& c, Values& values, const calc::Group& group,
   row.set("KEY", c.row_keys({at + ".impact_" + arrival.name}));
   const bool first = arrival.name == "least";
   row.set("GROUP", first ? c.group_name(group.name) : std::string());
-  row.set("DROP", first ? number(in_pl(level.drop), 3) : std::string());
-  row.set("START", first ? c.in_column(level.start.si(), "m/s", 3) : std::string());
-  row.set("THROW", c.in_column(in_mm(arrival.way), "mm", 3));
+  const auto once = [&](const char* name, const char* step, const std::string& text) {
+    row.set_markup(name, first ? c.figure({at + step}, text) : std::string());
+  };
+  once("DROP", ".drop", number(in_pl(level.drop), 3));
+  once("START", ".start", c.in_column(level.start.si(), "m/s", 3));
+  once("STOP", ".stop", c.in_column(in_mm(level.stop), "mm", 3));
+  row.set_markup("THROW", c.figure({at.substr(0, at.find('.')) + ".throw_" + arrival.name},
+                                   c.in_column(in_mm(arrival.way), "mm", 3)));
   const std::optional<calc::Landing>& landing = arrival.landing;
-  row.set_markup("IMPACT",
-                 landing ? c.in_column(landing->impact.si(), "m/s", 3) : c.words("flight.stopped"));
-  row.set("TIME", landing ? number(landing->time.si() * 1e6, 3) : std::string("\xE2\x80\x93"));
-  row.set("STOP", first ? c.in_column(in_mm(level.stop), "mm", 3) : std::string());
+  row.set_markup("IMPACT", landing ? c.figure({at + ".impact_" + arrival.name},
+                                              c.in_column(landing->impact.si(), "m/s", 3))
+                                   : c.words("flight.stopped"));
+  row.set_markup("TIME", landing ? c.figure({at + ".time_" + arrival.name},
+                                            number(landing->time.si() * 1e6, 3))
+                                 : std::string("\xE2\x80\x93"));
 }
 
 void add_level(const Context& c, Values& values, const calc::Group& group, std::size_t index,
@@ -70,13 +77,14 @@ void add_flight_text(const Context& c, Values& values, const calc::Group& group,
                                     {"SAG", c.measure(in_um(flight.sag_spread), "um")}}));
   }
   if (flight.slope <= 0) return;
-  add_text(
-      values, c.step_keys({g + ".sagitta_along", g + ".sagitta_across"}),
-      c.words("flight.curved",
-              {{"GROUP", c.group_name(group.name)},
-               {"SAGITTA", c.measure(in_mm(flight.sagitta_along + flight.sagitta_across), "mm")},
-               {"SLOPE", with_unit(flight.slope / degree, "deg")},
-               {"STRETCH", with_unit((1 / std::cos(flight.slope) - 1) * 100, "%", 2)}}));
+  const calc::Length bend = flight.sagitta_along + flight.sagitta_across;
+  const double stretch = (1 / std::cos(flight.slope) - 1) * 100;
+  add_text(values, c.step_keys({g + ".sagitta_along", g + ".sagitta_across"}),
+           c.worded("flight.curved",
+                    {{"GROUP", escaped(c.group_name(group.name))},
+                     {"SAGITTA", escaped(c.measure(in_mm(bend), "mm"))},
+                     {"SLOPE", c.figure({g + ".slope"}, with_unit(flight.slope / degree, "deg"))},
+                     {"STRETCH", c.figure({g + ".stretch"}, with_unit(stretch, "%", 2))}}));
 }
 
 /// Of a throw given as uncertain: the table is of the nominal one, each end was tried alone.
@@ -104,14 +112,25 @@ std::string term_name(const Context& c, const calc::BudgetTerm& term) {
   return c.words("term." + std::string(term.name));
 }
 
+/// The limit of a budget: worked out, or as the request has it.
+std::string limit_figure(const Context& c, const calc::Budget& budget) {
+  const std::string text = number(in_um(budget.limit), 3);
+  const std::string step = calc::budget_step(c.spec, budget) + ".limit";
+  const std::string of_all = "placement." + std::string(budget.name) + ".limit";
+  if (c.has_step(step) || c.has_step(of_all)) return c.figure({step, of_all}, text);
+  const bool of_image = budget.name == "image";
+  return c.figure_given(of_image ? "image.placement" : "image.registration", text);
+}
+
 void add_budget(const Context& c, Values& values, const calc::Budget& budget) {
   Values& row = values.add("BUDGET");
   row.set("KEY", c.row_keys({calc::budget_step(c.spec, budget)}));
   row.set_markup("NAME", budget_name(c, budget));
   row.set_markup("AXIS", axis_name(c, budget));
-  row.set("U", number(in_um(budget.expanded), 3));
-  row.set("WORST", number(in_um(budget.worst), 3));
-  row.set("LIMIT", number(in_um(budget.limit), 3));
+  const std::string step = calc::budget_step(c.spec, budget);
+  row.set_markup("U", c.figure({step}, number(in_um(budget.expanded), 3)));
+  row.set_markup("WORST", c.figure({step + ".worst"}, number(in_um(budget.worst), 3)));
+  row.set_markup("LIMIT", limit_figure(c, budget));
   row.set_markup("VERDICT", c.words(budget.pass ? "budget.pass" : "budget.fail"));
   row.set_markup("FIRST", term_name(c, budget.terms[calc::largest_term(budget)]));
 }
@@ -127,13 +146,14 @@ void add_terms(const Context& c, Values& values, const calc::Budget& budget) {
   for (const calc::BudgetTerm& term : budget.terms) {
     Values& row = values.add("TERM");
     const std::string step = calc::budget_step(c.spec, budget) + "." + std::string(term.name);
+    const std::string of_budget = calc::budget_step(c.spec, budget);
     row.set("KEY", c.row_keys({step}));
     row.set_markup("NAME", first ? budget_name(c, budget) + ", " + axis_name(c, budget) : "");
     row.set_markup("TERM", term_name(c, term));
     row.set_markup("KIND", c.words("kind." + std::string(calc::kind_word(term.kind))));
     const std::string half = c.measure(term.half_width, term.unit, 3);
     row.set_markup("HALF", c.linked(stated_in(c, term), half));
-    row.set("SHIFT", number(in_um(term.shift), 3));
+    row.set_markup("SHIFT", c.figure({step, of_budget}, number(in_um(term.shift), 3)));
     row.set("U", number(in_um(calc::standard_uncertainty(term)), 3));
     if (&term != &budget.terms.back()) row.add("GOES_ON");
     first = false;
@@ -161,9 +181,11 @@ void add_pace(const Context& c, Values& values) {
     Values& row = table.add("BUDGET");
     row.set("KEY", c.step_keys({"pace." + calc::budget_step(c.spec, budget)}));
     row.set_markup("NAME", budget_name(c, budget));
-    row.set("NOW", number(in_um(c.spec.placement[i].expanded), 3));
-    row.set("U", number(in_um(budget.expanded), 3));
-    row.set("LIMIT", number(in_um(budget.limit), 3));
+    row.set_markup("NOW", c.figure({calc::budget_step(c.spec, budget)},
+                                   number(in_um(c.spec.placement[i].expanded), 3)));
+    row.set_markup("U", c.figure({"pace." + calc::budget_step(c.spec, budget)},
+                                 number(in_um(budget.expanded), 3)));
+    row.set_markup("LIMIT", limit_figure(c, budget));
     row.set_markup("VERDICT", c.words(budget.pass ? "budget.pass" : "budget.fail"));
   }
 }

@@ -1,4 +1,5 @@
 /// Resolution: what is demanded, what governs, what the chosen lattice delivers.
+#include "calc/parameter.h"
 #include "output/compose_text.h"
 #include "output/format.h"
 #include "output/section_list.h"
@@ -6,6 +7,17 @@
 
 namespace output {
 namespace {
+
+/// From which share of a wish on it counts as met.
+std::string soft_text(const Context& c) {
+  constexpr std::string_view key = "assume.soft_share";
+  const calc::Input* const stated = c.input(std::string(key));
+  const double share =
+      stated != nullptr ? stated->value : calc::parameter(calc::P::soft_share).value;
+  Values values;
+  values.set_markup("VALUE", c.linked(std::string(key), with_unit(share * 100, "%", 3)));
+  return c.templates.words(c.language(), "demand_soft", values);
+}
 
 void add_demands(const Context& c, Values& values) {
   for (const calc::Demand& demand : c.spec.required->demands) {
@@ -20,7 +32,7 @@ void add_demands(const Context& c, Values& values) {
     };
     row.set_markup("ACROSS", text(demand.across));
     row.set_markup("ALONG", text(demand.along));
-    row.set_markup("KIND", c.words(demand.hard ? "demand_hard" : "demand_soft"));
+    row.set_markup("KIND", demand.hard ? c.words("demand_hard") : soft_text(c));
   }
 }
 

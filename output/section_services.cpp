@@ -217,10 +217,11 @@ void add_fluids(const Context& c, const Links& links, Values& table, const calc:
             c.step_keys({"station.waste_month"})});
   for (const calc::BomLine& line : station.bom) {
     if (line.kind != "flush" || line.part_number.empty()) continue;
-    add_need(c, table,
-             {"flush", links.catalogue(line.source, escaped(line.part_number)),
-              escaped(number(line.quantity, 4)) + "\u00A0" +
-                  c.words_or("unit." + line.unit, line.unit)});
+    add_need(
+        c, table,
+        {"flush", links.catalogue(line.source, escaped(line.part_number)),
+         escaped(number(line.quantity, 4)) + "\u00A0" + c.words_or("unit." + line.unit, line.unit),
+         c.step_keys({"station.count." + line.source.substr(line.source.find('.') + 1)})});
   }
 }
 

@@ -89,12 +89,6 @@ std::string registration_text(const Context& c, const Side& side) {
   return beyond ? c.words("side.beyond", {{"VALUE", error}}) : error;
 }
 
-std::string boards_step(const Context& c) {
-  const auto& uses = c.spec.station->board_uses;
-  return c.has_step("station.boards") || uses.empty() ? "station.boards"
-                                                      : "station.boards." + uses.front().board;
-}
-
 void add_machine(const Context& c, Values& table, const std::vector<Side>& all) {
   add_line(c, table, {"heads", heads_step(c)}, all,
            [](const Side& s) { return std::to_string(s.merits.heads); });

@@ -133,7 +133,7 @@ void add_stray(const Context& c, Values& values, const calc::Stage& stage) {
     row.set("KEY", c.row_keys({at, at + "_time"}));
     row.set("DISTANCE", c.in_column(light.distance_m, "m", 3));
     row.set("IRRADIANCE", number(rounded(light.irradiance_w_per_m2, 3, Rounding::up), 3));
-    row.set_markup("TIME", duration(c, light));
+    row.set_markup("TIME", c.quiet({at + "_time"}, duration(c, light)));
     row.set_markup("GOVERNS",
                    light.governs.empty() ? std::string() : c.words("stray." + light.governs));
     first = false;
@@ -150,11 +150,14 @@ void add_guards(const Context& c, Values& values, const calc::Stage& stage) {
     const bool last = &guard == &stage.guards.back();
     const std::string near = at + "guard_" + number(guard.distance_m * mm, 3) + "mm";
     Values& row = table.add("ROW");
-    row.set("KEY", last ? c.row_keys({at + "density", at + "density_worst"})
-                        : c.row_keys({near, near + "_worst"}));
+    const std::string assumed = last ? at + "density" : near;
+    const std::string worst = assumed + "_worst";
+    row.set("KEY", c.row_keys({assumed, worst}));
     row.set("DISTANCE", c.in_column(guard.distance_m, "m", 3));
-    row.set("DENSITY", number(rounded(guard.density, 3, Rounding::up), 3));
-    row.set("WORST", number(rounded(guard.density_worst, 3, Rounding::up), 3));
+    row.set_markup("DENSITY",
+                   c.figure({assumed}, number(rounded(guard.density, 3, Rounding::up), 3)));
+    row.set_markup("WORST",
+                   c.figure({worst}, number(rounded(guard.density_worst, 3, Rounding::up), 3)));
   }
 }
 
@@ -206,14 +209,15 @@ void add_solvents(const Context& c, Values& values, const calc::Airing& airing) 
   for (const calc::SolventUse& use : airing.solvents) {
     Values& row = table.add("ROW");
     row.set("INK", use.ink);
-    row.set("NAME", use.solvent);
-    row.set_markup("SHARE", c.linked("ink." + use.ink + ".solvent", number(use.share * 100, 3)));
-    row.set("MOLAR", figure(use.molar_g, 4));
+    const std::string field = "ink." + use.ink + ".solvent";
+    row.set_markup("NAME", c.linked(field, escaped(use.solvent)));
+    row.set_markup("SHARE", c.linked(field, number(use.share * 100, 3)));
+    row.set_markup("MOLAR", c.figure_given(field, figure(use.molar_g, 4)));
     row.set_markup("LEL", explosive_limit(c, use));
-    row.set("LIMIT", figure(use.limit_ppm));
-    row.set("SHORT", figure(use.short_ppm));
+    row.set_markup("LIMIT", c.figure_given(field, figure(use.limit_ppm)));
+    row.set_markup("SHORT", c.figure_given(field, figure(use.short_ppm)));
     row.set_markup("SKIN", use.skin ? c.words("solvent_skin") : escaped("\xE2\x80\x93"));
-    row.set("FLASH", flash_points(use));
+    row.set_markup("FLASH", c.figure_given(field, flash_points(use)));
   }
 }
 

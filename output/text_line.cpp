@@ -27,7 +27,7 @@ InlineStyle styled(const Node& node, InlineStyle style, Colour accent) {
     style.size *= script_size;
   }
   if (node.name == "a") {
-    style.colour = accent;
+    if (node.get("quiet").empty()) style.colour = accent;
     style.link = &node.attributes.at("to");
   }
   return style;

@@ -3,7 +3,7 @@
 <table columns="l:* r:22 r:20 r:23 r:20 r:22" caption="Frequenz und Geschwindigkeitsgrenze je Gruppe">
 <head><cell>Gruppe</cell><cell>Spalte, kHz</cell><cell>Je Düse, kHz</cell><cell>Erlaubt, kHz</cell><cell>Auslastung, %</cell><cell>Grenze, m/min</cell></head>
 {{#ROW}}
-<row key="{{KEY}}"><cell>{{GROUP}}</cell><cell>{{COLUMN}}</cell><cell>{{NOZZLE}}</cell><cell>{{ALLOWED}}</cell><cell>{{USE}}</cell><cell>{{LIMIT}}</cell></row>
+<row key="{{KEY}}"><cell>{{GROUP}}</cell><cell>{{COLUMN:none}}</cell><cell>{{NOZZLE:none}}</cell><cell>{{ALLOWED:none}}</cell><cell>{{USE:none}}</cell><cell>{{LIMIT:none}}</cell></row>
 {{/ROW}}
 </table>
 {{#TEXT}}

@@ -7,7 +7,7 @@
 <table columns="l:* r:38 r:42">
 <head><cell>Kennzahl</cell><cell>Diese Station</cell><cell>Zum Vergleich</cell></head>
 {{#FIGURE}}
-<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell><cell>{{AGAINST}}</cell></row>
+<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE:none}}</cell><cell>{{AGAINST:none}}</cell></row>
 {{/FIGURE}}
 </table>
 {{#PRICED}}<p key="{{KEY}}"><b>Preis.</b> {{TEXT:none}}</p>{{/PRICED}}

@@ -16,13 +16,13 @@
 {{#GUARDS}}
 <table columns="r:45 r:45 r:*" caption="Optische Dichte von Schutzwänden gegen Streulicht, mindestens">
 <head><cell>Abstand vom Druck, m</cell><cell>Wie angenommen</cell><cell>Beim größten gestreuten Anteil</cell></head>
-{{#ROW}}<row key="{{KEY}}"><cell>{{DISTANCE}}</cell><cell>{{DENSITY}}</cell><cell>{{WORST}}</cell></row>{{/ROW}}
+{{#ROW}}<row key="{{KEY}}"><cell>{{DISTANCE}}</cell><cell>{{DENSITY:none}}</cell><cell>{{WORST:none}}</cell></row>{{/ROW}}
 </table>
 {{/GUARDS}}
 {{#SOLVENTS}}
 <table columns="l:20 l:* r:11 r:15 r:20 r:15 r:17 l:14 r:17" caption="Lösemittel und die für sie angesetzten Werte; Grenzwerte in ppm">
 <head><cell>Tinte</cell><cell>Lösemittel</cell><cell>%</cell><cell>g/mol</cell><cell>UEG, %</cell><cell>8 h</cell><cell>15 min</cell><cell>Haut</cell><cell>Flammp., °C</cell></head>
-{{#ROW}}<row><cell>{{INK}}</cell><cell>{{NAME}}</cell><cell>{{SHARE:none}}</cell><cell>{{MOLAR}}</cell><cell>{{LEL:none}}</cell><cell>{{LIMIT}}</cell><cell>{{SHORT}}</cell><cell>{{SKIN:none}}</cell><cell>{{FLASH}}</cell></row>{{/ROW}}
+{{#ROW}}<row><cell>{{INK}}</cell><cell>{{NAME:none}}</cell><cell>{{SHARE:none}}</cell><cell>{{MOLAR:none}}</cell><cell>{{LEL:none}}</cell><cell>{{LIMIT:none}}</cell><cell>{{SHORT:none}}</cell><cell>{{SKIN:none}}</cell><cell>{{FLASH:none}}</cell></row>{{/ROW}}
 </table>
 {{/SOLVENTS}}
 {{#TEXT}}<p key="{{KEY}}">{{SENTENCE:none}}</p>{{/TEXT}}

@@ -7,7 +7,7 @@
 <table columns="l:* r:38 r:42">
 <head><cell>Key figure</cell><cell>This station</cell><cell>For comparison</cell></head>
 {{#FIGURE}}
-<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE}}</cell><cell>{{AGAINST}}</cell></row>
+<row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE:none}}</cell><cell>{{AGAINST:none}}</cell></row>
 {{/FIGURE}}
 </table>
 {{#PRICED}}<p key="{{KEY}}"><b>Price.</b> {{TEXT:none}}</p>{{/PRICED}}

@@ -3,7 +3,7 @@
 <table columns="l:* r:19 r:15 r:16 r:18 r:19 r:17 r:14" caption="Inks at their jetting temperature; – is not known">
 <head><cell>Ink of</cell><cell>°C</cell><cell>At rest, mPa·s</cell><cell>In the nozzle, mPa·s</cell><cell>Density, kg/m³</cell><cell>Tension, mN/m</cell><cell>Nozzle, µm</cell><cell>Drop, m/s</cell></head>
 {{#STATE}}
-<row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{TEMPERATURE}}</cell><cell>{{VISCOSITY}}</cell><cell>{{SHEARED}}</cell><cell>{{DENSITY}}</cell><cell>{{TENSION}}</cell><cell>{{NOZZLE}}</cell><cell>{{SPEED}}</cell></row>
+<row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{TEMPERATURE:none}}</cell><cell>{{VISCOSITY:none}}</cell><cell>{{SHEARED:none}}</cell><cell>{{DENSITY:none}}</cell><cell>{{TENSION:none}}</cell><cell>{{NOZZLE:none}}</cell><cell>{{SPEED:none}}</cell></row>
 {{/STATE}}
 </table>
 {{#TEXT}}
@@ -12,7 +12,7 @@
 <table columns="l:* r:14 r:14 r:16 r:14 r:20 r:24 r:14" caption="Numbers of the jet; Z = 1/Oh">
 <head><cell>Ink of</cell><cell>Re</cell><cell>We</cell><cell>Oh</cell><cell>Z</cell><cell>Z at shear</cell><cell>Least speed, m/s</cell><cell>K</cell></head>
 {{#NUMBER}}
-<row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{RE}}</cell><cell>{{WE}}</cell><cell>{{OH}}</cell><cell>{{Z}}</cell><cell>{{ZS}}</cell><cell>{{LEAST}}</cell><cell>{{K}}</cell></row>
+<row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{RE:none}}</cell><cell>{{WE:none}}</cell><cell>{{OH:none}}</cell><cell>{{Z:none}}</cell><cell>{{ZS:none}}</cell><cell>{{LEAST:none}}</cell><cell>{{K:none}}</cell></row>
 {{/NUMBER}}
 </table>
 <p>Drops slower than the {{LEAST:none}} (We = 4) do not leave the nozzle. {{SPLASH:none}} is that of the largest drop on impact over the nominal throw; above 50 drops splash on a smooth dry surface.</p>
@@ -28,7 +28,7 @@
 <table columns="l:* r:18 r:16 r:16 r:15 r:16 l:30" caption="Particles in standing ink">
 <head><cell>Ink of</cell><cell>Greatest, µm</cell><cell>1/50 nozzle, µm</cell><cell>1/100 nozzle, µm</cell><cell>Falls, mm/d</cell><cell>Kept up over, µm</cell><cell>Recirculation</cell></head>
 {{#PARTICLE}}
-<row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{SIZE}}</cell><cell>{{MOST}}</cell><cell>{{SAFE}}</cell><cell>{{SPEED}}</cell><cell>{{HEIGHT}}</cell><cell>{{VERDICT:none}}</cell></row>
+<row key="{{KEY}}"><cell>{{CHANNEL:none}}</cell><cell>{{SIZE:none}}</cell><cell>{{MOST:none}}</cell><cell>{{SAFE:none}}</cell><cell>{{SPEED:none}}</cell><cell>{{HEIGHT:none}}</cell><cell>{{VERDICT:none}}</cell></row>
 {{/PARTICLE}}
 </table>
 <p>The shares of the nozzle are rules of thumb, no limits. An ink settles where heat keeps its greatest particles up over less than the depth of an ink channel{{#DEPTH}} (see the assumptions){{/DEPTH}}; a supplier’s own statement goes before this rule.</p>

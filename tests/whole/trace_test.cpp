@@ -139,6 +139,8 @@ bool may_lack_unit(const RecordedStep& step) {
                                           "positions",
                                           "rows",
                                           "tilt_lines",
+                                          "bar_reduction_m",
+                                          "bar_reduction_n",
                                           "round_fit",
                                           "round_stations",
                                           "round_rows",

@@ -60,8 +60,8 @@ std::size_t end_of_number(std::string_view text, std::size_t at) {
 
 Figure figure(const std::string& number) {
   const std::size_t dot = number.find('.');
-  constexpr double of_two_digits = 0.5;
-  double slack = number.size() == 2 ? of_two_digits : 0;
+  constexpr double of_one_digit = 0.05, of_two_digits = 0.5;
+  double slack = number.size() == 1 ? of_one_digit : number.size() == 2 ? of_two_digits : 0;
   if (dot != std::string::npos) {
     slack = std::pow(10.0, -static_cast<double>(number.size() - dot - 1));
   }
@@ -85,11 +85,27 @@ bool is_as_but_for_tens(const Figure& figure, double value) {
 }
 
 bool shows(const Figure& figure, double value) {
-  // Minutes, hours, m/s to km/h, months; inches, feet, gallons and fluid ounces.
-  constexpr std::array units{1.0, 60.0, 3600.0, 3.6, 12.0, 25.4, 304.8, 3.785411784, 29.5735};
+  // Minutes, hours, m/s to km/h, months, weeks; inches, feet, gallons, fluid ounces, feet a minute,
+  // square and cubic feet.
+  constexpr double foot = 0.3048;
+  constexpr std::array units{1.0,
+                             60.0,
+                             3600.0,
+                             3.6,
+                             12.0,
+                             7.0,
+                             25.4,
+                             304.8,
+                             3.785411784,
+                             29.5735,
+                             60 / foot,
+                             foot * foot,
+                             foot * foot * foot};
   constexpr double ice = 273.15;
   if (!(std::abs(value) > 0)) return !(figure.value > 0);
-  if (is_as(figure, value - ice) || is_as(figure, (value - ice) * 1.8 + 32)) return true;
+  for (const double degrees : {value, value - ice}) {
+    if (is_as(figure, degrees) || is_as(figure, degrees * 1.8 + 32)) return true;
+  }
   return std::any_of(units.begin(), units.end(), [&](double unit) {
     return is_as_but_for_tens(figure, value * unit) || is_as_but_for_tens(figure, value / unit);
   });
@@ -103,8 +119,13 @@ void collect(const output::Node& node, std::string& text) {
   if (node.name == "cell") text += " | ";
 }
 
-bool has_link(const output::Node& node) {
-  return node.name == "a" || std::any_of(node.children.begin(), node.children.end(), has_link);
+void collect_links(const output::Node& node, std::vector<TextLink>& links) {
+  if (node.name == "a") {
+    TextLink link{std::string(node.get("to")), {}};
+    collect(node, link.text);
+    links.push_back(std::move(link));
+  }
+  for (const output::Node& child : node.children) collect_links(child, links);
 }
 
 bool is_block(const output::Node& node) {
@@ -124,24 +145,22 @@ void gather_blocks(const output::Node& node, std::string section, std::string ke
   if (node.name == "section" && !node.get("id").empty()) section = node.get("id");
   if (!node.get("key").empty()) keys = node.get("key");
   if (is_block(node) && !holds_blocks(node)) {
-    Block block{section, node.name, {}, keys, has_link(node)};
+    Block block{section, node.name, {}, keys, {}};
     collect(node, block.text);
+    collect_links(node, block.links);
     out.push_back(std::move(block));
     return;
   }
   for (const output::Node& child : node.children) gather_blocks(child, section, keys, out);
 }
 
-void gather_links(const output::Node& node, Document& out) {
-  if (!node.get("id").empty()) out.anchors.insert(std::string(node.get("id")));
+void gather_anchors(const output::Node& node, Document& out) {
+  std::string text;
+  if (node.name == "row") collect(node, text);
+  if (!node.get("id").empty()) out.anchors[std::string(node.get("id"))] = text;
   std::istringstream also{std::string(node.get("also"))};
-  for (std::string name; also >> name;) out.anchors.insert(name);
-  if (node.name == "a") {
-    TextLink link{std::string(node.get("to")), {}};
-    collect(node, link.text);
-    out.links.push_back(std::move(link));
-  }
-  for (const output::Node& child : node.children) gather_links(child, out);
+  for (std::string name; also >> name;) out.anchors[name] = text;
+  for (const output::Node& child : node.children) gather_anchors(child, out);
 }
 
 }  // namespace
@@ -187,7 +206,8 @@ Document document(const intake::ReadRequest& request) {
   const output::Node root = output::parse_markup(
       output::compose(d.made, request.request, templates(), output::matter_of(d.made, request)));
   gather_blocks(root, {}, {}, d.blocks);
-  gather_links(root, d);
+  collect_links(root, d.links);
+  gather_anchors(root, d);
   return d;
 }
 
