@@ -75,7 +75,9 @@ std::string figure(const Context& c, double value, const std::string& unit) {
 std::string led(const Context& c, const std::string& answer, std::string_view at,
                 const Figure& figure) {
   const std::string step = figure_step(c, at, figure);
-  return as_link(step.empty() ? figure_input(c, at, figure) : anchor(step), answer);
+  const std::string to = step.empty() ? figure_input(c, at, figure) : anchor(step);
+  const std::string quiet = as_quiet_link(to, answer);
+  return quiet == answer ? as_link(to, answer) : quiet;
 }
 
 std::string speed_led(const Context& c, const std::string& answer, calc::Speed speed) {

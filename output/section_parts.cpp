@@ -86,40 +86,42 @@ std::string reference_text(const std::string& reference) {
 }
 
 /// The quantity, linked to the step that counts it.
-std::string quantity(const Context& c, const Links& links, const calc::BomLine& line) {
+std::string quantity(const Context& c, const calc::BomLine& line) {
   const std::string text = number(line.quantity, 4);
   const std::string name = line.source.substr(line.source.find('.') + 1);
   if (line.kind == "spare_head") {
     const std::string id = "station.spares." + line.part_number;
-    return links.step({id + ".count", id + ".needed"}, text);
+    return c.figure({id + ".count", id + ".needed"}, text);
   }
-  if (line.kind == "alignment_hours") return links.step({"station.alignment"}, text);
+  if (line.kind == "alignment_hours") return c.figure({"station.alignment"}, text);
   if (line.kind == "first_fill") {  // its data begin with the channel
     const std::string channel = line.technical_data.substr(0, line.technical_data.find(';'));
-    return links.step({"station." + channel + ".first_fill"}, text);
+    return c.figure({"station." + channel + ".first_fill"}, text);
   }
-  if (line.kind == "drive_board") return links.step({"station.boards." + name}, text);
+  if (line.kind == "drive_board") return c.figure({"station.boards." + name}, text);
+  const std::string counted = "station.count." + name;
   // One a station, as its row of the catalogue says, is not counted.
-  return as_link(listed_at(c, line.source + ".name"), links.step({"station.count." + name}, text));
+  return c.has_step(counted) ? c.figure({counted}, text)
+                             : c.figure_given(line.source + ".name", text);
 }
 
 /// The price of one: that of a row of the catalogue stands there, that of ink and labour in the
 /// request.
 std::string unit_price(const Context& c, const calc::BomLine& line) {
-  const std::string text = price(c, line.unit_price);
-  if (line.kind == "alignment_hours") return c.linked("costs.labour", text);
-  if (line.kind != "first_fill" || !line.unit_price) return text;
+  if (!line.unit_price) return price(c, line.unit_price);
+  const std::string text = money(*line.unit_price);
+  if (line.kind == "alignment_hours") return c.figure_given("costs.labour", text);
+  if (line.kind != "first_fill") return c.figure_given(line.source + ".price", text);
   for (const calc::Input& input : c.spec.inputs) {
     const bool of_ink = Context::pattern(input.key) == "ink.NAME.price";
-    if (of_ink && same_money(*line.unit_price, input.value)) return c.linked(input.key, text);
+    if (of_ink && same_money(*line.unit_price, input.value)) return c.figure_given(input.key, text);
   }
   return text;
 }
 
 /// The price of a line, linked to the sum it goes into.
-std::string extended_price(const Context& c, const Links& links, const calc::BomLine& line) {
-  const std::string text = price(c, line.extended_price);
-  return line.extended_price ? links.step({"station.capital"}, text) : text;
+std::string extended_price(const Context& c, const calc::BomLine& line) {
+  return c.quiet({"station.capital"}, price(c, line.extended_price));
 }
 
 void add_line(const Context& c, const Links& links, Values& values, const calc::BomLine& line,
@@ -129,10 +131,10 @@ void add_line(const Context& c, const Links& links, Values& values, const calc::
   row.set("ITEM", std::to_string(line.item));
   row.set_markup("DESIGNATION", designation(c, line));
   row.set_markup("PART", links.catalogue(line.source, escaped(line.part_number)));
-  row.set_markup("QUANTITY", quantity(c, links, line));
+  row.set_markup("QUANTITY", quantity(c, line));
   row.set_markup("UNIT", c.words_or("unit." + line.unit, pretty_unit(line.unit)));
   row.set_markup("PRICE", unit_price(c, line));
-  row.set_markup("EXTENDED", extended_price(c, links, line));
+  row.set_markup("EXTENDED", extended_price(c, line));
   row.set("LEAD", line.lead_time_days ? number(*line.lead_time_days, 3) : "");
   if (!line.technical_data.empty()) row.add("DATA").set_markup("TEXT", technical_data(c, line));
   if (!heading.empty()) row.add("PART_OF_BILL").set_markup("TEXT", c.words(heading));

@@ -19,17 +19,15 @@ struct Side {
   const std::vector<calc::Flexibility>* flexibility;
   calc::Merits merits;
   bool on_front;
-  const Links* links;
 };
 
-std::vector<Side> sides(const calc::Specification& spec, const Links& links) {
+std::vector<Side> sides(const calc::Specification& spec) {
   std::vector<Side> all{{&spec.chosen, &*spec.station, &spec.flexibility,
                          calc::merits(spec.chosen, *spec.station, spec.placement),
-                         spec.chosen_on_front, &links}};
+                         spec.chosen_on_front}};
   for (const calc::Alternative& other : spec.alternatives) {
     all.push_back({&other.groups, &other.station, &other.flexibility,
-                   calc::merits(other.groups, other.station, other.placement), other.on_front,
-                   &links});
+                   calc::merits(other.groups, other.station, other.placement), other.on_front});
   }
   return all;
 }
@@ -52,9 +50,9 @@ void add_line(const Context& c, Values& table, const Line& of, const std::vector
   std::vector<std::string> texts;
   texts.reserve(all.size());
   for (const Side& side : all) texts.push_back(text(side));
-  const Links& links = *all.front().links;
   if (!texts.front().empty()) {
-    texts.front() = links.catalogue(of.row, links.step({of.step}, texts.front()));
+    texts.front() = of.row.empty() ? c.quiet({of.step}, texts.front())
+                                   : as_quiet_link(listed_at(c, of.row + ".name"), texts.front());
   }
   if (std::all_of(texts.begin(), texts.end(), [](const auto& t) { return t.empty(); })) return;
   Values& line = table.add("LINE");
@@ -166,8 +164,7 @@ void add_service(const Context& c, Values& table, const std::vector<Side>& all) 
 }  // namespace
 
 void add_side_by_side(const Context& c, Values& values) {
-  const Links links(c);
-  const std::vector<Side> all = sides(c.spec, links);
+  const std::vector<Side> all = sides(c.spec);
   Values& table = values.add("SIDE");
   table.set_markup("CAPTION", c.words("side.caption", {{"CURRENCY", c.spec.station->currency}}));
   std::string columns = "l:40";
