@@ -109,6 +109,9 @@ void trace_derived(TraceWriter& writer);
 void trace_required(TraceWriter& writer);
 /// One group of the chosen arrangement; `g` starts its steps' ids ("g1").
 void trace_lattice(TraceWriter& writer, const Group& group, const std::string& g);
+/// Its parts: drops and dots, then what the dots do on the lattice.
+void trace_drops(TraceWriter& writer, const Group& group, const std::string& g);
+void trace_dots(TraceWriter& writer, const Group& group, const std::string& g);
 /// The resolution along the motion: the demand, else the least above it that closes solids or lays
 /// the film. Of tilted heads it may be another, which is no step then. After the dots.
 void trace_motion(TraceWriter& writer, const Group& group, const std::string& g);

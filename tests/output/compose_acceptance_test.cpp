@@ -12,17 +12,8 @@
 namespace {
 
 using hand_made::Case;
-
-const output::Templates& templates() {
-  static const output::Templates shared;
-  return shared;
-}
-
-bool holds(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
-}
-
-output::Context context(const Case& made) { return {made.spec, made.request, templates()}; }
+using hand_made::context;
+using hand_made::holds;
 
 /// A print of that symbol whose modules of the axes differ.
 Case printing(const char* symbol) {

@@ -10,15 +10,8 @@
 namespace {
 
 using hand_made::Case;
-
-const output::Templates& templates() {
-  static const output::Templates shared;
-  return shared;
-}
-
-bool holds(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
-}
+using hand_made::holds;
+using hand_made::templates;
 
 std::string arrangement(const Case& made) {
   return output::arrangement_section({made.spec, made.request, templates()});

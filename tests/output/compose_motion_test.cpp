@@ -13,17 +13,8 @@
 namespace {
 
 using hand_made::Case;
-
-const output::Templates& templates() {
-  static const output::Templates shared;
-  return shared;
-}
-
-bool holds(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
-}
-
-output::Context context(const Case& made) { return {made.spec, made.request, templates()}; }
+using hand_made::context;
+using hand_made::holds;
 
 std::string grown(const calc::Group& group, calc::Resolution pitch) {
   const calc::Length gain = calc::edge_gain(1.0 / pitch, group.dots.front().dot_diameter);

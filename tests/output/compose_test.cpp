@@ -14,11 +14,7 @@
 namespace {
 
 using hand_made::Case;
-
-const output::Templates& templates() {
-  static const output::Templates shared;
-  return shared;
-}
+using hand_made::templates;
 
 std::string markup(const Case& made) {
   return output::compose(made.spec, made.request, templates());

@@ -11,20 +11,13 @@
 namespace {
 
 using hand_made::Case;
-
-const output::Templates& templates() {
-  static const output::Templates shared;
-  return shared;
-}
+using hand_made::holds;
+using hand_made::templates;
 
 Case in_german() {
   Case made = hand_made::feasible();
   made.spec.language = "de";
   return made;
-}
-
-bool holds(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
 }
 
 }  // namespace

@@ -309,4 +309,15 @@ Case hostile() {
   return c;
 }
 
+const output::Templates& templates() {
+  static const output::Templates shared;
+  return shared;
+}
+
+output::Context context(const Case& made) { return {made.spec, made.request, templates()}; }
+
+bool holds(const std::string& text, const std::string& part) {
+  return text.find(part) != std::string::npos;
+}
+
 }  // namespace hand_made

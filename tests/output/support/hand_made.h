@@ -5,6 +5,8 @@
 
 #include "calc/request.h"
 #include "calc/specification.h"
+#include "output/compose_context.h"
+#include "output/templates.h"
 
 namespace hand_made {
 
@@ -19,5 +21,12 @@ Case scanning();     ///< one colour from a carriage, aqueous, with a dryer
 Case infeasible();   ///< every head rejected
 Case incomplete();   ///< nothing but a title and questions
 Case hostile();      ///< names full of markup, control characters and broken UTF-8
+
+/// The words compiled in.
+const output::Templates& templates();
+/// The case must outlive it.
+output::Context context(const Case& made);
+/// Whether a text has a part in it.
+bool holds(const std::string& text, const std::string& part);
 
 }  // namespace hand_made
