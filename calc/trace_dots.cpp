@@ -195,13 +195,15 @@ void edges_of_axes(TraceWriter& w, const std::string& c, const StepInput& dot,
   const bool square = std::abs(pitches.front().value / pitches.back().value - 1) < 1e-6;
   for (const StepInput& p : pitches) {
     const std::string axis = p.symbol.substr(1);  // "_n", "_m"
+    std::string gain = c + ".edge_gain", off_step = c + ".bar_reduction";
+    gain += axis;
+    off_step += axis;
     if (!square) {
-      w.formula(c + ".edge_gain" + axis, "g" + axis, "D-" + p.symbol, {dot, p}, dot.value - p.value,
-                "um", geometry);
+      w.formula(gain, "g" + axis, "D-" + p.symbol, {dot, p}, dot.value - p.value, "um", geometry);
     }
     const int off = bar_reduction_dots(micrometres(p.value), micrometres(dot.value));
-    w.formula(c + ".bar_reduction" + axis, "n" + axis,
-              "max(0,round((D-" + p.symbol + ")/" + p.symbol + "))", {dot, p}, off, "", whole_dots);
+    w.formula(off_step, "n" + axis, "max(0,round((D-" + p.symbol + ")/" + p.symbol + "))", {dot, p},
+              off, "", whole_dots);
     if (square) return;
   }
 }

@@ -155,6 +155,20 @@ Context::Context(const calc::Specification& specification, const calc::Request& 
   for (const calc::Input& input : spec.inputs) inputs_.emplace(input.key, &input);
 }
 
+bool Context::fails_as_assumed(const calc::Notice& notice) const {
+  const auto assumed =
+      std::find_if(spec.assumptions.begin(), spec.assumptions.end(),
+                   [&](const calc::Assumption& row) { return row.field == notice.field; });
+  if (assumed == spec.assumptions.end()) return false;
+  double value = assumed->value, holds = assumed->value;
+  for (const calc::Arg& arg : notice.args) {
+    const auto* const number = std::get_if<double>(&arg.value);
+    if (number != nullptr && arg.name == "value") value = *number;
+    if (number != nullptr && arg.name == "holds") holds = *number;
+  }
+  return value > assumed->value ? holds < assumed->value : holds > assumed->value;
+}
+
 std::string Context::words(const std::string& key, Arguments arguments) const {
   Values values;
   for (const auto& [name, text] : arguments) values.set(name, text);
@@ -233,10 +247,11 @@ std::vector<std::string> Context::said_keys(std::string_view text) {
   return keys;
 }
 
-std::string Context::in_column(double value, std::string_view unit, int digits) const {
-  std::string text = number(value, digits);
+std::string Context::in_column(double value, std::string_view unit, int digits,
+                               Rounding way) const {
+  std::string text = number(rounded(value, digits, way), digits);
   if (!in_us_units() || !has_us_unit(unit)) return text;
-  return text + " (" + in_us_unit(value, unit, digits) + ")";
+  return text + " (" + in_us_unit(value, unit, digits, way) + ")";
 }
 
 std::string Context::notice(std::string_view kind, const calc::Notice& notice,
@@ -277,8 +292,10 @@ std::string Context::notice(std::string_view kind, const calc::Notice& notice,
     }
   }
   values.set_markup("FIELD", to(nullptr, field(notice.field)));
+  std::string wording = wording_of(notice);
+  if (wording == "holds_kind" && fails_as_assumed(notice)) wording += "_below";
   const std::string key = std::string(kind) + "." + notice.code;
-  return templates.words(language_, of_motion(variant(key, wording_of(notice))), values);
+  return templates.words(language_, of_motion(variant(key, wording)), values);
 }
 
 std::vector<std::string> Context::notices(std::string_view kind,

@@ -81,7 +81,8 @@ class Context {
   std::string bound(double value, std::string_view unit, Rounding way, int digits = 3) const;
   /// A number for a column whose head names the unit; United States units behind it where the
   /// request wants them. Micrometres of dots stay alone: their columns are of `number`.
-  std::string in_column(double value, std::string_view unit, int digits = 3) const;
+  std::string in_column(double value, std::string_view unit, int digits = 3,
+                        Rounding way = Rounding::nearest) const;
   /// A unit that is a word ("dots") in the language, any other as it is.
   std::string unit(std::string_view unit) const;
   /// A number with its unit, never in United States units.
@@ -132,6 +133,8 @@ class Context {
   /// A reason said of the groups named so ("group white", "both groups").
   std::string reason_of(const calc::Reason& reason, const std::string& groups,
                         const LinkReason& link = {}) const;
+  /// Whether an assumption that does not hold over its range does not even to the value assumed.
+  bool fails_as_assumed(const calc::Notice& notice) const;
   /// `key.subject` when it has words of its own, else the key.
   std::string variant(const std::string& key, const std::string& subject) const;
 

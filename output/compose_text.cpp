@@ -23,13 +23,6 @@ constexpr std::string_view no_break = "\xC2\xA0";
 
 bool is_digit(char byte) { return byte >= '0' && byte <= '9'; }
 
-/// The value rounded down to so many significant digits, a last bit above a digit kept.
-double rounded_down(double value, int digits) {
-  if (value <= 0) return value;
-  const double step = std::pow(10.0, std::floor(std::log10(value)) - digits + 1);
-  return std::floor(value / step * (1 + 1e-12)) * step;
-}
-
 /// The words of a text, those within brackets with what precedes them, so that "kg/(m2 h)" is one.
 std::vector<std::string_view> words_of(std::string_view text) {
   std::vector<std::string_view> words;
@@ -84,25 +77,42 @@ calc::StationSpeed highest_speed(const Context& context) {
 }
 
 std::string speed_limit_text(const Context& context, calc::Speed speed, int digits) {
-  return context.measure(rounded_down(speed.si() * minute, digits), "m/min", digits);
+  return context.bound(speed.si() * minute, "m/min", Rounding::down, digits);
 }
 
-std::string speed_held_text(const Context& context) {
+namespace {
+
+/// The edge of the speed up to which the station passes, where that is below what its parts could.
+const calc::Edge* held_edge(const Context& context) {
   const double highest = highest_speed(context).speed.si() * minute;
   for (const calc::Edge& edge : context.spec.edges) {
     const bool of_speed = edge.quantity == "line.speed" && edge.unit == "m/min" && edge.up;
     if (!of_speed || edge.kind != calc::EdgeKind::passes || !edge.value) continue;
-    if (rounded_down(*edge.value, 3) >= rounded_down(highest, 3)) return {};
-    const std::string held =
-        speed_limit_text(context, calc::metres_per_second(*edge.value / minute));
-    return context.worded("speed_held", {{"VALUE", link_to("s-edges", escaped(held))},
-                                         {"GATE", context.words("gate." + edge.beyond)}});
+    const auto down = [](double value) { return rounded(value, 3, Rounding::down); };
+    return down(*edge.value) < down(highest) ? &edge : nullptr;
   }
-  return {};
+  return nullptr;
+}
+
+}  // namespace
+
+std::optional<calc::Speed> speed_held(const Context& context) {
+  const calc::Edge* const edge = held_edge(context);
+  if (edge == nullptr) return std::nullopt;
+  return calc::metres_per_second(*edge->value / minute);
+}
+
+std::string speed_held_text(const Context& context) {
+  const calc::Edge* const edge = held_edge(context);
+  if (edge == nullptr) return {};
+  const std::string held = speed_limit_text(context, *speed_held(context));
+  const char* const key = edge->beyond == "placement" ? "speed_held.placement" : "speed_held";
+  return context.worded(key, {{"VALUE", link_to("s-edges", escaped(held))},
+                              {"GATE", context.words("gate." + edge->beyond)}});
 }
 
 std::string speed_limit_number(const Context& context, calc::Speed speed) {
-  return context.in_column(rounded_down(speed.si() * minute, 3), "m/min", 3);
+  return context.in_column(speed.si() * minute, "m/min", 3, Rounding::down);
 }
 
 std::string length_text(const Context& context, calc::Length length, int digits) {

@@ -1,6 +1,7 @@
 /// Figures and lists in the words of the document.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -17,6 +18,8 @@ std::string speed_text(const Context& context, calc::Speed speed);
 /// The highest speed of the station; of its heads where it is not known with its stages.
 calc::StationSpeed highest_speed(const Context& context);
 std::string speed_limit_text(const Context& context, calc::Speed speed, int digits = 3);
+/// Up to which speed the station passes every check, where that is less than its parts could run.
+std::optional<calc::Speed> speed_held(const Context& context);
 /// Up to which lower speed the station passes as it stands, and by which gate; empty where it does
 /// up to highest_speed().
 std::string speed_held_text(const Context& context);

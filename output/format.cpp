@@ -253,10 +253,10 @@ std::string range_with_units(double low, double high, std::string_view unit, int
                    with_unit(other->of(high), other->customary, digits) + " (" + metric + ")";
 }
 
-std::string in_us_unit(double value, std::string_view unit, int digits) {
+std::string in_us_unit(double value, std::string_view unit, int digits, Rounding way) {
   const Counterpart* const other = counterpart(unit, value);
   if (other == nullptr) throw std::invalid_argument("no counterpart of " + std::string(unit));
-  return with_unit(other->of(value), other->customary, digits);
+  return with_unit(rounded(other->of(value), digits, way), other->customary, digits);
 }
 
 bool has_us_unit(std::string_view unit) { return counterpart(unit, least_in_inches) != nullptr; }

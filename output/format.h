@@ -34,6 +34,8 @@ std::string fixed(double value, int decimals);
 std::string money(calc::Money amount);
 /// "12 345", rounded: of sums that are no more certain than that.
 std::string whole_money(calc::Money amount);
+/// Which way a number is rounded to its digits: what must be reached goes up, what is allowed down.
+enum class Rounding { nearest, up, down };
 /// Number, U+00A0 and the unit written as ISO 80000-1 wants it ("mPa.s" -> "mPa·s", "degC" -> "°C",
 /// "um" -> "µm", "m2" -> "m²"); no unit: the number alone; "%" too takes the space.
 std::string with_unit(double value, std::string_view unit, int digits = 3);
@@ -43,12 +45,12 @@ std::string with_units(double value, std::string_view unit, int digits, bool us)
 /// "18 to 32 °C" of a range in the same way, "64.4 to 89.6 °F (18 to 32 °C)"; `to` with its blanks.
 std::string range_with_units(double low, double high, std::string_view unit, int digits, bool us,
                              std::string_view to);
-/// The counterpart alone, "9 in". Precondition: the unit has one.
-std::string in_us_unit(double value, std::string_view unit, int digits);
+/// The counterpart alone, "9 in", rounded that way. Precondition: the unit has one.
+std::string in_us_unit(double value, std::string_view unit, int digits,
+                       Rounding way = Rounding::nearest);
+
 /// Whether a unit has such a counterpart.
 bool has_us_unit(std::string_view unit);
-/// Which way a number is rounded to its digits: what must be reached goes up, what is allowed down.
-enum class Rounding { nearest, up, down };
 /// The value at so many significant digits, rounded that way; what is a digit but for the last bits
 /// of its calculation stays.
 double rounded(double value, int digits, Rounding way);

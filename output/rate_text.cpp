@@ -20,14 +20,6 @@ intake::Unit written_unit(const std::string& raw) {
   return found ? *found : intake::find_unit("part rate", "parts/min").value();
 }
 
-/// Rounded down, so that the printed rate is reached.
-double rounded_down(double value) {
-  constexpr int digits = 3;
-  if (value <= 0) return value;
-  const double step = std::pow(10.0, std::floor(std::log10(value)) - digits + 1);
-  return std::floor(value / step * (1 + 1e-12)) * step;
-}
-
 }  // namespace
 
 std::optional<double> speed_over_needed(const Context& c) {
@@ -49,7 +41,7 @@ std::optional<PartsRate> parts_rate(const Context& c) {
   const std::string name(unit.text);
   const auto in_unit = [&](calc::Frequency f) { return intake::to_unit(f.si(), unit); };
   const double high = in_unit(asked->high);
-  rate.reached = c.plain(rounded_down(high * *over), name, 3);
+  rate.reached = c.plain(rounded(high * *over, 3, Rounding::down), name, 3);
   rate.asked = asked->low < asked->high ? number(in_unit(asked->low), 6) + " " + c.words("to") +
                                               " " + c.plain(high, name, 6)
                                         : c.plain(high, name, 6);

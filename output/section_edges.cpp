@@ -30,10 +30,19 @@ std::string value_text(const Context& c, double value, const std::string& unit) 
   return escaped(c.measure(value, unit, converted(c, unit) ? converted_digits : given_digits));
 }
 
+/// A value that has to be reached from another, its counterpart no less far from it.
+std::string reached_text(const Context& c, double value, double from, const std::string& unit) {
+  if (!converted(c, unit)) return value_text(c, value, unit);
+  const Rounding outwards = value < from ? Rounding::down : Rounding::up;
+  return escaped(in_us_unit(value, unit, converted_digits, outwards) + " (" +
+                 c.plain(value, unit, given_digits) + ")");
+}
+
 /// For a column whose unit stands beside it; the counterpart in United States units behind.
-std::string cell_text(const Context& c, double value, const std::string& unit) {
+std::string cell_text(const Context& c, double value, const std::string& unit,
+                      Rounding way = Rounding::nearest) {
   std::string text = number(value, given_digits);
-  if (converted(c, unit)) text += " (" + in_us_unit(value, unit, converted_digits) + ")";
+  if (converted(c, unit)) text += " (" + in_us_unit(value, unit, converted_digits, way) + ")";
   return escaped(text);
 }
 
@@ -50,7 +59,9 @@ std::string heads_text(const Context& c, const std::vector<calc::HeadsOf>& heads
 
 /// The edge, or that there is none as far as was looked.
 std::string edge_text(const Context& c, const calc::Edge& edge) {
-  if (edge.printed) return cell_text(c, *edge.printed, edge.unit);
+  // The counterpart too is rounded to the side that passes.
+  const Rounding inwards = edge.up ? Rounding::down : Rounding::up;
+  if (edge.printed) return cell_text(c, *edge.printed, edge.unit, inwards);
   Values values;
   values.set_markup("VALUE", cell_text(c, far_of(edge), edge.unit));
   return c.templates.words(c.language(), edge.up ? "room.over" : "room.under", values);
@@ -133,7 +144,7 @@ std::string nearest_miss_text(const Context& c) {
   const std::string change = with_unit(miss.relative * 100, "%", 2);
   Values values;
   values.set_markup("FIELD", c.field(miss.field));
-  values.set_markup("TO", value_text(c, miss.to, miss.unit));
+  values.set_markup("TO", reached_text(c, miss.to, miss.from, miss.unit));
   values.set_markup("FROM", value_text(c, miss.from, miss.unit));
   values.set("CHANGE", miss.relative > 0 ? "+" + change : change);
   values.set_markup("HEADS", heads_text(c, miss.arrangement));

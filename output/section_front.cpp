@@ -270,7 +270,10 @@ std::size_t lines_beyond(const Context& c) {
       c.request.request.units && c.request.request.units->value == calc::UnitSystem::us ? 2 : 0;
   // A title of two lines is as high as two of text.
   const std::size_t title = c.spec.title.size() > title_length ? 2 : 0;
-  const std::size_t lines = title + lines_of(station_sentence(c)) + lines_of(price(c)) + figures;
+  // The speed that is held stands on a line of its own behind what is asked.
+  const std::size_t held = speed_held(c) ? 1 : 0;
+  const std::size_t lines =
+      title + lines_of(station_sentence(c)) + lines_of(price(c)) + figures + held;
   return lines - std::min(lines, lines_of_prose);
 }
 
@@ -335,7 +338,12 @@ std::size_t add_conditions(const Context& c, std::size_t lines, Values& values) 
   if (conditions.empty()) return 0;
   Values& list = values.add("CONDITIONS");
   std::vector<std::size_t> first;
-  const std::vector<std::string> texts = c.notices("condition", conditions, &first);
+  std::vector<std::string> texts;
+  c.notices("condition", conditions, &first);
+  // What is beyond a limit with the values assumed comes before what other values would bring.
+  std::stable_partition(first.begin(), first.end(),
+                        [&](std::size_t i) { return conditions[i].code == "placement"; });
+  for (const std::size_t i : first) texts.push_back(c.notice("condition", conditions[i]));
   std::size_t left = lines;
   const std::size_t shown = fitting(texts, left);
   for (std::size_t i = 0; i < shown; ++i) {

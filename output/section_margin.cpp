@@ -58,7 +58,8 @@ Share width_margin(const Context& c) {
 
 Share speed_margin(const Context& c) {
   if (!c.request.line.speed || c.spec.chosen.front().scan) return {};
-  return above(highest_speed(c).speed.si(), c.request.line.speed->high.si());
+  const calc::Speed held = speed_held(c).value_or(highest_speed(c).speed);
+  return above(held.si(), c.request.line.speed->high.si());
 }
 
 Share budget_margin(const Context& c, std::string_view name) {

@@ -191,8 +191,8 @@ std::string check_acceptance(const Context& c, const calc::Check& check) {
   if (const calc::BarcodeFit* const fit = fit_of(c, check)) {
     return c.words("check.barcode_module.acceptance.range",
                    {{"VALUE", limit},
-                    {"LEAST", c.bound(in_um(fit->module_least), check.unit, Rounding::up)},
-                    {"MOST", c.bound(in_um(fit->module_most), check.unit, Rounding::down)}});
+                    {"LEAST", c.bound(in_um(fit->module_least), check.unit, Rounding::up, 4)},
+                    {"MOST", c.bound(in_um(fit->module_most), check.unit, Rounding::down, 4)}});
   }
   const std::string key = "check." + check.code + ".acceptance";
   return c.has_words(key) ? c.words(key, {{"VALUE", limit},

@@ -255,16 +255,13 @@ void add_room(const Context& c, Values& table) {
 
 /// The length up to the next centimetre, and what it is made of.
 void add_length(const Context& c, Values& table, const calc::Station& station) {
-  constexpr double step = 10;
   calc::Length heads;
   for (const calc::Group& group : c.spec.chosen) heads += group.footprint;
   const calc::Length stages = station.footprint - heads - station.service_access;
   const auto text = [&](calc::Length length) { return length_text(c, length, 4); };
-  const calc::Length round =
-      calc::millimetres(std::ceil(in_mm(station.footprint) / step - 1e-9) * step);
   const bool scans = c.spec.chosen.front().scan.has_value();
-  Need need{scans ? "length_scan" : "length", c.words("services.station"), escaped(text(round)),
-            c.step_keys({"station.footprint"})};
+  Need need{scans ? "length_scan" : "length", c.words("services.station"),
+            escaped(text(station.footprint)), c.step_keys({"station.footprint"})};
   if (scans) return add_need(c, table, need);
   need.note = c.words(in_mm(stages) < 1 ? "services.length_heads" : "services.length_stages",
                       {{"HEADS", text(heads)},

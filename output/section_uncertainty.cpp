@@ -1,4 +1,5 @@
 /// How far the headline figures move with what is assumed or given as uncertain.
+#include <algorithm>
 #include <initializer_list>
 #include <string_view>
 
@@ -60,7 +61,9 @@ std::string figure_text(const Context& c, const std::string& unit, double value,
   if (unit == "1") return percent_down(value, digits - 2) + "\xC2\xA0%";
   if (unit == "m/min") return speed_limit_text(c, calc::Speed::from_si(value / minute), digits);
   if (unit == c.spec.station->currency) return rough_amount(unit, value, digits);
-  return c.measure(value, unit, digits);
+  // As they stand among the services: air rounded up, lengths in full millimetres.
+  if (unit == "m3/h") return c.bound(value, unit, Rounding::up, digits);
+  return c.measure(value, unit, unit == "mm" ? std::max(digits, 4) : digits);
 }
 
 /// Digits at which the ends of a range differ on paper too; the least where none tell them.

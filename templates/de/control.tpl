@@ -1,7 +1,7 @@
 {{%AUTOESCAPE context="XML"}}
 <section title="Dokumentlenkung" id="s-control">
 <table columns="l:22 l:28 l:* l:50" caption="Revisionen">
-<head><cell>Revision</cell><cell>Ausgabedatum</cell><cell>Antwort</cell><cell>Datendatei, Anfang der SHA-256</cell></head>
+<head><cell>Revision</cell><cell>Ausgabedatum</cell><cell>Antwort</cell><cell>Datendatei, Anfang der SHA-256-Prüfsumme</cell></head>
 {{#REVISION}}<row><cell>{{NAME}}</cell><cell>{{DATE}}</cell><cell>{{VERDICT:none}}</cell><cell>{{RECORD:none}}</cell></row>{{/REVISION}}
 </table>
 {{#PRICES}}<p key="{{KEY}}"><b>Gültigkeit der Preise.</b> {{TEXT:none}}</p>{{/PRICES}}

@@ -4,7 +4,7 @@
 {{#STATION}}
 <p key="{{KEY}}">{{SENTENCE:none}}</p>
 {{DRAWING:none}}
-<table columns="l:* r:38 r:42">
+<table columns="l:* r:36 r:56">
 <head><cell>Kennzahl</cell><cell>Diese Station</cell><cell>Zum Vergleich</cell></head>
 {{#FIGURE}}
 <row key="{{KEY}}"><cell>{{NAME:none}}</cell><cell>{{VALUE:none}}</cell><cell>{{AGAINST:none}}</cell></row>

@@ -2,9 +2,9 @@
 <section title="Betrachtete Köpfe" id="s-heads">
 {{#ALTERNATIVES}}
 <section title="Alternativen" id="s-alternatives">
-<p>Die Stationen sind nach diesen Merkmalen geordnet, das wichtigste zuerst: wenigste offene Wünsche, wenigste Posten ohne Preis, kleinste Gesamtkosten in Klassen von 5 %, wenigste am Nachbarn auszurichtende Köpfe, größte Geschwindigkeitsreserve, wenigste Köpfe, Gesamtkosten, Reihenfolge im Katalog. Innerhalb einer Klasse von 5 % entscheidet daher ein früheres Merkmal, auch wenn die Alternative etwas billiger ist.</p>
+<p>Die Stationen sind nach diesen Merkmalen geordnet, das wichtigste zuerst: die wenigsten unerfüllten Wünsche, wenigste Posten ohne Preis, kleinste Gesamtkosten in Klassen von 5 %, wenigste am Nachbarn auszurichtende Köpfe, größte Geschwindigkeitsreserve, wenigste Köpfe, Gesamtkosten, Reihenfolge im Katalog. Innerhalb einer Klasse von 5 % entscheidet daher ein früheres Merkmal, auch wenn die Alternative etwas billiger ist.</p>
 <table columns="l:28 l:* l:36 l:46" caption="{{CAPTION:none}}" wide="yes">
-<head><cell>Station</cell><cell>Anordnung</cell><cell>Unterschiede</cell><cell>Nachrangig durch</cell></head>
+<head><cell>Station</cell><cell>Anordnung</cell><cell>Unterschiede</cell><cell>Nachrangig wegen</cell></head>
 {{#ROW}}
 <row><cell>{{STATION:none}}</cell><cell>{{NAME:none}}</cell><cell>{{DIFFERS:none}}</cell><cell>{{BEHIND:none}}</cell></row>
 {{/ROW}}

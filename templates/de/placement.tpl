@@ -6,7 +6,7 @@
 <row key="{{KEY}}"><cell>{{GROUP}}</cell><cell>{{DROP:none}}</cell><cell>{{START:none}}</cell><cell>{{THROW:none}}</cell><cell>{{IMPACT:none}}</cell><cell>{{TIME:none}}</cell><cell>{{STOP:none}}</cell></row>
 {{/FLIGHT}}
 </table>
-<p>Jeder Tropfen ist allein in ruhender Luft gerechnet, mit dem {{LAW:none}}, der mit dem gemessenen auf 5 % übereinstimmt. In einer Tropfenfolge schirmt jeder Tropfen den nächsten ab, sodass tatsächliche Tropfen früher und schneller ankommen; gemessene Bahnen weichen von einer solchen Rechnung um bis zu 15 % ab. Luft, die das bewegte Produkt mitreißt, ist nicht gerechnet.</p>
+<p>Jeder Tropfen ist allein in ruhender Luft gerechnet, mit dem {{LAW:none}}, der mit dem gemessenen auf 5 % übereinstimmt. In einer Tropfenfolge schirmt jeder Tropfen den nächsten ab, sodass tatsächliche Tropfen früher und schneller ankommen; gemessene Bahnen weichen von einer solchen Rechnung um bis zu 15 % ab. Luft, die das bewegte Produkt mitreißt, ist nicht berücksichtigt.</p>
 {{#TEXT}}
 <p key="{{KEY}}">{{SENTENCE:none}}</p>
 {{/TEXT}}

@@ -5,6 +5,7 @@
 
 #include "output/compose.h"
 #include "output/compose_text.h"
+#include "output/format.h"
 #include "output/section_list.h"
 #include "tests/output/support/hand_made.h"
 
@@ -182,4 +183,42 @@ TEST_CASE("terms stand in the order of the letters, of any case and with any mar
   CHECK(at("hintereinander") < at("Lieferzeit"));
   CHECK(at("Druckkopf") < at("D\u00FCse"));
   CHECK(at("D\u00FCse") < at("eigene Aufl\u00F6sung"));
+}
+
+TEST_CASE("what fails already as assumed is told so") {
+  Case made = hand_made::feasible();
+  calc::Assumption mount;
+  mount.field = "line.mount_tolerance";
+  mount.value = 10;
+  mount.unit = "um";
+  made.spec.assumptions.push_back(mount);
+  const output::Context c = hand_made::context(made);
+  const auto told = [&](double value, double holds) {
+    calc::Notice notice;
+    notice.code = "assumption_edge";
+    notice.field = mount.field;
+    notice.args = {{"value", value, "um"},
+                   {"gate", "placement", ""},
+                   {"reached", 23.0, "um"},
+                   {"limit", 10.6, "um"},
+                   {"holds", holds, "um"}};
+    return c.notice("condition", notice);
+  };
+  const std::string below = "which the value assumed does not meet";
+  CHECK(holds(told(20, 8.69), below));
+  CHECK_FALSE(holds(told(20, 12), below));
+  CHECK(holds(told(5, 12), below));
+  CHECK_FALSE(holds(told(5, 8.69), below));
+}
+
+TEST_CASE("speeds and edges in United States units are no more than those beside them") {
+  Case made = hand_made::feasible();
+  made.request.request.units = calc::exactly(calc::UnitSystem::us);
+  const output::Context c = hand_made::context(made);
+  const calc::Speed limit = calc::metres_per_second(59.0 / 60);
+  CHECK(output::speed_limit_text(c, limit) == "193\u00A0ft/min (59\u00A0m/min)");
+  CHECK(output::speed_limit_number(c, limit) == "59 (193\u00A0ft/min)");
+  CHECK(output::in_us_unit(210, "mm", 4) == "8.268\u00A0in");
+  CHECK(output::in_us_unit(210, "mm", 4, output::Rounding::down) == "8.267\u00A0in");
+  CHECK(output::in_us_unit(1.62, "mm", 4, output::Rounding::up) == "63.78\u00A0mil");
 }
