@@ -293,7 +293,8 @@ std::string station_answer(const Context& c, const std::string& key) {
   }
   if (key == "limits.lead_time" && station.lead_time) {
     const double days = station.lead_time->days;
-    return as_link(latest_row(c, days), escaped(with_unit(days, "d", 3)));
+    const std::string slowest = as_link(latest_row(c, days), escaped(with_unit(days, "d", 3)));
+    return c.worded("answer.lead_time", {{"VALUE", slowest}});
   }
   if (key == "limits.space") {
     return led(c, escaped(length_text(c, station.footprint)), "station.footprint",

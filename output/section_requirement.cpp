@@ -141,7 +141,7 @@ std::string plain_value(const Context& c, double value, double high, const std::
 std::string plain_range(const Context& c, const std::optional<double>& low,
                         const std::optional<double>& high, const std::string& unit) {
   if (!low || !high || !(*low < *high)) return {};
-  const std::string to = " " + c.words("to") + " ";
+  const std::string to = "\u00A0" + c.words("to") + "\u00A0";
   if (is_share(*high, unit)) return number(*low * 100, 3) + to + plain_value(c, *high, *high, unit);
   return range_with_units(*low, *high, c.unit(unit), 4, c.in_us_units(), to);
 }

@@ -295,6 +295,7 @@ void add_texts(const Context& c, Values& values, const calc::Stage& stage) {
       add_text(c, values, "stray_range",
                {{"LOW", scattered(share->low)},
                 {"HIGH", scattered(share->high)},
+                {"FACTOR", number(rounded(share->high / share->value, 2, Rounding::up), 2)},
                 {"DISTANCE", c.bound(*stage.safe_distance_worst_m, "m", Rounding::up)}},
                c.step_keys({"station." + stage.kind + ".safe_worst"}));
     }

@@ -63,7 +63,8 @@ std::string label_of(const Context& c, const Limit& limit) {
     std::string names;
     for (const std::string& name : heads.names) names += (names.empty() ? "" : ", ") + name;
     label += (label.empty() ? "" : ", ") +
-             c.words("plot.head", {{"HEAD", names}, {"COUNT", std::to_string(heads.in_line)}});
+             c.counted("plot.head", static_cast<std::size_t>(heads.in_line),
+                       {{"HEAD", names}, {"COUNT", std::to_string(heads.in_line)}});
   }
   return label;
 }

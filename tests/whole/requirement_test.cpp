@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <set>
 #include <string>
 
 #include "output/compose_context.h"
@@ -95,18 +96,24 @@ TEST_CASE("where nothing is chosen or the answer is no figure there is no margin
 }
 
 TEST_CASE("the map of speeds names the chosen head and marks what is asked") {
-  const whole::Case made = whole::case_of("");
-  const output::Context context(made.specification, made.request.request, whole::templates());
-  const std::string plot = output::plot_speed(context);
-  for (const auto& group : made.specification.chosen) {
-    // Other heads may stand between, where as many of them stand in line.
-    const std::size_t name = plot.find(group.head + ", ");
-    REQUIRE(name != std::string::npos);
-    const std::string label = plot.substr(name, plot.find('<', name) - name);
-    CHECK(label.find(std::to_string(group.stack) + " in line") != std::string::npos);
+  std::set<bool> stacked;
+  for (const char* const changes : {"", "line.speed = 90 m/min\n"}) {
+    const whole::Case made = whole::case_of(changes);
+    const output::Context context(made.specification, made.request.request, whole::templates());
+    const std::string plot = output::plot_speed(context);
+    for (const auto& group : made.specification.chosen) {
+      // Other heads may stand between, where as many of them stand in line.
+      const std::size_t name = plot.find('>' + group.head);
+      REQUIRE(name != std::string::npos);
+      const std::string label = plot.substr(name, plot.find('<', name) - name);
+      const bool told = label.find(std::to_string(group.stack) + " in line") != std::string::npos;
+      CHECK(told == (group.stack > 1));
+      stacked.insert(told);
+    }
+    CHECK(plot.find(">asked<") != std::string::npos);
+    CHECK(plot.find("speed, m/min") != std::string::npos);
   }
-  CHECK(plot.find(">asked<") != std::string::npos);
-  CHECK(plot.find("speed, m/min") != std::string::npos);
+  CHECK(stacked.size() == 2);
 }
 
 TEST_CASE("a carriage has no map of speeds") {
