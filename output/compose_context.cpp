@@ -254,44 +254,49 @@ std::string Context::in_column(double value, std::string_view unit, int digits,
   return text + " (" + in_us_unit(value, unit, digits, way) + ")";
 }
 
+std::string Context::word_of(const calc::Arg& arg) const {
+  const auto& text = std::get<std::string>(arg.value);
+  if (arg.name == "group") return escaped(group_name(text));
+  if (arg.name == "row") return row_text(*this, text);
+  return words_or(of_motion((arg.name == "gate" ? "gate." : "name.") + text), text);
+}
+
+std::string Context::figure_of(std::string_view kind, const calc::Arg& arg, int digits) const {
+  const double value = std::get<double>(arg.value);
+  const Rounding way = kind == "safety" ? safe_way(arg.name) : Rounding::nearest;
+  if (way == Rounding::nearest) return escaped(argument_text(*this, value, arg.unit, digits));
+  const int shown = arg.name == "width" ? std::max(digits, 4) : digits;  // as it stands elsewhere
+  return escaped(bound(value, arg.unit, way, shown));
+}
+
+std::string Context::arising(std::string_view kind, const calc::Notice& notice,
+                             const LinkArgument& link) const {
+  const Arising parts = parted(notice);
+  const std::string name = field(notice.field);
+  Values values;
+  values.set_markup("CONDITION", this->notice(kind, parts.condition));
+  values.set_markup("FIELD", link ? link(nullptr, name) : name);
+  values.set("VALUE", argument_text(*this, parts.value, parts.unit, least_digits));
+  return templates.words(language_, std::string(kind) + "." + notice.code, values);
+}
+
 std::string Context::notice(std::string_view kind, const calc::Notice& notice,
                             const LinkArgument& link) const {
-  Values values;
-  const auto to = [&](const calc::Arg* arg, std::string markup) {
-    return link ? link(arg, markup) : markup;
-  };
-  if (notice.code == "assumption_condition") {
-    const Arising parts = parted(notice);
-    values.set_markup("CONDITION", this->notice(kind, parts.condition));
-    values.set_markup("FIELD", to(nullptr, field(notice.field)));
-    values.set("VALUE", argument_text(*this, parts.value, parts.unit, least_digits));
-    return templates.words(language_, std::string(kind) + "." + notice.code, values);
-  }
+  if (notice.code == "assumption_condition") return arising(kind, notice, link);
   std::vector<double> numbers;
   for (const calc::Arg& arg : notice.args) {
     if (const auto* const value = std::get_if<double>(&arg.value)) numbers.push_back(*value);
   }
   const int digits = telling_digits(numbers);
+  Values values;
+  const auto set = [&](const std::string& name, const calc::Arg* arg, const std::string& markup) {
+    values.set_markup(name, link ? link(arg, markup) : markup);
+  };
   for (const calc::Arg& arg : notice.args) {
-    const auto* const text = std::get_if<std::string>(&arg.value);
-    if (text != nullptr) {
-      const std::string key = (arg.name == "gate" ? "gate." : "name.") + *text;
-      std::string word = arg.name == "group" ? escaped(group_name(*text))
-                         : arg.name == "row" ? row_text(*this, *text)
-                                             : words_or(of_motion(key), *text);
-      values.set_markup(capitals(arg.name), to(&arg, std::move(word)));
-    } else {
-      const double value = std::get<double>(arg.value);
-      const Rounding way = kind == "safety" ? safe_way(arg.name) : Rounding::nearest;
-      const int shown =
-          arg.name == "width" ? std::max(digits, 4) : digits;  // as it stands elsewhere
-      values.set_markup(
-          capitals(arg.name),
-          to(&arg, escaped(way == Rounding::nearest ? argument_text(*this, value, arg.unit, digits)
-                                                    : bound(value, arg.unit, way, shown))));
-    }
+    const bool is_text = std::holds_alternative<std::string>(arg.value);
+    set(capitals(arg.name), &arg, is_text ? word_of(arg) : figure_of(kind, arg, digits));
   }
-  values.set_markup("FIELD", to(nullptr, field(notice.field)));
+  set("FIELD", nullptr, field(notice.field));
   std::string wording = wording_of(notice);
   if (wording == "holds_kind" && fails_as_assumed(notice)) wording += "_below";
   const std::string key = std::string(kind) + "." + notice.code;

@@ -133,6 +133,12 @@ class Context {
   /// A reason said of the groups named so ("group white", "both groups").
   std::string reason_of(const calc::Reason& reason, const std::string& groups,
                         const LinkReason& link = {}) const;
+  /// A text or a figure of a notice, as markup.
+  std::string word_of(const calc::Arg& arg) const;
+  std::string figure_of(std::string_view kind, const calc::Arg& arg, int digits) const;
+  /// A condition that another value of an assumption brings.
+  std::string arising(std::string_view kind, const calc::Notice& notice,
+                      const LinkArgument& link) const;
   /// Whether an assumption that does not hold over its range does not even to the value assumed.
   bool fails_as_assumed(const calc::Notice& notice) const;
   /// `key.subject` when it has words of its own, else the key.

@@ -85,7 +85,7 @@ std::string as_link(const std::string& anchor, const std::string& text) {
 std::string as_quiet_link(const std::string& anchor, const std::string& markup) {
   const bool has_number = markup.find_first_of("0123456789") != std::string::npos;
   if (anchor.empty() || !has_number || markup.find("<a ") != std::string::npos) return markup;
-  return "<a to=\"" + escaped(anchor) + "\" quiet=\"yes\">" + markup + "</a>";
+  return "<a to=\"" + escaped(anchor) + R"(" quiet="yes">)" + markup + "</a>";
 }
 
 std::string listed_at(const Context& c, const std::string& key) {

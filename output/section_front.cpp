@@ -343,6 +343,7 @@ std::size_t add_conditions(const Context& c, std::size_t lines, Values& values) 
   // What is beyond a limit with the values assumed comes before what other values would bring.
   std::stable_partition(first.begin(), first.end(),
                         [&](std::size_t i) { return conditions[i].code == "placement"; });
+  texts.reserve(first.size());
   for (const std::size_t i : first) texts.push_back(c.notice("condition", conditions[i]));
   std::size_t left = lines;
   const std::size_t shown = fitting(texts, left);

@@ -109,7 +109,7 @@ std::string quantity(const Context& c, const calc::BomLine& line) {
 /// request.
 std::string unit_price(const Context& c, const calc::BomLine& line) {
   if (!line.unit_price) return price(c, line.unit_price);
-  const std::string text = money(*line.unit_price);
+  std::string text = money(*line.unit_price);
   if (line.kind == "alignment_hours") return c.figure_given("costs.labour", text);
   if (line.kind != "first_fill") return c.figure_given(line.source + ".price", text);
   for (const calc::Input& input : c.spec.inputs) {

@@ -124,7 +124,7 @@ bool is_listed(const calc::Input& input) {
 
 std::string shall_words(const Context& c, const calc::Input& input) {
   const std::string key = "shall." + Context::pattern(input.key);
-  const std::string own = key + "." + input.text;
+  std::string own = key + "." + input.text;
   if (!input.text.empty() && c.has_words(own)) return own;
   return c.has_words(key) ? key : std::string();
 }
