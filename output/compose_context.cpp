@@ -152,7 +152,11 @@ Context::Context(const calc::Specification& specification, const calc::Request& 
       language_(house.has_language(specification.language) ? specification.language
                                                            : std::string(base_language)) {
   for (const calc::Step& step : spec.trace) steps_.insert(step.id);
-  for (const calc::Input& input : spec.inputs) inputs_.emplace(input.key, &input);
+  for (const calc::Input& input : spec.inputs) {
+    inputs_.emplace(input.key, &input);
+    const bool of_catalogue = input.origin.kind == calc::OriginKind::catalogue;
+    if (of_catalogue) rows_.insert(catalogue_row(input.key));
+  }
 }
 
 bool Context::fails_as_assumed(const calc::Notice& notice) const {

@@ -128,6 +128,8 @@ class Context {
   std::string figure_given(const std::string& key, const std::string& text) const;
   /// The given, derived or assumed input of that key, or null.
   const calc::Input* input(const std::string& key) const;
+  /// Whether a value of that row of the catalogue is an input: "head.H-1".
+  bool lists_row(const std::string& row) const;
 
  private:
   /// A reason said of the groups named so ("group white", "both groups").
@@ -147,6 +149,7 @@ class Context {
   std::string language_;
   std::set<std::string, std::less<>> steps_;
   std::map<std::string, const calc::Input*, std::less<>> inputs_;
+  std::set<std::string, std::less<>> rows_;  ///< of the catalogue
 };
 
 /// The row of the catalogue that a key belongs to: "head.H-1.mode.grey.drops" -> "head.H-1".

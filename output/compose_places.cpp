@@ -40,6 +40,8 @@ const calc::Input* Context::input(const std::string& key) const {
   return found == inputs_.end() ? nullptr : found->second;
 }
 
+bool Context::lists_row(const std::string& row) const { return rows_.contains(row); }
+
 std::string Context::place_of(const std::string& key) const {
   const calc::Input* const found = input(key);
   return found == nullptr ? std::string() : place_key(found->origin);
@@ -90,16 +92,12 @@ std::string as_quiet_link(const std::string& anchor, const std::string& markup) 
 
 std::string listed_at(const Context& c, const std::string& key) {
   const std::string row = catalogue_row(key);
-  std::string at;
-  for (const calc::Input& input : c.spec.inputs) {
-    const calc::OriginKind kind = input.origin.kind;
-    const bool catalogue = kind == calc::OriginKind::catalogue;
-    if (catalogue ? catalogue_row(input.key) != row : input.key != key) continue;
-    if (catalogue) return input_anchor(row);
-    if (kind == calc::OriginKind::given) return input_anchor(key);
-    if (kind == calc::OriginKind::derived && is_listed(input)) at = input_anchor(key);
-  }
-  return at.empty() ? assumed_at(c, key) : at;
+  if (c.lists_row(row)) return input_anchor(row);
+  const calc::Input* const input = c.input(key);
+  const bool given = input != nullptr && input->origin.kind == calc::OriginKind::given;
+  const bool derived = input != nullptr && input->origin.kind == calc::OriginKind::derived;
+  if (given || (derived && is_listed(*input))) return input_anchor(key);
+  return assumed_at(c, key);
 }
 
 std::string assumed_at(const Context& c, const std::string& key) {

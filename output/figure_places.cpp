@@ -131,8 +131,9 @@ bool is_of(const std::vector<std::string>& names, const std::string& name) {
 /// The first key of that pattern in the document, NAME of which is one of the names.
 std::string named_key(const Context& c, std::string_view pattern, const Figure& figure) {
   if (pattern.find("NAME") == std::string_view::npos) return std::string(pattern);
+  const std::string_view start = pattern.substr(0, pattern.find("NAME"));
   for (const calc::Input& input : c.spec.inputs) {
-    if (Context::pattern(input.key) != pattern) continue;
+    if (!input.key.starts_with(start) || Context::pattern(input.key) != pattern) continue;
     if (figure.about.empty() || is_of(figure.about, Context::name(input.key))) return input.key;
   }
   return {};

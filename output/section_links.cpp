@@ -56,9 +56,7 @@ std::string most_budget(const Context& c, std::string_view name, Figure figure) 
 
 Links::Links(const Context& context) : c_(context) {
   for (const calc::Input& input : c_.spec.inputs) {
-    const calc::OriginKind kind = input.origin.kind;
-    if (kind == calc::OriginKind::catalogue) catalogue_.insert(catalogue_row(input.key));
-    const bool is_given = kind == calc::OriginKind::given;
+    const bool is_given = input.origin.kind == calc::OriginKind::given;
     if (is_given && !shall_words(c_, input).empty()) shall_.insert(input.key);
   }
 }
@@ -70,7 +68,7 @@ std::string Links::step(std::initializer_list<std::string> ids, const std::strin
 }
 
 std::string Links::catalogue(const std::string& row, const std::string& markup) const {
-  return catalogue_.contains(row) ? link_to(input_anchor(row), markup) : markup;
+  return c_.lists_row(row) ? link_to(input_anchor(row), markup) : markup;
 }
 
 std::string Links::requirement(const std::string& key, const std::string& markup) const {

@@ -31,7 +31,7 @@ class Links {
 
  private:
   const Context& c_;
-  std::set<std::string, std::less<>> catalogue_, shall_;
+  std::set<std::string, std::less<>> shall_;
 };
 
 /// Steps of figures that stand for the whole station: of the group or budget that governs them.

@@ -113,7 +113,7 @@ std::string unit_price(const Context& c, const calc::BomLine& line) {
   if (line.kind == "alignment_hours") return c.figure_given("costs.labour", text);
   if (line.kind != "first_fill") return c.figure_given(line.source + ".price", text);
   for (const calc::Input& input : c.spec.inputs) {
-    const bool of_ink = Context::pattern(input.key) == "ink.NAME.price";
+    const bool of_ink = input.key.starts_with("ink.") && input.key.ends_with(".price");
     if (of_ink && same_money(*line.unit_price, input.value)) return c.figure_given(input.key, text);
   }
   return text;

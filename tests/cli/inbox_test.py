@@ -12,6 +12,7 @@ import re
 import resource
 import select
 import shutil
+import signal
 import subprocess
 import time
 import unittest
@@ -231,7 +232,9 @@ class Limits(Desk):
         deadline = time.monotonic() + 60
         while not list(out.glob("*.json")) and time.monotonic() < deadline:
             time.sleep(0.002)
+        process.send_signal(signal.SIGSTOP)
         os.rename(out, self.folder / "elsewhere")
+        process.send_signal(signal.SIGCONT)
         _, error = process.communicate(timeout=120)
         self.assertEqual(process.returncode, 74, error)
         self.assertIn("No such file or directory", error)
@@ -252,6 +255,15 @@ class TwoAtOnce(Desk):
         return subprocess.Popen([PROGRAM, "build", "in", "--date", DATE, *arguments], cwd=self.folder,
                                 stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True)
 
+    def hold(self, process):
+        """Stops a run in its middle, so that it still issues whatever else is slow."""
+        deadline = time.monotonic() + 60
+        while not list(self.folder.glob("specifications/*.pdf")) and time.monotonic() < deadline:
+            time.sleep(0.002)
+        process.send_signal(signal.SIGSTOP)
+        self.addCleanup(process.kill)
+        self.assertIsNone(process.poll())
+
     def test_two_whole_runs(self):
         for i in range(60):
             self.request(f"in/{i:03}.ini")
@@ -268,23 +280,21 @@ class TwoAtOnce(Desk):
         for i in range(60):
             self.request(f"in/{i:03}.ini")
         whole = self.start()
-        deadline = time.monotonic() + 60
-        while not list(self.folder.glob("specifications/*.pdf")) and time.monotonic() < deadline:
-            time.sleep(0.002)
+        self.hold(whole)
         done = self.run_program("build", "in", "--part", "1/2", "--date", DATE, expect=73)
         self.assertIn("another run is issuing", done.stderr)
         self.run_program("index", "specifications", expect=73)
+        whole.send_signal(signal.SIGCONT)
         self.assertEqual(whole.communicate(timeout=120)[1] != "", True)
         shutil.rmtree(self.folder / "specifications")
         part = self.start("--part", "1/2")
-        deadline = time.monotonic() + 60
-        while not list(self.folder.glob("specifications/*.pdf")) and time.monotonic() < deadline:
-            time.sleep(0.002)
+        self.hold(part)
         done = self.run_program("build", "in", "--part", "1/3", "--date", DATE, expect=73)
         self.assertIn("part 1-of-2 is issuing", done.stderr)
         done = self.run_program("build", "in", "--part", "1/2", "--date", DATE, expect=73)
         self.assertIn("another run of part 1-of-2 is issuing", done.stderr)
         self.run_program("build", "in", "--part", "2/2", "--date", DATE)
+        part.send_signal(signal.SIGCONT)
         part.communicate(timeout=120)
         self.run_program("index", "specifications")
         self.assertEqual(len(self.check_archive()), 60)
