@@ -132,6 +132,13 @@ struct Uncertainty {
   std::string mover;  ///< key of the input that moves it furthest; empty: none moves it
   std::string mover_unit;
   double mover_low = 0, mover_high = 0;  ///< its range, in mover_unit
+  /// The input that brings the figure to an end, and its value there.
+  struct End {
+    std::string field, unit;
+    double at = 0;
+  };
+  std::optional<End> low_by = {},
+                     high_by = {};  ///< absent: the figure stays at its value on that side
 };
 
 /// A check before commitment, with its acceptance figure from the calculation.

@@ -8,7 +8,7 @@
 
 namespace calc {
 
-enum class StepKind { formula, table, solve, least, choice };
+enum class StepKind { formula, table, solve, least, choice, again, last };
 /// How the source was seen: printed, library, transcribed table, computed, memory, common practice.
 enum class SourceTag { printed, library, table, computed, memory, practice };
 
@@ -17,7 +17,8 @@ struct StepInput {
   double value = 0;  ///< in `unit`, exactly what the formula is evaluated with
   std::string unit;
   std::string origin;  ///< given, derived, assumed, catalogue, step, constant, choice, parts
-  std::string ref;     ///< request key, catalogue key, step id, or empty for the last three
+  std::string ref;  ///< request key, catalogue key, step id, or empty for the last three; of heads
+                    ///< of another choice their row of the catalogue
 };
 
 /// A step. `formula` is written in the grammar of the method's trace section over the inputs'
@@ -25,7 +26,11 @@ struct StepInput {
 /// at value and false at value - 1 through `formula` yielding > = 0 ; `choice` steps list the
 /// candidates as inputs and `value` is min(...) or max(...) of them; `table` steps name the table
 /// in `formula`: their first input selects among the others, `f_3` being the row for 3, or all of
-/// them go into a rule of whole numbers that no formula of the grammar states.
+/// them go into a rule of whole numbers that no formula of the grammar states. `again` steps name
+/// in `formula` the step of the station chosen whose working, and all before it, was gone through
+/// once more with the inputs in place of what stands there; `last` steps name there the gate that
+/// the value still passes, `recommended` for the choice itself, and the first input is the value
+/// asked.
 class Step {
  public:
   /// Every field, so that a result without source, unit and range of validity does not compile.

@@ -70,7 +70,9 @@ std::vector<Step> trace(const Job& job, const Catalogue& catalogue, const Specif
     trace_counts(writer);
     trace_room(writer);
     trace_told(writer);
+    trace_again(writer);
   }
+  trace_left_out(writer);
   return writer.take();
 }
 

@@ -47,6 +47,11 @@ void trace_totals(TraceWriter& writer);
 void trace_counts(TraceWriter& writer);
 /// Room and service of the heads, and what only one maker offers (trace_room.cpp); after the costs.
 void trace_room(TraceWriter& writer);
+/// What is told of alternatives, of ends of ranges, of edges (trace_again.cpp); the last of all.
+void trace_again(TraceWriter& writer);
+/// What the reasons against heads tell of them (trace_left_out.cpp), whether or not anything is
+/// chosen.
+void trace_left_out(TraceWriter& writer);
 /// Adds the steps of those ids up, in their order: "sum(n_1,n_2)". Nothing without any.
 void sum_up(TraceWriter& writer, const std::string& id, const std::string& symbol,
             const std::vector<std::string>& ids, double value, const std::string& unit,

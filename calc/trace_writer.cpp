@@ -81,8 +81,9 @@ void TraceWriter::add(std::string id, StepKind kind, std::string symbol, std::st
                       std::vector<StepInput> inputs, double value, std::string unit,
                       const Basis& basis, std::vector<std::string> assumptions) {
   if (has(id)) throw std::logic_error("two trace steps called " + id);
+  const bool moves = kind == StepKind::again || kind == StepKind::last;
   for (const StepInput& input : inputs) {
-    if (input.origin != "assumed") continue;
+    if (input.origin != "assumed" || moves) continue;
     const bool known =
         std::find(assumptions.begin(), assumptions.end(), input.ref) != assumptions.end();
     if (!known) assumptions.push_back(input.ref);
@@ -100,9 +101,8 @@ void TraceWriter::formula(std::string id, std::string symbol, std::string formul
 }
 
 StepInput TraceWriter::step(std::string symbol, const std::string& id) const {
-  const auto found =
-      std::find_if(steps_.begin(), steps_.end(), [&](const Step& step) { return step.id == id; });
-  if (found == steps_.end()) throw std::logic_error("no trace step called " + id);
+  const Step* const found = find(id);
+  if (found == nullptr) throw std::logic_error("no trace step called " + id);
   return {std::move(symbol), found->value, found->unit, "step", id};
 }
 
@@ -124,8 +124,10 @@ StepInput TraceWriter::step_of_value(std::string symbol, const std::vector<std::
   return chosen(std::move(symbol), value, std::move(unit));
 }
 
-bool TraceWriter::has(const std::string& id) const {
-  return std::any_of(steps_.begin(), steps_.end(), [&](const Step& step) { return step.id == id; });
+const Step* TraceWriter::find(const std::string& id) const {
+  const auto found =
+      std::find_if(steps_.begin(), steps_.end(), [&](const Step& step) { return step.id == id; });
+  return found == steps_.end() ? nullptr : &*found;
 }
 
 }  // namespace calc

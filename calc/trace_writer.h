@@ -66,7 +66,9 @@ class TraceWriter {
   /// the last bits; else a figure of the chosen arrangement.
   StepInput step_of_value(std::string symbol, const std::vector<std::string>& ids, double value,
                           std::string unit) const;
-  bool has(const std::string& id) const;
+  bool has(const std::string& id) const { return find(id) != nullptr; }
+  /// The earlier step of that id, or null. Valid until the next is added.
+  const Step* find(const std::string& id) const;
   std::vector<Step> take() { return std::move(steps_); }
 
  private:

@@ -16,6 +16,21 @@ void move(Uncertainty& entry, const InputRange& input) {
   entry.mover_high = input.high;
 }
 
+/// The figure at a value of an input, where it goes beyond those before.
+void widen(Uncertainty& entry, const InputRange& input, double at,
+           const std::optional<double>& figure) {
+  if (!figure) return;
+  const Uncertainty::End by{input.field, input.unit, at};
+  if (*figure < entry.low) {
+    entry.low = *figure;
+    entry.low_by = by;
+  }
+  if (*figure > entry.high) {
+    entry.high = *figure;
+    entry.high_by = by;
+  }
+}
+
 }  // namespace
 
 Spreads::Spreads(const Headlines& nominal, std::string currency)
@@ -29,18 +44,17 @@ Spreads::Spreads(const Headlines& nominal, std::string currency)
   }
 }
 
-void Spreads::add(const InputRange& input, const std::vector<Headlines>& ends) {
+void Spreads::add(const InputRange& input, const std::vector<End>& ends) {
   for (std::size_t i = 0; i < headlines_count; ++i) {
     Uncertainty& entry = list_[i];
     double low = entry.value, high = entry.value;
-    for (const Headlines& end : ends) {
-      low = std::min(low, end.at(i).value_or(low));
-      high = std::max(high, end.at(i).value_or(high));
+    for (const End& end : ends) {
+      low = std::min(low, end.figures.at(i).value_or(low));
+      high = std::max(high, end.figures.at(i).value_or(high));
     }
     const double way = high - low;
     if (!nominal_.at(i) || !(way > rounding * high)) continue;
-    entry.low = std::min(entry.low, low);
-    entry.high = std::max(entry.high, high);
+    for (const End& end : ends) widen(entry, input, end.at, end.figures.at(i));
     if (!(way > furthest_.at(i))) continue;
     furthest_.at(i) = way;
     move(entry, input);

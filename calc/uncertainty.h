@@ -19,9 +19,13 @@ struct InputRange {
 class Spreads {
  public:
   Spreads(const Headlines& nominal, std::string currency);
-  /// The figures at the ends of one input, all others at their nominal value. A figure absent at an
+  /// The figures at values of one input, all others at their nominal value. A figure absent at an
   /// end is passed over there.
-  void add(const InputRange& input, const std::vector<Headlines>& ends);
+  struct End {
+    double at = 0;  ///< in the input's unit
+    Headlines figures;
+  };
+  void add(const InputRange& input, const std::vector<End>& ends);
   /// One entry a figure that applies. Of inputs that move it equally far, the first added counts.
   std::vector<Uncertainty> take();
 

@@ -81,12 +81,12 @@ class Moves {
     const double now = job_.parameters[id];
     const bool is_share = row.unit.empty() && row.high <= 1;
     const std::string unit = is_share ? "1" : unit_of(job_, id);
-    std::vector<Headlines> ends;
+    std::vector<Spreads::End> ends;
     for (const double to : {row.low, row.high}) {
       if (!(to < now) && !(to > now)) continue;
       Parameters parameters = job_.parameters;
       parameters.set(id, to);
-      ends.push_back(figures(resolve(*job_.request, catalogue_, job_.date, parameters)));
+      ends.push_back({to, figures(resolve(*job_.request, catalogue_, job_.date, parameters))});
       tell_arising(std::string(row.key), to, unit);
       if (!fails() || dot_is_measured()) continue;
       conditions_.push_back(edge(std::string(row.key), to, unit, reason_));
@@ -100,7 +100,8 @@ class Moves {
   void uncertain_inputs() {
     const std::vector<MovedInput> moved = moved_inputs(*job_.request);
     for (std::size_t i = 0; i + 1 < moved.size(); i += 2) {
-      const std::vector<Headlines> ends{uncertain_end(moved[i]), uncertain_end(moved[i + 1])};
+      const std::vector<Spreads::End> ends{{moved[i].value, uncertain_end(moved[i])},
+                                           {moved[i + 1].value, uncertain_end(moved[i + 1])}};
       spreads_.add({moved[i].field, moved[i].unit, moved[i].value, moved[i + 1].value}, ends);
     }
   }

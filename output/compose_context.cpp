@@ -278,7 +278,12 @@ std::string Context::arising(std::string_view kind, const calc::Notice& notice,
   const Arising parts = parted(notice);
   const std::string name = field(notice.field);
   Values values;
-  values.set_markup("CONDITION", this->notice(kind, parts.condition));
+  const LinkArgument of_condition = [&](const calc::Arg* arg, const std::string& markup) {
+    if (arg == nullptr || !link) return markup;
+    const calc::Arg whole{"condition_" + arg->name, arg->value, arg->unit};
+    return link(&whole, markup);
+  };
+  values.set_markup("CONDITION", this->notice(kind, parts.condition, of_condition));
   values.set_markup("FIELD", link ? link(nullptr, name) : name);
   values.set("VALUE", argument_text(*this, parts.value, parts.unit, least_digits));
   return templates.words(language_, std::string(kind) + "." + notice.code, values);

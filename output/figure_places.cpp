@@ -5,6 +5,7 @@
 #include <cmath>
 #include <optional>
 
+#include "calc/trace.h"
 #include "output/notice_places.h"
 #include "output/section_list.h"
 
@@ -167,22 +168,24 @@ std::string budget_name(const std::string& subject) {
   return subject.starts_with("stroke") ? "joint" : subject;
 }
 
-constexpr std::string_view beside = "s-alternatives";
+/// Of another value: its name is too long for the margin, so its figure is a link.
+bool is_moved(const std::string& step) { return step.starts_with("moved."); }
 
-/// Whether a head is in one of the alternatives that are shown figure by figure.
-bool stands_beside(const Context& c, const std::string& head) {
-  const auto& all = c.spec.alternatives;
-  return std::any_of(all.begin(), all.end(), [&](const calc::Alternative& other) {
-    return std::any_of(other.groups.begin(), other.groups.end(),
-                       [&](const calc::Group& group) { return group.head == head; });
-  });
+/// The step of a reason's value: of several of its code that which has it.
+std::string left_out_at(const std::string& head, const calc::Reason& reason) {
+  constexpr int most_groups = 9;
+  const std::string first = calc::left_out_step(head, reason);
+  std::string at = first;
+  for (int i = 2; i <= most_groups; ++i) at += " " + first + "." + std::to_string(i);
+  return at;
 }
 
 /// Where a figure of a reason was worked out or given.
 std::string reason_anchor(const Context& c, const std::string& head, const calc::Reason& reason,
                           std::string_view of) {
-  std::string_view at = places_of("reason", reason.code + "." + reason.subject, of);
+  std::string at(places_of("reason", reason.code + "." + reason.subject, of));
   if (at.empty()) at = places_of("reason", reason.code, of);
+  if (of == "value") at = left_out_at(head, reason) + " " + at;
   const double value = of == "value" ? reason.value : reason.limit;
   const Figure figure{value, reason.unit, {reason.subject, head, reason.group}};
   const std::string step = figure_step(c, at, figure);
@@ -241,7 +244,7 @@ std::string notice_keys(const Context& c, std::string_view kind, const calc::Not
     if (value == nullptr) continue;
     const std::string id =
         figure_step(c, notice_places(kind, notice, arg.name), {*value, arg.unit, names});
-    if (id.empty() || holds(seen, id)) continue;
+    if (id.empty() || is_moved(id) || holds(seen, id)) continue;
     keys += (keys.empty() ? "" : " ") + anchor(id);
     seen.push_back(id);
   }
@@ -256,7 +259,9 @@ std::string linked_notice(const Context& c, std::string_view kind, const calc::N
     if (value == nullptr) return markup;
     const Figure figure{*value, arg->unit, names};
     const std::string at = notice_places(kind, notice, arg->name);
-    if (!figure_step(c, at, figure).empty()) return markup;
+    const std::string step = figure_step(c, at, figure);
+    if (is_moved(step)) return as_link(anchor(step), markup);
+    if (!step.empty()) return markup;
     return as_link(figure_input(c, at, figure), markup);
   });
 }
@@ -265,10 +270,6 @@ std::vector<std::string> linked_reasons(const Context& c, const calc::RejectedHe
                                         std::vector<std::size_t>* first) {
   return c.reasons(head.reasons, first,
                    [&](const calc::Reason& reason, std::string_view of, const std::string& markup) {
-                     const bool told = reason.code == "lost" && of == "value";
-                     if (told && stands_beside(c, head.head)) {
-                       return as_quiet_link(std::string(beside), markup);
-                     }
                      return as_quiet_link(reason_anchor(c, head.head, reason, of), markup);
                    });
 }

@@ -33,7 +33,9 @@ std::string_view json_word(calc::OriginKind kind) {
 }
 
 std::string_view json_word(calc::StepKind kind) {
-  return at(std::array<std::string_view, 5>{"formula", "table", "solve", "least", "choice"}, kind);
+  return at(std::array<std::string_view, 7>{"formula", "table", "solve", "least", "choice", "again",
+                                            "last"},
+            kind);
 }
 
 std::string_view json_word(calc::SourceTag tag) {

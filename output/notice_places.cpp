@@ -15,7 +15,9 @@ constexpr std::string_view demands =
     "required.feature required.text required.bar_code required.viewing required.across "
     "required.along";
 constexpr std::string_view limits_moved =
-    ".joint.motion.limit .joint.nozzle.limit .dot.motion.limit .dot.nozzle.limit "
+    "moved.FIELD.limit moved.FIELD.limit.2 moved.FIELD.condition_limit "
+    "moved.FIELD.condition_limit.2 .joint.motion.limit .joint.nozzle.limit .dot.motion.limit "
+    ".dot.nozzle.limit "
     "placement.colour.limit placement.image.limit .diagonal required.across required.along";
 constexpr std::string_view gap = ".throw_most .throw_least @line.throw_distance";
 constexpr std::string_view lamps = ".lamps station.uv.units station.pinning.units";
@@ -51,7 +53,11 @@ constexpr std::array conditions{
     Place{"seam", "limit", ".pitch_m .pitch_n"},
     Place{"capture_unproved", "share", captured},
     Place{"capture_unproved", "least", captured},
+    Place{"assumption_edge", "reached", "moved.FIELD.reached moved.FIELD.reached.2"},
+    Place{"assumption_edge", "holds", "moved.FIELD.holds moved.FIELD.holds.2"},
     Place{"assumption_edge", "limit", limits_moved},
+    Place{"assumption_condition", "condition_value",
+          "moved.FIELD.condition_value moved.FIELD.condition_value.2"},
     Place{"assumption_condition", "condition_limit", limits_moved},
 };
 

@@ -5,6 +5,7 @@
 
 #include "calc/edges.h"
 #include "calc/moves.h"
+#include "calc/trace.h"
 #include "output/compose_text.h"
 #include "output/format.h"
 #include "output/section_links.h"
@@ -75,22 +76,6 @@ const calc::Edge* find(const std::vector<calc::Edge>& all, const calc::Edge& lik
   return found == all.end() ? nullptr : &*found;
 }
 
-/// The step of the figure that a gate holds where it is one of the station chosen; else empty.
-std::string gate_step(const Context& c, const std::string& gate, bool up) {
-  if (gate == "frequency") return speed_step(c);
-  if (gate == "placement") return tightest_budget_step(c);
-  if (gate == "throw") return up ? "g1.throw_most" : "g1.throw_least";
-  if (gate == "cover") return cover_step(c);
-  if (gate == "heads") return heads_step(c);
-  static const std::map<std::string_view, std::string_view> others{
-      {"width", "g1.spare_width"},        {"resolution", "g1.across"},
-      {"space", "station.footprint"},     {"cure", "station.lamp_dose"},
-      {"drying", "station.drying.speed"}, {"viscosity", "g1.viscosity"},
-      {"temperature", "g1.temperature"},  {"budget", "station.capital"}};
-  const auto found = others.find(gate);
-  return found == others.end() ? std::string() : std::string(found->second);
-}
-
 void add_row(const Context& c, const Links& links, Values& values, const calc::Edge& passes) {
   const calc::Edge* const rec = find(c.spec.edges, passes, calc::EdgeKind::recommended);
   if (rec == nullptr) return;
@@ -101,12 +86,13 @@ void add_row(const Context& c, const Links& links, Values& values, const calc::E
                  c.templates.words(c.language(), passes.up ? "room.up" : "room.down", name));
   row.set("UNIT", pretty_unit(c.unit(passes.unit)));
   row.set_markup("NOW", c.linked(passes.quantity, cell_text(c, passes.now, passes.unit)));
-  row.set_markup("PASSES", edge_text(c, passes));
+  const std::string edge = calc::edge_step(passes);
+  row.set_markup("PASSES", c.quiet({edge}, edge_text(c, passes)));
   row.set_markup("GATE", passes.beyond.empty()
                              ? dash
                              : links.step({gate_step(c, passes.beyond, passes.up)},
                                           c.words("gate." + passes.beyond)));
-  row.set_markup("RECOMMENDED", edge_text(c, *rec));
+  row.set_markup("RECOMMENDED", c.quiet({calc::edge_step(*rec), edge}, edge_text(c, *rec)));
   row.set_markup("BEYOND", rec->arrangement.empty() ? dash : heads_text(c, rec->arrangement));
 }
 

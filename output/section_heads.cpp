@@ -46,38 +46,41 @@ int joints(const std::vector<calc::Group>& groups) {
 
 /// One term of the ranking, in its order: what a station has, larger being worse.
 struct Term {
-  std::string name;
+  std::string name, step;  ///< step: of the station chosen
   double other = 0, chosen = 0;
   bool larger_first = false;
 };
 
-std::vector<Term> terms(const calc::Alternative& other, const calc::Specification& spec) {
+std::vector<Term> terms(const Context& c, const calc::Alternative& other) {
+  const calc::Specification& spec = c.spec;
   const calc::Station& station = *spec.station;
   const auto price_class = [](const calc::Station& s) {
     return static_cast<double>(calc::price_class(s.cost.ownership));
   };
-  return {{"unpriced", static_cast<double>(other.station.bom_unpriced),
+  return {{"unpriced", "", static_cast<double>(other.station.bom_unpriced),
            static_cast<double>(station.bom_unpriced)},
-          {"class", price_class(other.station), price_class(station)},
-          {"joints", static_cast<double>(joints(other.groups)),
+          {"class", "", price_class(other.station), price_class(station)},
+          {"joints", joints_step(c), static_cast<double>(joints(other.groups)),
            static_cast<double>(joints(spec.chosen))},
-          {"margin", least_limit(other.groups).si(), least_limit(spec.chosen).si(), true},
-          {"heads", static_cast<double>(count_heads(other.groups)),
+          {"margin", "", least_limit(other.groups).si(), least_limit(spec.chosen).si(), true},
+          {"heads", heads_step(c), static_cast<double>(count_heads(other.groups)),
            static_cast<double>(count_heads(spec.chosen))},
-          {"ownership", other.station.cost.ownership.major(), station.cost.ownership.major()}};
+          {"ownership", "", other.station.cost.ownership.major(), station.cost.ownership.major()}};
 }
 
 /// The term that puts an alternative behind the chosen station. The first that differs decides;
 /// where it favours the alternative, wishes did, which rank before them all.
-std::string decided(const Context& c, const calc::Alternative& other) {
-  for (const Term& term : terms(other, c.spec)) {
+std::string decided(const Context& c, const calc::Alternative& other, const std::string& number) {
+  for (const Term& term : terms(c, other)) {
     // Speeds that agree to a millionth are one to the ranking.
     const bool same = std::abs(term.other - term.chosen) <= 1e-6 * std::abs(term.chosen);
     if (same) continue;
     const bool worse = (term.other > term.chosen) != term.larger_first;
     if (!worse) return c.words("decided.prefers");
-    return c.words("decided." + term.name,
-                   {{"VALUE", count_text(term.other)}, {"LIMIT", count_text(term.chosen)}});
+    const std::string step = "alternative." + number + "." + term.name;
+    return c.worded("decided." + term.name,
+                    {{"VALUE", c.figure({step}, count_text(term.other))},
+                     {"LIMIT", c.figure({term.step}, count_text(term.chosen))}});
   }
   return c.words("decided.order");
 }
@@ -112,8 +115,9 @@ void add_alternatives(const Context& c, const Links& links, Values& values) {
     for (const std::string& key : other.differs) {
       differs.push_back(c.words_or("differs." + key, key));
     }
-    add_row(table, c.words("side.alternative", {{"NUMBER", std::to_string(i + 1)}}),
-            arrangement(c, links, other.groups), joined(c, differs), decided(c, other));
+    const std::string number = std::to_string(i + 1);
+    add_row(table, c.words("side.alternative", {{"NUMBER", number}}),
+            arrangement(c, links, other.groups), joined(c, differs), decided(c, other, number));
   }
   add_side_by_side(c, table);
   add_footnote(c, table);

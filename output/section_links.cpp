@@ -3,8 +3,7 @@
 #include <algorithm>
 #include <cstddef>
 
-#include "calc/trace.h"
-#include "calc/trace_writer.h"
+#include "calc/figure_steps.h"
 #include "output/compose_text.h"
 #include "output/section_list.h"
 
@@ -27,29 +26,8 @@ std::vector<std::vector<std::string>> by_pattern(const std::vector<std::string>&
   return groups;
 }
 
-/// Start of the ids of the first group of which no other has less of a figure.
-template <class Figure>
-std::string least_group(const Context& c, Figure figure) {
-  const std::vector<calc::Group>& all = c.spec.chosen;
-  const auto least = std::min_element(
-      all.begin(), all.end(), [&](const auto& a, const auto& b) { return figure(a) < figure(b); });
-  return group_prefix(static_cast<std::size_t>(least - all.begin()));
-}
-
-std::string station_or_group(const Context& c, const std::string& figure,
-                             const std::string& of_group) {
-  return c.has_step("station." + figure) ? "station." + figure : "g1." + of_group;
-}
-
-/// The step of the budget that has most of a figure among those of a name, or of any.
-template <class Figure>
-std::string most_budget(const Context& c, std::string_view name, Figure figure) {
-  const calc::Budget* most = nullptr;
-  for (const calc::Budget& budget : c.spec.placement) {
-    if (!name.empty() && budget.name != name) continue;
-    if (most == nullptr || figure(*most) < figure(budget)) most = &budget;
-  }
-  return most == nullptr ? std::string() : calc::budget_step(c.spec, *most);
+calc::FigureSteps steps(const Context& c) {
+  return {c.spec, [&c](const std::string& id) { return c.has_step(id); }};
 }
 
 }  // namespace
@@ -85,14 +63,6 @@ std::string Links::requirements(const std::vector<std::string>& keys) const {
   return joined(c_, pieces);
 }
 
-std::string heads_step(const Context& c) { return station_or_group(c, "heads", "heads_total"); }
-
-std::string boards_step(const Context& c) {
-  const auto& uses = c.spec.station->board_uses;
-  return c.has_step("station.boards") || uses.empty() ? "station.boards"
-                                                      : "station.boards." + uses.front().board;
-}
-
 std::string group_of_channel(const Context& c, const std::string& channel) {
   for (std::size_t i = 0; i < c.spec.chosen.size(); ++i) {
     const std::vector<std::string>& all = c.spec.chosen[i].channels;
@@ -101,41 +71,22 @@ std::string group_of_channel(const Context& c, const std::string& channel) {
   return {};
 }
 
-std::string joints_step(const Context& c) { return station_or_group(c, "joints", "joints"); }
-
-std::string speed_step(const Context& c) {
-  return least_group(c, [](const calc::Group& g) { return g.speed_limit; }) + ".speed_limit";
-}
-
-std::string frequency_step(const Context& c) {
-  return least_group(c, [](const calc::Group& g) { return -g.frequency_per_nozzle.si(); }) +
-         ".per_nozzle";
-}
-
-std::string use_step(const Context& c) {
-  return least_group(c, [](const calc::Group& g) { return -g.frequency_use; }) + ".use";
-}
-
-std::string cover_step(const Context& c) {
-  std::string step;
-  double least = 0;
-  for (std::size_t i = 0; i < c.spec.chosen.size(); ++i) {
-    const calc::Group& group = c.spec.chosen[i];
-    for (const calc::ChannelDots& dots : group.dots) {
-      if (!step.empty() && dots.cover_fraction >= least) continue;
-      least = dots.cover_fraction;
-      step = calc::dots_steps(group, dots.channel, group_prefix(i)) + ".cover";
-    }
-  }
-  return step;
-}
-
+std::string heads_step(const Context& c) { return steps(c).heads(); }
+std::string boards_step(const Context& c) { return steps(c).boards(); }
+std::string joints_step(const Context& c) { return steps(c).joints(); }
+std::string speed_step(const Context& c) { return steps(c).speed(); }
+std::string frequency_step(const Context& c) { return steps(c).frequency(); }
+std::string use_step(const Context& c) { return steps(c).use(); }
+std::string cover_step(const Context& c) { return steps(c).cover(); }
 std::string widest_budget_step(const Context& c, std::string_view name) {
-  return most_budget(c, name, [](const calc::Budget& b) { return b.expanded; });
+  return steps(c).widest_budget(name);
 }
-
-std::string tightest_budget_step(const Context& c) {
-  return most_budget(c, {}, [](const calc::Budget& b) { return b.expanded / b.limit; });
+std::string tightest_budget_step(const Context& c) { return steps(c).tightest_budget(); }
+std::string headline_step(const Context& c, const std::string& figure) {
+  return steps(c).headline(figure);
+}
+std::string gate_step(const Context& c, const std::string& gate, bool up) {
+  return steps(c).gate(gate, up);
 }
 
 }  // namespace output

@@ -48,5 +48,9 @@ std::string group_of_channel(const Context& context, const std::string& channel)
 std::string widest_budget_step(const Context& context, std::string_view name);
 /// Of the budget nearest to its limit, or farthest beyond it.
 std::string tightest_budget_step(const Context& context);
+/// Of a figure that the section on ranges has ("heads_total").
+std::string headline_step(const Context& context, const std::string& figure);
+/// Of what a gate holds where it is a figure of the station chosen; else empty.
+std::string gate_step(const Context& context, const std::string& gate, bool up);
 
 }  // namespace output

@@ -37,22 +37,32 @@ using Text = std::function<std::string(const Side&)>;
 /// Whether a line stands on one page with the next.
 enum class Keep { no, yes };
 
-/// The name of a line, and where the figure of the station chosen leads: a step or a row of the
-/// catalogue.
+/// The name of a line, and where its figures lead: that of the station chosen to a step, those of
+/// the others to their own steps; or each to a row of the catalogue.
 struct Line {
   std::string name, step;
-  std::string row = {};
+  /// The last part of the ids of the others' steps, where it is another than the name.
+  std::string other = {};
+  std::function<std::string(const Side&)> row = {};
 };
+
+/// A figure as a link; station 0 is the one chosen.
+std::string linked_side(const Context& c, const Line& of, std::size_t index, const Side& side,
+                        const std::string& text) {
+  if (text.empty()) return text;
+  if (of.row) return as_quiet_link(listed_at(c, of.row(side) + ".name"), text);
+  if (index == 0) return c.quiet({of.step}, text);
+  const std::string& last = of.other.empty() ? of.name : of.other;
+  return c.quiet({"alternative." + std::to_string(index) + "." + last}, text);
+}
 
 /// One figure of all stations; left out where no station has it.
 void add_line(const Context& c, Values& table, const Line& of, const std::vector<Side>& all,
               const Text& text, Keep keep = Keep::no) {
   std::vector<std::string> texts;
   texts.reserve(all.size());
-  for (const Side& side : all) texts.push_back(text(side));
-  if (!texts.front().empty()) {
-    texts.front() = of.row.empty() ? c.quiet({of.step}, texts.front())
-                                   : as_quiet_link(listed_at(c, of.row + ".name"), texts.front());
+  for (const Side& side : all) {
+    texts.push_back(linked_side(c, of, texts.size(), side, text(side)));
   }
   if (std::all_of(texts.begin(), texts.end(), [](const auto& t) { return t.empty(); })) return;
   Values& line = table.add("LINE");
@@ -97,7 +107,7 @@ void add_machine(const Context& c, Values& table, const std::vector<Side>& all) 
     for (const calc::Group& group : *s.groups) joints += group.joints;
     return std::to_string(joints);
   });
-  add_line(c, table, {"frequency", use_step(c)}, all, [](const Side& s) {
+  add_line(c, table, {"frequency", use_step(c), "use"}, all, [](const Side& s) {
     double use = 0;
     for (const calc::Group& group : *s.groups) use = std::max(use, group.frequency_use);
     return with_unit(use * 100, "%", 3);
@@ -112,13 +122,13 @@ void add_machine(const Context& c, Values& table, const std::vector<Side>& all) 
                                                     : c.words("side.one_head");
     });
   }
-  add_line(c, table, {"speed", speed_step(c)}, all,
+  add_line(c, table, {"speed", speed_step(c), "speed_limit"}, all,
            [&c](const Side& s) { return escaped(speed_limit_text(c, s.merits.speed_limit)); });
   const bool slowed = std::any_of(all.begin(), all.end(), [](const Side& s) {
     return s.station->speed_limit && s.station->speed_limit->by != "heads";
   });
   if (!slowed) return;
-  add_line(c, table, {"station_speed", "station.speed"}, all, [&c](const Side& s) {
+  add_line(c, table, {"station_speed", "station.speed", "speed"}, all, [&c](const Side& s) {
     const auto& limit = s.station->speed_limit;
     if (!limit) return std::string();
     const std::string text = speed_limit_text(c, limit->speed);
@@ -135,7 +145,8 @@ void add_money(const Context& c, Values& table, const std::vector<Side>& all) {
       [](const Side& s) { return money(s, s.station->cost.running_per_year); }, Keep::yes);
   add_line(c, table, {"ownership", "station.ownership"}, all,
            [](const Side& s) { return money(s, s.station->cost.ownership); });
-  add_line(c, table, {"lead", "", slowest_row(*c.spec.station)}, all, [](const Side& s) {
+  const auto slowest = [](const Side& s) { return slowest_row(*s.station); };
+  add_line(c, table, {"lead", "", "", slowest}, all, [](const Side& s) {
     return s.station->lead_time ? with_unit(s.station->lead_time->days, "d", 3) : std::string();
   });
 }
@@ -151,12 +162,12 @@ void add_service(const Context& c, Values& table, const std::vector<Side>& all) 
       return group.waveform ? c.words(waveform_key(*group.waveform)) : std::string();
     });
   });
-  add_line(c, table, {"drivers", "", "head." + c.spec.chosen.front().head}, all,
-           [&c](const Side& s) {
-             return of_groups(c, s, [](const calc::Flexibility& group) {
-               return group.driver_sources ? std::to_string(*group.driver_sources) : std::string();
-             });
-           });
+  const auto first_head = [](const Side& s) { return "head." + s.groups->front().head; };
+  add_line(c, table, {"drivers", "", "", first_head}, all, [&c](const Side& s) {
+    return of_groups(c, s, [](const calc::Flexibility& group) {
+      return group.driver_sources ? std::to_string(*group.driver_sources) : std::string();
+    });
+  });
   add_line(c, table, {"front", ""}, all,
            [&c](const Side& s) { return c.words(s.on_front ? "side.yes" : "side.no"); });
 }

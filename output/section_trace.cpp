@@ -47,6 +47,10 @@ std::string kind_key(calc::StepKind kind) {
       return "step.least";
     case calc::StepKind::choice:
       return "step.choice";
+    case calc::StepKind::again:
+      return "step.again";
+    case calc::StepKind::last:
+      return "step.last";
   }
   return {};
 }
@@ -60,6 +64,8 @@ std::string whole(std::string_view name, std::string_view signs) {
   }
   return text;
 }
+
+std::string code(const std::string& markup) { return "<code>" + markup + "</code>"; }
 
 /// Names of steps, fields and rows break at their dots only, formulas at their operators too.
 std::string whole_name(std::string_view name) { return whole(name, "-_"); }
@@ -182,6 +188,23 @@ std::string figure(const Context& c, double value, const std::string& unit) {
          escaped(text.substr(power + 1, end - power - 1)) + "</sup>" + escaped(text.substr(end));
 }
 
+/// The formula of a step, or what stands in place of one: the name of a row of the catalogue, a
+/// step whose working was gone through once more, what a value passes.
+std::string formula(const Context& c, const calc::Step& step) {
+  switch (step.kind) {
+    case calc::StepKind::table:
+      return code(escaped(whole_name(step.formula)));
+    case calc::StepKind::again:
+      return c.has_step(step.formula)
+                 ? link_to(anchor(step.formula), code(escaped(whole_name(step.formula))))
+                 : c.words_or("gate." + step.formula, step.formula);
+    case calc::StepKind::last:
+      return c.words("gate." + step.formula);
+    default:
+      return code(escaped(whole_symbols(step.formula)));
+  }
+}
+
 void add_row(const Context& c, const Targets& known, const Sources& list, Values& values,
              const TraceRow& merged) {
   const calc::Step& step = *merged.step;
@@ -191,8 +214,7 @@ void add_row(const Context& c, const Targets& known, const Sources& list, Values
   row.set("ID", whole_name(step.id));
   row.set("SYMBOL", whole_symbols(step.symbol));
   row.set_markup("RELATION", c.words(kind_key(step.kind)));
-  const bool named = step.kind == calc::StepKind::table;  // its formula is a row of the catalogue
-  row.set("FORMULA", named ? whole_name(step.formula) : whole_symbols(step.formula));
+  row.set_markup("FORMULA", formula(c, step));
   row.set_markup("CONDITION", c.has_words(kind_key(step.kind) + ".condition")
                                   ? c.words(kind_key(step.kind) + ".condition")
                                   : std::string());

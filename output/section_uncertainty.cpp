@@ -13,43 +13,6 @@ namespace {
 
 constexpr int least_digits = 3, most_digits = 6;
 
-std::string first_channel(const Context& c) {
-  const auto& all = c.spec.station->consumption;
-  return all.empty() ? std::string() : all.front().channel;
-}
-
-/// The first of those steps that there is.
-std::string first_step(const Context& c, std::initializer_list<std::string> ids) {
-  for (const std::string& id : ids) {
-    if (c.has_step(id)) return id;
-  }
-  return {};
-}
-
-/// The step that has the figure as it is.
-std::string step_of(const Context& c, const std::string& figure) {
-  constexpr std::string_view placement = "placement_";
-  if (figure.starts_with(placement)) {
-    const std::size_t end = figure.rfind('_');
-    return widest_budget_step(
-        c, std::string_view(figure).substr(placement.size(), end - placement.size()));
-  }
-  if (figure == "heads_total") return heads_step(c);
-  if (figure == "frequency_per_nozzle_khz") return frequency_step(c);
-  if (figure == "speed_limit_m_per_min") return speed_step(c);
-  if (figure == "cover_fraction") return cover_step(c);
-  if (figure == "running_per_year") return "station.running";
-  if (figure == "footprint_mm") return "station.footprint";
-  if (figure == "ink_l_per_year") {
-    return first_step(c, {"station.year", "station." + first_channel(c) + ".year"});
-  }
-  if (figure == "exhaust_m3_per_h") {
-    return first_step(c, {"station.exhaust", "station.drying.exhaust",
-                          "station.ventilation.air_lel_hot", "station.ventilation.air_lel"});
-  }
-  return "station." + figure;
-}
-
 /// Capital, running cost and ownership follow each other, and stand on one page.
 bool money_follows(const std::string& figure) {
   return figure == "capital" || figure == "running_per_year";
@@ -76,6 +39,14 @@ int telling_digits(const Context& c, const calc::Uncertainty& entry) {
   return least_digits;
 }
 
+/// An end of the range as a link to its step; that of the figure itself where it stays on that
+/// side.
+std::string end_text(const Context& c, const calc::Uncertainty& entry, const std::string& side,
+                     double value, int digits) {
+  return c.figure({"range." + side + "." + entry.figure, headline_step(c, entry.figure)},
+                  figure_text(c, entry.unit, value, digits));
+}
+
 std::string mover_text(const Context& c, const calc::Uncertainty& entry) {
   if (entry.mover.empty()) return c.words("unmoved");
   const std::string range = plain_range(c, entry.mover_low, entry.mover_high, entry.mover_unit);
@@ -89,13 +60,13 @@ std::string uncertainty_section(const Context& c) {
   Values values;
   for (const calc::Uncertainty& entry : c.spec.uncertainty) {
     Values& row = values.add("ROW");
-    row.set("KEY", c.step_keys({step_of(c, entry.figure)}));
+    row.set("KEY", c.step_keys({headline_step(c, entry.figure)}));
     if (money_follows(entry.figure)) row.add("KEEP");
     row.set_markup("FIGURE", c.words("figure." + entry.figure));
     const int digits = telling_digits(c, entry);
     row.set("VALUE", figure_text(c, entry.unit, entry.value, digits));
-    row.set("LOW", figure_text(c, entry.unit, entry.low, digits));
-    row.set("HIGH", figure_text(c, entry.unit, entry.high, digits));
+    row.set_markup("LOW", end_text(c, entry, "low", entry.low, digits));
+    row.set_markup("HIGH", end_text(c, entry, "high", entry.high, digits));
     row.set_markup("MOVER", mover_text(c, entry));
   }
   return c.expand("uncertainty", values);

@@ -4,7 +4,7 @@
 <table columns="l:* r:25 r:25 r:25 l:38" caption="Kleinster und größter Wert und stärkster Einfluss">
 <head><cell>Kennzahl</cell><cell>Diese Station</cell><cell>Kleinster Wert</cell><cell>Größter Wert</cell><cell>Stärkster Einfluss; sein Bereich</cell></head>
 {{#ROW}}
-<row key="{{KEY}}"{{#KEEP}} keep="yes"{{/KEEP}}><cell>{{FIGURE:none}}</cell><cell>{{VALUE}}</cell><cell>{{LOW}}</cell><cell>{{HIGH}}</cell><cell>{{MOVER:none}}</cell></row>
+<row key="{{KEY}}"{{#KEEP}} keep="yes"{{/KEEP}}><cell>{{FIGURE:none}}</cell><cell>{{VALUE}}</cell><cell>{{LOW:none}}</cell><cell>{{HIGH:none}}</cell><cell>{{MOVER:none}}</cell></row>
 {{/ROW}}
 </table>
 </section>

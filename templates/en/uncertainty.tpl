@@ -4,7 +4,7 @@
 <table columns="l:* r:25 r:25 r:25 l:38" caption="Key figures and what moves each of them most">
 <head><cell>Figure</cell><cell>This station</cell><cell>Lowest</cell><cell>Highest</cell><cell>Moved most by, over its range</cell></head>
 {{#ROW}}
-<row key="{{KEY}}"{{#KEEP}} keep="yes"{{/KEEP}}><cell>{{FIGURE:none}}</cell><cell>{{VALUE}}</cell><cell>{{LOW}}</cell><cell>{{HIGH}}</cell><cell>{{MOVER:none}}</cell></row>
+<row key="{{KEY}}"{{#KEEP}} keep="yes"{{/KEEP}}><cell>{{FIGURE:none}}</cell><cell>{{VALUE}}</cell><cell>{{LOW:none}}</cell><cell>{{HIGH:none}}</cell><cell>{{MOVER:none}}</cell></row>
 {{/ROW}}
 </table>
 </section>

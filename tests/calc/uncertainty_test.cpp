@@ -70,9 +70,10 @@ std::optional<P> default_of(const std::string& field) {
 
 TEST_CASE("low and high are the outermost of all inputs, the mover the one of the longest way") {
   Spreads spreads(figures(4, 100), "EUR");
-  spreads.add({"a", "h", 8, 24}, {figures(4, 95), figures(4, 130)});
-  spreads.add({"b", "1", 0.1, 0.2}, {figures(6, 80)});
-  spreads.add({"c", "1", 0.3, 0.4}, {Headlines{}, figures(4, 65)});  // as long a way as a's
+  spreads.add({"a", "h", 8, 24}, {{8, figures(4, 95)}, {24, figures(4, 130)}});
+  spreads.add({"b", "1", 0.1, 0.2}, {{0.2, figures(6, 80)}});
+  spreads.add({"c", "1", 0.3, 0.4},
+              {{0.3, Headlines{}}, {0.4, figures(4, 65)}});  // as long a way as a's
   const std::vector<Uncertainty> list = spreads.take();
   REQUIRE(list.size() == 2);  // no entry for figures that do not apply
   const Uncertainty& heads = list.front();
@@ -86,6 +87,15 @@ TEST_CASE("low and high are the outermost of all inputs, the mover the one of th
                       {"ownership, high", list[1].high, 130, 0, "by hand"},
                       {"its mover's low end", list[1].mover_low, 8, 0, "by hand"},
                       {"its mover's high end", list[1].mover_high, 24, 0, "by hand"}});
+  CHECK_FALSE(heads.low_by.has_value());
+  REQUIRE(heads.high_by.has_value());
+  CHECK(heads.high_by->field == "b");
+  REQUIRE(list[1].low_by.has_value());
+  CHECK(list[1].low_by->field == "c");
+  CHECK(list[1].low_by->at == 0.4);
+  REQUIRE(list[1].high_by.has_value());
+  CHECK(list[1].high_by->field == "a");
+  CHECK(list[1].high_by->at == 24);
   CHECK(list[1].unit == "EUR");
   CHECK(list[1].mover == "a");
   CHECK(list[1].mover_unit == "h");

@@ -191,15 +191,20 @@ class Limits(Desk):
         self.run_program("build", "in/0.ini", "--date", DATE)
         before = self.issued()
 
-        def few():
-            resource.setrlimit(resource.RLIMIT_NOFILE, (6, 6))
+        failed = 0
+        for most in range(4, 8):  # whether two jobs meet at a limit is chance, that they do at the least is not
+            def few(most=most):
+                resource.setrlimit(resource.RLIMIT_NOFILE, (most, most))
 
-        done = self.run_program("build", "in", "--date", DATE, "-j", 2, expect=(66, 73, 74), preexec_fn=few)
-        self.assertIn("Too many open files", done.stderr)
-        for name, data in before.items():
-            if name.startswith("0_"):
-                self.assertEqual(self.issued()[name], data)
-        self.check_archive(all_listed=False)
+            done = self.run_program("build", "in", "--date", DATE, "-j", 2, expect=(0, 66, 73, 74), preexec_fn=few)
+            if done.returncode != 0:
+                failed += 1
+                self.assertIn("Too many open files", done.stderr)
+            for name, data in before.items():
+                if name.startswith("0_"):
+                    self.assertEqual(self.issued()[name], data)
+            self.check_archive(all_listed=False)
+        self.assertGreater(failed, 0)
         self.run_program("build", "in", "--date", DATE)
         self.assertEqual(len(self.check_archive()), 8)
 

@@ -117,8 +117,8 @@ std::set<std::string> named(const Json& spec) {
   return names;
 }
 
-/// The file without what a head's own row and its catalogue values are, and without the place in
-/// the catalogue that a loser by nothing else is told.
+/// The file without a head's own row, steps and catalogue values, and without the place in the
+/// catalogue that a loser by nothing else is told.
 Json without(Json spec, const std::string& head) {
   spec.at("catalogue").erase("used_sha256");
   const auto drop = [](Json& list, auto is) {
@@ -128,6 +128,9 @@ Json without(Json spec, const std::string& head) {
     return input.at("key").get<std::string>().starts_with("head." + head + ".");
   });
   drop(spec.at("rejected"), [&](const Json& row) { return row.at("head") == head; });
+  drop(spec.at("trace"), [&](const Json& step) {
+    return step.at("id").get<std::string>().starts_with("left_out." + head + ".");
+  });
   for (Json& row : spec.at("rejected")) {
     for (Json& reason : row.at("reasons")) {
       if (reason.at("code") == "lost" && reason.at("subject") == "order") reason = "order";

@@ -63,10 +63,13 @@ constexpr std::array<Plain, 20> plain{{
 }};
 
 /// Blocks in which some figures are of a rule or of a standard cited, or count what stands there.
-constexpr std::array<Plain, 18> of_rules{{
+constexpr std::array<Plain, 21> of_rules{{
     {"front", "conditions of this specification are met"},
     {"front", "more in the specification"},
     {"front", "closes solids"},
+    {"s-edges", "on sheet 1"},
+    {"s-conditions", "Regulation (EC) No 1935/2004"},
+    {"s-conditions", "dates from"},  // from the dates beside it
     {"s-placement-budgets", "Guide to the Expression of Uncertainty"},
     // Standard uncertainties, by the kind that stands beside the shift.
     {"s-placement-budgets", "rectangular"},
@@ -87,14 +90,8 @@ constexpr std::array<Plain, 18> of_rules{{
     {"s-barcode", " to "},
 }};
 
-/// Figures of other heads than those chosen, or of other values than those asked: they come of the
-/// steps and rows that the block leads to, with those heads or values put in.
-constexpr std::array<std::string_view, 4> of_others{"s-rejected", "s-alternatives", "s-edges",
-                                                    "s-uncertainty"};
-
 /// Sections of notices, whose figures places_test.cpp holds one by one; others there are of rules.
-constexpr std::array<std::string_view, 4> of_notices{"s-conditions", "s-warnings", "s-safety",
-                                                     "s-checks"};
+constexpr std::array<std::string_view, 3> of_notices{"s-warnings", "s-safety", "s-checks"};
 
 /// Every sample's document, made once.
 const std::vector<Document>& documents() {
@@ -121,14 +118,6 @@ bool is_among(const List& list, const Block& block) {
 
 bool is_of_notices(const Block& block) {
   return std::find(of_notices.begin(), of_notices.end(), block.section) != of_notices.end();
-}
-
-/// Whether a block tells of another head or another value.
-bool is_of_others(const Block& block) {
-  return block.section == "s-uncertainty" ||
-         std::find(of_others.begin(), of_others.end(), block.section) != of_others.end() ||
-         block.text.find("over the whole range assumed") != std::string::npos ||
-         block.text.find("otherwise than assumed") != std::string::npos;
 }
 
 /// Whether a note on safety tells a number of the station or the request.
@@ -247,6 +236,29 @@ Reached reached_by(const Document& d, const Block& block) {
   return reached;
 }
 
+/// Whether a block of sheet 1 says why the nearest head is left out.
+bool is_reason(const Block& block) {
+  return block.section == "front" && block.text.find(" against at ") != std::string::npos;
+}
+
+/// Whether what is linked is the name of the step itself.
+bool is_name(const whole::TextLink& link) {
+  const std::size_t dot = link.text.find('.');
+  return dot != std::string::npos && link.to.starts_with(link.text.substr(0, dot));
+}
+
+/// Whether a figure is the difference of two that are reached, as by how much a head falls short.
+bool is_difference(const Reached& reached, const std::vector<whole::Figure>& all,
+                   const whole::Figure& figure) {
+  for (const whole::Figure& a : all) {
+    for (const whole::Figure& b : all) {
+      if (reached.has(a) && reached.has(b) && whole::shows({figure}, a.value - b.value))
+        return true;
+    }
+  }
+  return false;
+}
+
 /// Whether what is linked is told in another way: what the cost comes to with a term moved, beside
 /// by how much it moves; a fraction by its terms.
 bool is_of_it(std::string_view id) {
@@ -271,16 +283,18 @@ TEST_CASE("each figure of a block is one that the block leads to") {
   std::size_t seen = 0;
   for (const Document& d : documents()) {
     for (const Block& block : to_lead(d)) {
-      if (is_of_others(block) || is_of_notices(block) || is_among(of_rules, block)) continue;
+      if (is_of_notices(block) || is_among(of_rules, block)) continue;
       const Reached reached = reached_by(d, block);
       CAPTURE(d.made.id);
       CAPTURE(block.section);
       CAPTURE(block.text);
       CAPTURE(block.keys);
-      for (const whole::Figure& figure : whole::figures(told_of(block))) {
+      const std::vector<whole::Figure> all = whole::figures(told_of(block));
+      for (const whole::Figure& figure : all) {
         ++seen;
         CAPTURE(figure.value);
-        CHECK(reached.has(figure));
+        const bool falls_short = block.section == "s-rejected" || is_reason(block);
+        CHECK((reached.has(figure) || (falls_short && is_difference(reached, all, figure))));
       }
     }
   }
@@ -312,7 +326,7 @@ TEST_CASE("a figure that is a link to a step is the step's, or one it takes") {
     for (const whole::TextLink& link : d.links) {
       const std::vector<double> values = all_of(d.made, link.to);
       const std::vector<whole::Figure> told = whole::figures(link.text);
-      if (values.empty() || told.empty() || is_of_it(link.to)) continue;
+      if (values.empty() || told.empty() || is_of_it(link.to) || is_name(link)) continue;
       ++seen;
       CAPTURE(d.made.id);
       CAPTURE(link.text);

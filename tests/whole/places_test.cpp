@@ -28,6 +28,8 @@ const Names& leading_nowhere() {
       "warning impact_speed limit", "warning jetting_windows held", "warning jetting_windows count",
       "warning splash limit", "check adhesion ", "check barcode_grade ", "check rub ",
       "check vapours_at_workplace ",
+      // of the same rule, where stations come up with another value
+      "condition assumption_condition condition_limit",
       // of which the bund beside it is worked out
       "safety ink_storage container", "safety ink_storage_flammable container",
       // not told in words
@@ -46,9 +48,10 @@ struct Seen {
   Names all, led;
 };
 
-/// Conditions of assumptions lead to the assumption's row, by its name.
-bool leads_by_field(const calc::Notice& notice) {
-  return notice.code == "assumption_edge" || notice.code == "assumption_condition";
+/// The value of an assumption leads to the assumption's row, by its name.
+bool leads_by_field(const calc::Notice& notice, const calc::Arg& arg) {
+  return arg.name == "value" &&
+         (notice.code == "assumption_edge" || notice.code == "assumption_condition");
 }
 
 std::vector<std::string> names_of(const calc::Notice& notice) {
@@ -72,7 +75,7 @@ void see(const output::Context& c, const std::string& kind, const std::vector<ca
          Seen& seen) {
   for (const calc::Notice& notice : list) {
     for (const calc::Arg& arg : notice.args) {
-      if (leads_by_field(notice) || !std::holds_alternative<double>(arg.value)) continue;
+      if (leads_by_field(notice, arg) || !std::holds_alternative<double>(arg.value)) continue;
       const std::string name = kind + " " + notice.code + " " + arg.name;
       seen.all.insert(name);
       if (leads(c, kind, notice, arg)) seen.led.insert(name);
