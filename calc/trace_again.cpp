@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "calc/edges.h"
 #include "calc/pareto.h"
@@ -40,6 +41,7 @@ StepInput heads_input(std::size_t index, const std::string& head, const std::str
 
 std::vector<StepInput> heads_inputs(const std::vector<Group>& groups) {
   std::vector<StepInput> inputs;
+  inputs.reserve(groups.size());
   for (const Group& group : groups) {
     inputs.push_back(heads_input(inputs.size(), group.head, group.mode, group.heads_total));
   }
@@ -49,10 +51,10 @@ std::vector<StepInput> heads_inputs(const std::vector<Group>& groups) {
 /// The figures of one alternative, as they stand side by side.
 class Beside {
  public:
-  Beside(TraceWriter& w, const Alternative& other, const std::string& id)
+  Beside(TraceWriter& w, const Alternative& other, std::string id)
       : w_(w),
         other_(other),
-        id_(id),
+        id_(std::move(id)),
         merits_(merits(other.groups, other.station, other.placement)) {}
 
   void machine() {
