@@ -231,14 +231,31 @@ std::string resolution_step(const TraceWriter& w, double dpi) {
 
 bool is_demand(const std::string& code) { return code == "resolution" || code == "soft_demand"; }
 
-/// The step that has the figure of a gate or a condition as it stands, else the code itself.
-std::string of_code(const TraceWriter& w, const std::string& code, const std::string& subject,
-                    double figure) {
-  if (is_demand(code)) return resolution_step(w, figure);
-  const FigureSteps steps = steps_of(w);
-  if (code == placement && !subject.empty()) return steps.widest_budget(subject);
-  const std::string of = steps.gate(code, true);
-  return w.has(of) ? of : code;
+/// The budget of that name whose limit is nearest; those of strokes are of their joints.
+std::string nearest_budget(const TraceWriter& w, const std::string& subject, double limit_um) {
+  const std::string name = subject.starts_with("stroke") ? "joint" : subject;
+  const Budget* nearest = nullptr;
+  const auto off = [&](const Budget& b) { return std::abs(in_um(b.limit) - limit_um); };
+  for (const Budget& budget : w.spec.placement) {
+    if (budget.name != name) continue;
+    if (nearest == nullptr || off(budget) < off(*nearest)) nearest = &budget;
+  }
+  return nearest == nullptr ? std::string() : budget_step(w.spec, *nearest);
+}
+
+/// What a gate or a condition is about, as a notice tells it.
+struct Told {
+  std::string code, subject;
+  double figure = 0, limit = 0;
+};
+
+/// The step that has the figure as it stands, else the code itself.
+std::string of_code(const TraceWriter& w, const Told& told) {
+  if (is_demand(told.code)) return resolution_step(w, told.figure);
+  const std::string of = told.code == placement
+                             ? nearest_budget(w, told.subject, told.limit)
+                             : steps_of(w).gate(told.code, told.subject == "most");
+  return w.has(of) ? of : told.code;
 }
 
 /// The demand moves with what it is made of, those of the other axis too.
@@ -247,29 +264,36 @@ void demand(TraceWriter& w, const Notice& notice, std::string_view limit, const 
   reached(w, notice, limit, "required." + axis, other_value);
 }
 
+double number_of(const Notice& notice, std::string_view name) {
+  const Arg* const arg = find(notice, name);
+  const auto* const number = arg == nullptr ? nullptr : std::get_if<double>(&arg->value);
+  return number == nullptr ? 0 : *number;
+}
+
 void failing_end(TraceWriter& w, const Notice& notice) {
-  const std::string gate = text_of(notice, "gate");
-  const double figure = std::get<double>(find(notice, "reached")->value);
-  const std::string of = of_code(w, gate, {}, figure);
-  reached(w, notice, "reached", of, gate == placement ? kind_ends : other_value);
-  if (is_demand(gate)) demand(w, notice, "limit", of);
+  const Told told{text_of(notice, "gate"), text_of(notice, "gate_subject"),
+                  number_of(notice, "reached"), number_of(notice, "limit")};
+  const std::string of = of_code(w, told);
+  reached(w, notice, "reached", of, told.code == placement ? kind_ends : other_value);
+  if (is_demand(told.code)) demand(w, notice, "limit", of);
   const Arg* const holds = find(notice, "holds");
   const std::optional<P> id = parameter_of(notice.field);
   if (holds == nullptr || !id) return;
-  last(w, numbered(w, "moved." + notice.field + ".holds"), gate,
-       moved("x_0", notice.field, w.job.parameters[*id], holds->unit), of,
+  const Told bound{text_of(notice, "holds_gate"), text_of(notice, "holds_gate_subject"),
+                   told.figure, number_of(notice, "holds_limit")};
+  last(w, numbered(w, "moved." + notice.field + ".holds"), bound.code,
+       moved("x_0", notice.field, w.job.parameters[*id], holds->unit), of_code(w, bound),
        std::get<double>(holds->value));
 }
 
 /// A condition that comes up with another value.
 void arising_condition(TraceWriter& w, const Notice& notice) {
-  const Arg* const figure = find(notice, "condition_value");
-  if (figure == nullptr) return;
-  const std::string code = text_of(notice, "condition");
-  const std::string of =
-      of_code(w, code, text_of(notice, "condition_subject"), std::get<double>(figure->value));
+  if (find(notice, "condition_value") == nullptr) return;
+  const Told told{text_of(notice, "condition"), text_of(notice, "condition_subject"),
+                  number_of(notice, "condition_value"), number_of(notice, "condition_limit")};
+  const std::string of = of_code(w, told);
   reached(w, notice, "condition_value", of, other_value);
-  if (is_demand(code)) demand(w, notice, "condition_limit", of);
+  if (is_demand(told.code)) demand(w, notice, "condition_limit", of);
 }
 
 void moved_ends(TraceWriter& w) {

@@ -30,8 +30,22 @@ Notice moved_to(std::string_view code, std::string field, Arg value, std::vector
 Notice edge(std::string field, double to, std::string unit, const Reason& reason) {
   return moved_to("assumption_edge", std::move(field), {"value", to, std::move(unit)},
                   {{"gate", reason.code, ""},
+                   {"gate_subject", reason.subject, ""},
                    {"reached", reason.value, reason.unit},
                    {"limit", reason.limit, reason.unit}});
+}
+
+/// How far a moved value passes, and what fails just beyond.
+struct Hold {
+  double value = 0;
+  Reason beyond;
+};
+
+void add_hold(const Hold& hold, const std::string& unit, Notice& notice) {
+  notice.args.push_back({"holds", hold.value, unit});
+  notice.args.push_back({"holds_gate", hold.beyond.code, ""});
+  notice.args.push_back({"holds_gate_subject", hold.beyond.subject, ""});
+  notice.args.push_back({"holds_limit", hold.beyond.limit, hold.beyond.unit});
 }
 
 /// A condition that only the moved value brings, with its own arguments behind it.
@@ -90,8 +104,8 @@ class Moves {
       tell_arising(std::string(row.key), to, unit);
       if (!fails() || dot_is_measured()) continue;
       conditions_.push_back(edge(std::string(row.key), to, unit, reason_));
-      const std::optional<double> last = holds(id, now, to);
-      if (last) conditions_.back().args.push_back({"holds", *last, unit});
+      const std::optional<Hold> last = holds(id, now, to);
+      if (last) add_hold(*last, unit, conditions_.back());
     }
     spreads_.add({std::string(row.key), unit, row.low, row.high}, ends);
   }
@@ -140,38 +154,56 @@ class Moves {
     }
   }
 
-  bool passes_at(P id, double value) {
+  /// The first failure with a value; none where it passes.
+  std::optional<Reason> failing_at(P id, double value) {
     Parameters parameters = job_.parameters;
     parameters.set(id, value);
-    return judge_.of(resolve(*job_.request, catalogue_, job_.date, parameters)).failing.empty();
+    const Judged& judged = judge_.of(resolve(*job_.request, catalogue_, job_.date, parameters));
+    if (judged.failing.empty()) return std::nullopt;
+    return judged.failing.front();
   }
 
   /// The value on the way from its other end to `to` up to which the groups pass, rounded to the
   /// safe side; none where they pass nowhere. Numbers of things go by whole ones. As it stands a
   /// tolerance counts at its kind end, so its own value is tried from just beside it.
-  std::optional<double> holds(P id, double now, double to) {
+  std::optional<Hold> holds(P id, double now, double to) {
     const Parameter& row = parameter(id);
     const bool up = to > now;
     if (row.unit == "dots" || row.unit == "nozzles" || row.unit == "passes" || row.unit == "a") {
-      double pass = now;
-      while (passes_at(id, pass + (up ? 1 : -1))) pass += up ? 1 : -1;
-      return pass;
+      return holds_whole(id, now, up ? 1 : -1);
     }
     const double beside = now + (to - now) * 1e-6;
-    const bool here = passes_at(id, beside);
+    std::optional<Reason> beyond = failing_at(id, beside);
+    const bool here = !beyond;
     double pass = here ? now : up ? row.low : row.high;
     double fail = here ? to : beside;
-    if (!here && !passes_at(id, pass)) return std::nullopt;
+    if (here) {
+      beyond = reason_;
+    } else if (failing_at(id, pass)) {
+      return std::nullopt;
+    }
     for (int i = 0; i < halvings; ++i) {
       const double middle = (pass + fail) / 2;
-      (passes_at(id, middle) ? pass : fail) = middle;
+      const std::optional<Reason> failing = failing_at(id, middle);
+      (failing ? fail : pass) = middle;
+      if (failing) beyond = failing;
     }
     // Up to just before its own value, at which it passes, is up to that.
-    if (!here && std::abs(pass - now) <= 2 * std::abs(fail - pass)) return now;
-    if (pass <= 0) return pass;
+    if (!here && std::abs(pass - now) <= 2 * std::abs(fail - pass)) return Hold{now, *beyond};
+    if (pass <= 0) return Hold{pass, *beyond};
     const double rounded = up ? rounded_down(pass, edge_digits) : rounded_up(pass, edge_digits);
-    if (!here) return rounded;
-    return up ? std::max(now, rounded) : std::min(now, rounded);
+    if (!here) return Hold{rounded, *beyond};
+    return Hold{up ? std::max(now, rounded) : std::min(now, rounded), *beyond};
+  }
+
+  /// The same of a number of things, by steps of one.
+  Hold holds_whole(P id, double pass, double step) {
+    std::optional<Reason> beyond = failing_at(id, pass + step);
+    while (!beyond) {
+      pass += step;
+      beyond = failing_at(id, pass + step);
+    }
+    return {pass, *beyond};
   }
 
   Headlines uncertain_end(const MovedInput& moved) {

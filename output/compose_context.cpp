@@ -7,6 +7,7 @@
 
 #include "output/compose_text.h"
 #include "output/format.h"
+#include "output/notice_parts.h"
 #include "output/report_text.h"
 
 namespace output {
@@ -63,31 +64,6 @@ bool alike(const calc::Reason& a, const calc::Reason& b) {
          a.unit == b.unit;
 }
 
-/// The condition that an assumption brings at a value, and the value.
-struct Arising {
-  calc::Notice condition;
-  double value = 0;
-  std::string unit;
-};
-
-Arising parted(const calc::Notice& notice) {
-  constexpr std::string_view of_condition = "condition_";
-  Arising parts;
-  for (const calc::Arg& arg : notice.args) {
-    if (arg.name == "value") {
-      parts.value = std::get<double>(arg.value);
-      parts.unit = arg.unit;
-    } else if (arg.name == "condition") {
-      parts.condition.code = std::get<std::string>(arg.value);
-    } else if (arg.name == "condition_field") {
-      parts.condition.field = std::get<std::string>(arg.value);
-    } else {
-      parts.condition.args.push_back({arg.name.substr(of_condition.size()), arg.value, arg.unit});
-    }
-  }
-  return parts;
-}
-
 std::string capitals(std::string_view text) {
   std::string upper(text);
   std::transform(upper.begin(), upper.end(), upper.begin(), [](char c) {
@@ -122,23 +98,6 @@ std::string said_key(std::string_view text) {
   }
   if (key.back() == '_') key.pop_back();
   return key;
-}
-
-/// Which of a notice's wordings is meant: that of its subject, or of how far it holds.
-std::string wording_of(const calc::Notice& notice) {
-  std::string wording, gate;
-  double value = 0;
-  for (const calc::Arg& arg : notice.args) {
-    const auto* const text = std::get_if<std::string>(&arg.value);
-    if (text != nullptr && arg.name == "subject") wording = *text;
-    if (text != nullptr && arg.name == "gate") gate = *text;
-    if (text == nullptr && arg.name == "value") value = std::get<double>(arg.value);
-    if (text != nullptr || arg.name != "holds") continue;
-    // Solids are judged with the drop chosen anew, not with that of the table of dots.
-    const bool down_to = gate == "cover" && std::get<double>(arg.value) > value;
-    wording = gate == "placement" ? "holds_kind" : down_to ? "holds_cover" : arg.name;
-  }
-  return wording;
 }
 
 }  // namespace
@@ -258,11 +217,14 @@ std::string Context::in_column(double value, std::string_view unit, int digits,
   return text + " (" + in_us_unit(value, unit, digits, way) + ")";
 }
 
-std::string Context::word_of(const calc::Arg& arg) const {
+std::string Context::word_of(const calc::Notice& notice, const calc::Arg& arg) const {
   const auto& text = std::get<std::string>(arg.value);
+  if (arg.name.ends_with("gate")) {
+    return words_or(variant("gate." + text, text_of(notice, arg.name + "_subject")), text);
+  }
   if (arg.name == "group") return escaped(group_name(text));
   if (arg.name == "row") return row_text(*this, text);
-  return words_or(of_motion((arg.name == "gate" ? "gate." : "name.") + text), text);
+  return words_or(of_motion("name." + text), text);
 }
 
 std::string Context::figure_of(std::string_view kind, const calc::Arg& arg, int digits) const {
@@ -303,7 +265,7 @@ std::string Context::notice(std::string_view kind, const calc::Notice& notice,
   };
   for (const calc::Arg& arg : notice.args) {
     const bool is_text = std::holds_alternative<std::string>(arg.value);
-    set(capitals(arg.name), &arg, is_text ? word_of(arg) : figure_of(kind, arg, digits));
+    set(capitals(arg.name), &arg, is_text ? word_of(notice, arg) : figure_of(kind, arg, digits));
   }
   set("FIELD", nullptr, field(notice.field));
   std::string wording = wording_of(notice);

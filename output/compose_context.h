@@ -136,7 +136,7 @@ class Context {
   std::string reason_of(const calc::Reason& reason, const std::string& groups,
                         const LinkReason& link = {}) const;
   /// A text or a figure of a notice, as markup.
-  std::string word_of(const calc::Arg& arg) const;
+  std::string word_of(const calc::Notice& notice, const calc::Arg& arg) const;
   std::string figure_of(std::string_view kind, const calc::Arg& arg, int digits) const;
   /// A condition that another value of an assumption brings.
   std::string arising(std::string_view kind, const calc::Notice& notice,

@@ -56,6 +56,7 @@ constexpr std::array conditions{
     Place{"assumption_edge", "reached", "moved.FIELD.reached moved.FIELD.reached.2"},
     Place{"assumption_edge", "holds", "moved.FIELD.holds moved.FIELD.holds.2"},
     Place{"assumption_edge", "limit", limits_moved},
+    Place{"assumption_edge", "holds_limit", limits_moved},
     Place{"assumption_condition", "condition_value",
           "moved.FIELD.condition_value moved.FIELD.condition_value.2"},
     Place{"assumption_condition", "condition_limit", limits_moved},

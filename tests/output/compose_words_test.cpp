@@ -197,15 +197,16 @@ TEST_CASE("what fails already as assumed is told so") {
     calc::Notice notice;
     notice.code = "assumption_edge";
     notice.field = mount.field;
-    notice.args = {{"value", value, "um"},
-                   {"gate", "placement", ""},
-                   {"reached", 23.0, "um"},
-                   {"limit", 10.6, "um"},
-                   {"holds", holds, "um"}};
+    notice.args = {{"value", value, "um"},          {"gate", "placement", ""},
+                   {"gate_subject", "dot", ""},     {"reached", 23.0, "um"},
+                   {"limit", 10.6, "um"},           {"holds", holds, "um"},
+                   {"holds_gate", "placement", ""}, {"holds_gate_subject", "joint", ""}};
     return c.notice("condition", notice);
   };
   const std::string below = "which the value assumed does not meet";
   CHECK(holds(told(20, 8.69), below));
+  CHECK(holds(told(20, 8.69), "it fails (placement, dots of a head)"));
+  CHECK(holds(told(20, 8.69), "it holds only to 8.69\u00A0µm (placement, joints)"));
   CHECK_FALSE(holds(told(20, 12), below));
   CHECK(holds(told(5, 12), below));
   CHECK_FALSE(holds(told(5, 8.69), below));

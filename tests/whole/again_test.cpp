@@ -235,6 +235,9 @@ TEST_CASE("what a check reaches at an end of a range is reached again") {
       REQUIRE_FALSE(failing.empty());
       CHECK(failing.front().value == step.value);
       CHECK(failing.front().unit == step.unit);
+      if (failing.front().code == "placement") {
+        CHECK(step.formula.find(failing.front().subject) != std::string::npos);
+      }
       ++seen;
     }
   }
