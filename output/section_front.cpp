@@ -226,8 +226,9 @@ std::string range_of(const Context& c, std::string_view figure, std::string_view
     const calc::Uncertainty& entry = *one;
     const bool named = first == nullptr || first->mover != entry.mover;
     Values values;
-    values.set("LOW", rough_amount({}, entry.low));
-    values.set("HIGH", rough_amount({}, entry.high));
+    const std::string of = "." + entry.figure;
+    values.set_markup("LOW", c.figure({"range.low" + of}, rough_amount({}, entry.low)));
+    values.set_markup("HIGH", c.figure({"range.high" + of}, rough_amount({}, entry.high)));
     values.set_markup("FIELD", c.field(entry.mover));
     return " " + c.templates.words(c.language(), named ? "front.range_by" : "front.range", values);
   }
@@ -252,8 +253,9 @@ std::string price(const Context& c) {
   values.set("ABOVE", number(estimate_above));
   values.set("LOW", rough(capital * (1 - estimate_below / 100)));
   values.set("HIGH", rough(capital * (1 + estimate_above / 100)));
-  values.set("RUNNING", rough(station.cost.running_per_year.major()));
-  values.set("YEARS", std::to_string(station.cost.years));
+  values.set_markup("RUNNING",
+                    c.figure({"station.running"}, rough(station.cost.running_per_year.major())));
+  values.set_markup("YEARS", c.figure({"station.annuity"}, std::to_string(station.cost.years)));
   values.set("OWNERSHIP", rough(station.cost.ownership.major()));
   return c.templates.words(c.language(), key, values);
 }

@@ -16,14 +16,14 @@
 <row{{#KEEP}} keep="yes"{{/KEEP}}><cell>{{NAME:none}}</cell>{{#VALUE}}<cell>{{TEXT:none}}</cell>{{/VALUE}}</row>
 {{/LINE}}
 </table>
-<p>Auf der Front der besten (Pareto) steht eine Station, die hier keine andere in Gesamtkosten, Kopfzahl, Geschwindigkeitsgrenze der Köpfe und Passerabweichung zugleich erreicht oder übertrifft. Die Zahlen einer Alternative stammen aus denselben Schritten wie die der gewählten Station daneben, mit ihren eigenen Köpfen.</p>
+<p>Auf der Front der besten (Pareto) steht eine Station, die hier keine andere in Gesamtkosten, Kopfzahl, Geschwindigkeitsgrenze der Köpfe und Passerabweichung zugleich erreicht oder übertrifft. Die Zahlen einer Alternative stammen aus denselben Schritten wie die der gewählten Station, mit ihren eigenen Köpfen; jede führt zu ihrem Schritt.</p>
 {{/SIDE}}
 {{#FOOTNOTE}}<p>* Ohne die Posten auf Anfrage: {{ITEMS:none}}.</p>{{/FOOTNOTE}}
 </section>
 {{/ALTERNATIVES}}
 {{#REJECTED}}
 <section title="Nicht gewählte Köpfe und Gründe" id="s-rejected">
-<p>Eine Zahl führt zu dem, was die Anfrage verlangt, zum Schritt der gewählten Station oder zur Zeile des Kopfes, aus der sie berechnet ist.</p>
+<p>Was ein Kopf erreicht, führt zu seinem Schritt oder, wo der Katalog es nennt, zu seiner Zeile dort; das, woran er gemessen wird, führt zur Anfrage oder zum Schritt der gewählten Station.</p>
 <table columns="l:30 l:*" caption="Jeder andere Kopf des Katalogs und der Grund, warum er nicht gewählt ist">
 <head><cell>Kopf</cell><cell>Gründe</cell></head>
 {{#ROW}}

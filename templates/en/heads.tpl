@@ -16,14 +16,14 @@
 <row{{#KEEP}} keep="yes"{{/KEEP}}><cell>{{NAME:none}}</cell>{{#VALUE}}<cell>{{TEXT:none}}</cell>{{/VALUE}}</row>
 {{/LINE}}
 </table>
-<p>On the front of the best (Pareto) stands a station that no other here equals or betters in cost of ownership, heads, speed limit of the heads and registration error all at once. The figures of an alternative come of the same steps as that of the chosen station beside them, with its own heads.</p>
+<p>On the front of the best (Pareto) stands a station that no other here equals or betters in cost of ownership, heads, speed limit of the heads and registration error all at once. The figures of an alternative come of the same steps as those of the chosen station, with its own heads; each leads to its own.</p>
 {{/SIDE}}
 {{#FOOTNOTE}}<p>* Without what is on request: {{ITEMS:none}}.</p>{{/FOOTNOTE}}
 </section>
 {{/ALTERNATIVES}}
 {{#REJECTED}}
 <section title="Heads not chosen, and why" id="s-rejected">
-<p>A figure leads to what the request asks, to the step of the station chosen, or to the row of the head from which it is worked out.</p>
+<p>What a head comes to leads to its step, or to its row of the catalogue where that states it; what it is held against to the request or to the step of the station chosen.</p>
 <table columns="l:30 l:*" caption="Every head of the catalogue that is not chosen, and why">
 <head><cell>Head</cell><cell>Reasons</cell></head>
 {{#ROW}}
