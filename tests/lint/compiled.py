@@ -2,7 +2,7 @@
 
 usage: compiled.py syntax|tidy BUILD [FILE...]    no FILE: every file of the tree in the database
 A file that clang-tidy found clean is not looked at again while its preprocessed text, the settings
-and the tool stay the same (BUILD/tidy.clean).
+and the tool stay the same, wherever the tree stands (swathspec/tidy.clean in the user's cache).
 Exits 1 when the tool finds fault with any file, 2 when there is nothing to look at.
 """
 import concurrent.futures
@@ -38,14 +38,22 @@ def syntax_command(entry):
     return ["clang++-14", "-fsyntax-only", "-Wno-unknown-warning-option"] + words[1:]
 
 
+def store_path():
+    """Where the states that were found clean are kept, as ccache keeps what was compiled."""
+    cache = os.environ.get("XDG_CACHE_HOME") or os.path.expanduser("~/.cache")
+    return os.path.join(cache, "swathspec", "tidy.clean")
+
+
 def run(command, directory):
     """Bytes that are no text, as a source with other encodings may hold, are shown as numbers."""
     return subprocess.run(command, cwd=directory, capture_output=True, encoding="utf-8",
                           errors="backslashreplace", check=False)
 
 
-def state_of(entry):
-    """What a verdict of clang-tidy on this file rests on, as a digest; empty when it is unknown."""
+def state_of(entry, build):
+    """What a verdict of clang-tidy on this file rests on, as a digest; empty when it is unknown.
+    Of the places of tree and build nothing is left in it.
+    """
     words = syntax_command(entry)
     words[words.index("-fsyntax-only")] = "-E"
     words.append("-C")  # a comment may silence a check
@@ -56,7 +64,8 @@ def state_of(entry):
     for path in sorted(glob.glob(os.path.join(ROOT, "**", ".clang-tidy"), recursive=True)):
         with open(path, encoding="utf-8") as file:
             settings.append(file.read())
-    return hashlib.sha256("\0".join([text.stdout, *settings]).encode()).hexdigest()
+    placeless = text.stdout.replace(os.path.realpath(build), "BUILD").replace(ROOT, "ROOT")
+    return hashlib.sha256("\0".join([placeless, *settings]).encode()).hexdigest()
 
 
 def check(task):
@@ -65,7 +74,7 @@ def check(task):
     if kind == "syntax":
         done = run(syntax_command(entry), entry["directory"])
         return path, done.returncode, done.stdout + done.stderr * bool(done.returncode), ""
-    state = state_of(entry)
+    state = state_of(entry, build)
     if state and state in clean:
         return path, 0, "", state
     done = run(["clang-tidy-14", "--quiet", "--extra-arg=-Wno-unknown-warning-option", "-p", build,
@@ -83,8 +92,8 @@ def read_clean(store):
 
 def main(kind, build, wanted):
     wanted = {os.path.realpath(path) for path in wanted}
-    store = os.path.join(build, "tidy.clean")
-    clean = read_clean(store)
+    store = store_path()
+    clean = read_clean(store) if kind == "tidy" else set()
     tasks = [(kind, build, entry, path, clean) for path, entry in dict(entries(build)).items()
              if not wanted or path in wanted]
     if not tasks:
@@ -97,6 +106,7 @@ def main(kind, build, wanted):
                 faults += 1
                 print(os.path.relpath(path, ROOT), text, sep="\n", flush=True)
             elif state and state not in clean:
+                os.makedirs(os.path.dirname(store), exist_ok=True)
                 with open(store, "a", encoding="ascii") as file:
                     file.write(state + "\n")
     print(f"{kind}: {len(tasks)} files, {faults} with faults")
