@@ -1,8 +1,9 @@
 """Runs a clang tool over the files of a compilation database, one a core.
 
 usage: compiled.py syntax|tidy BUILD [FILE...]    no FILE: every file of the tree in the database
-A file that clang-tidy found clean is not looked at again while its preprocessed text, the settings
-and the tool stay the same, wherever the tree stands (swathspec/tidy.clean in the user's cache).
+A file that the tool found clean is not looked at again while its preprocessed text, the flags, the
+settings and the tool stay the same, wherever the tree stands (swathspec/KIND.clean in the user's
+cache, as ccache keeps what was compiled).
 Exits 1 when the tool finds fault with any file, 2 when there is nothing to look at.
 """
 import concurrent.futures
@@ -38,10 +39,15 @@ def syntax_command(entry):
     return ["clang++-14", "-fsyntax-only", "-Wno-unknown-warning-option"] + words[1:]
 
 
-def store_path():
-    """Where the states that were found clean are kept, as ccache keeps what was compiled."""
+def store_path(kind, build):
+    """Where the states that were found clean are kept; in the build where no cache may be written."""
     cache = os.environ.get("XDG_CACHE_HOME") or os.path.expanduser("~/.cache")
-    return os.path.join(cache, "swathspec", "tidy.clean")
+    folder = os.path.join(cache, "swathspec")
+    try:
+        os.makedirs(folder, exist_ok=True)
+    except OSError:
+        folder = build
+    return os.path.join(folder, kind + ".clean")
 
 
 def run(command, directory):
@@ -50,35 +56,46 @@ def run(command, directory):
                           errors="backslashreplace", check=False)
 
 
-def state_of(entry, build):
-    """What a verdict of clang-tidy on this file rests on, as a digest; empty when it is unknown.
-    Of the places of tree and build nothing is left in it.
+def settings_of(kind):
+    """The tool and what it is told to look for."""
+    if kind == "syntax":
+        return [run(["clang++-14", "--version"], ROOT).stdout]
+    texts = [run(["clang-tidy-14", "--version"], ROOT).stdout]
+    for path in sorted(glob.glob(os.path.join(ROOT, "**", ".clang-tidy"), recursive=True)):
+        with open(path, encoding="utf-8") as file:
+            texts.append(file.read())
+    return texts
+
+
+def state_of(entry, build, settings):
+    """What a verdict on this file rests on, as a digest; empty when it is unknown. Of the places of
+    tree and build nothing is left in it.
     """
     words = syntax_command(entry)
+    flags = " ".join(words)
     words[words.index("-fsyntax-only")] = "-E"
     words.append("-C")  # a comment may silence a check
     text = run(words, entry["directory"])
     if text.returncode:
         return ""
-    settings = [run(["clang-tidy-14", "--version"], ROOT).stdout]
-    for path in sorted(glob.glob(os.path.join(ROOT, "**", ".clang-tidy"), recursive=True)):
-        with open(path, encoding="utf-8") as file:
-            settings.append(file.read())
-    placeless = text.stdout.replace(os.path.realpath(build), "BUILD").replace(ROOT, "ROOT")
-    return hashlib.sha256("\0".join([placeless, *settings]).encode()).hexdigest()
+    parts = "\0".join([flags, text.stdout, *settings])
+    placeless = parts.replace(os.path.realpath(build), "BUILD").replace(ROOT, "ROOT")
+    return hashlib.sha256(placeless.encode()).hexdigest()
+
+
+def command_of(kind, build, entry, path):
+    if kind == "syntax":
+        return syntax_command(entry)
+    return ["clang-tidy-14", "--quiet", "--extra-arg=-Wno-unknown-warning-option", "-p", build, path]
 
 
 def check(task):
-    """(path, faults found, text, state), the state of a file found clean by clang-tidy."""
-    kind, build, entry, path, clean = task
-    if kind == "syntax":
-        done = run(syntax_command(entry), entry["directory"])
-        return path, done.returncode, done.stdout + done.stderr * bool(done.returncode), ""
-    state = state_of(entry, build)
+    """(path, faults found, text, state), the state of a file found clean."""
+    kind, build, entry, path, clean, settings = task
+    state = state_of(entry, build, settings)
     if state and state in clean:
         return path, 0, "", state
-    done = run(["clang-tidy-14", "--quiet", "--extra-arg=-Wno-unknown-warning-option", "-p", build,
-                path], entry["directory"])
+    done = run(command_of(kind, build, entry, path), entry["directory"])
     text = done.stdout + done.stderr * bool(done.returncode)
     return path, done.returncode, text, "" if done.returncode else state
 
@@ -92,10 +109,10 @@ def read_clean(store):
 
 def main(kind, build, wanted):
     wanted = {os.path.realpath(path) for path in wanted}
-    store = store_path()
-    clean = read_clean(store) if kind == "tidy" else set()
-    tasks = [(kind, build, entry, path, clean) for path, entry in dict(entries(build)).items()
-             if not wanted or path in wanted]
+    store = store_path(kind, build)
+    clean, settings = read_clean(store), settings_of(kind)
+    tasks = [(kind, build, entry, path, clean, settings)
+             for path, entry in dict(entries(build)).items() if not wanted or path in wanted]
     if not tasks:
         print("no file to check")
         return 2
@@ -106,7 +123,6 @@ def main(kind, build, wanted):
                 faults += 1
                 print(os.path.relpath(path, ROOT), text, sep="\n", flush=True)
             elif state and state not in clean:
-                os.makedirs(os.path.dirname(store), exist_ok=True)
                 with open(store, "a", encoding="ascii") as file:
                     file.write(state + "\n")
     print(f"{kind}: {len(tasks)} files, {faults} with faults")
