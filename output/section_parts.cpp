@@ -25,12 +25,6 @@ std::string price(const Context& c, const std::optional<calc::Money>& money_or_n
   return money_or_none ? money(*money_or_none) : c.words("on_request");
 }
 
-/// Whether a sum is that many of the currency.
-bool same_money(calc::Money money, double major) {
-  constexpr double minor = 0.5 / 100;
-  return std::abs(money.major() - major) < minor;
-}
-
 /// The part of the bill a line stands in: the station, its spares, or services.
 std::string part_of_bill(const calc::BomLine& line) {
   if (line.kind == "spare_head") return "bill.spares";
@@ -105,18 +99,23 @@ std::string quantity(const Context& c, const calc::BomLine& line) {
                              : c.figure_given(line.source + ".name", text);
 }
 
+/// The key of the price of the ink that a first fill is of; its data name the channel first.
+std::string fill_price_key(const Context& c, const calc::BomLine& line) {
+  const std::string channel = line.technical_data.substr(0, line.technical_data.find(';'));
+  for (const calc::InkInHead& ink : c.spec.inks) {
+    if (ink.channel == channel) return "ink." + ink.ink + ".price";
+  }
+  return {};
+}
+
 /// The price of one: that of a row of the catalogue stands there, that of ink and labour in the
 /// request.
 std::string unit_price(const Context& c, const calc::BomLine& line) {
   if (!line.unit_price) return price(c, line.unit_price);
-  std::string text = money(*line.unit_price);
+  const std::string text = money(*line.unit_price);
   if (line.kind == "alignment_hours") return c.figure_given("costs.labour", text);
-  if (line.kind != "first_fill") return c.figure_given(line.source + ".price", text);
-  for (const calc::Input& input : c.spec.inputs) {
-    const bool of_ink = input.key.starts_with("ink.") && input.key.ends_with(".price");
-    if (of_ink && same_money(*line.unit_price, input.value)) return c.figure_given(input.key, text);
-  }
-  return text;
+  const bool fill = line.kind == "first_fill";
+  return c.figure_given(fill ? fill_price_key(c, line) : line.source + ".price", text);
 }
 
 /// The price of a line, linked to the sum it goes into.

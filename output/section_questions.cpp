@@ -181,6 +181,20 @@ const calc::BarcodeFit* fit_of(const Context& c, const calc::Check& check) {
   return nullptr;
 }
 
+/// The window of viscosity of the head that the ink checked is in, "8 to 12 mPa.s", as a link to
+/// its row; empty where the catalogue states none.
+std::string window_of(const Context& c, const calc::Check& check) {
+  const std::string channel = check.subject.substr(0, check.subject.find(", "));
+  for (const calc::InkInHead& ink : c.spec.inks) {
+    const std::string key = "head." + ink.head + ".viscosity_window";
+    const calc::Input* const window = c.input(key);
+    if (ink.channel == channel && window != nullptr) {
+      return c.figure_given(key, plain_range(c, window->low, window->high, window->unit));
+    }
+  }
+  return {};
+}
+
 }  // namespace
 
 std::string check_acceptance(const Context& c, const calc::Check& check) {
@@ -193,6 +207,11 @@ std::string check_acceptance(const Context& c, const calc::Check& check) {
                    {{"VALUE", limit},
                     {"LEAST", c.bound(in_um(fit->module_least), check.unit, Rounding::up, 4)},
                     {"MOST", c.bound(in_um(fit->module_most), check.unit, Rounding::down, 4)}});
+  }
+  const std::string window = check.code == "viscosity" ? window_of(c, check) : std::string();
+  if (!window.empty()) {
+    return c.worded("check.viscosity.acceptance.window",
+                    {{"VALUE", escaped(limit)}, {"WINDOW", window}});
   }
   const std::string key = "check." + check.code + ".acceptance";
   return c.has_words(key) ? c.words(key, {{"VALUE", limit},
