@@ -47,10 +47,21 @@ std::string end_text(const Context& c, const calc::Uncertainty& entry, const std
                   figure_text(c, entry.unit, value, digits));
 }
 
+/// "; lowest with labour at 20 EUR/h", where another input than the one that moves the figure most
+/// brings it to an end.
+std::string other_mover(const Context& c, const calc::Uncertainty& entry, const std::string& side,
+                        const std::optional<calc::Uncertainty::End>& by) {
+  if (!by || by->field == entry.mover) return {};
+  return c.worded("moved." + side, {{"FIELD", c.linked(by->field, c.field(by->field))},
+                                    {"VALUE", escaped(plain_value(c, by->at, by->at, by->unit))}});
+}
+
 std::string mover_text(const Context& c, const calc::Uncertainty& entry) {
   if (entry.mover.empty()) return c.words("unmoved");
   const std::string range = plain_range(c, entry.mover_low, entry.mover_high, entry.mover_unit);
-  return c.linked(entry.mover, c.field(entry.mover)) + (range.empty() ? "" : ": " + escaped(range));
+  return c.linked(entry.mover, c.field(entry.mover)) +
+         (range.empty() ? "" : ": " + escaped(range)) + other_mover(c, entry, "low", entry.low_by) +
+         other_mover(c, entry, "high", entry.high_by);
 }
 
 }  // namespace
