@@ -245,7 +245,7 @@ std::string price(const Context& c) {
                                                           : "front.price";
   Values values;
   values.set_markup("ITEMS", joined(c, unpriced_items(c, station)));
-  values.set_markup("NOT_CONTAINED", c.words("not_contained"));
+  values.set_markup("NOT_CONTAINED", not_contained(c));
   values.set_markup("RUNNING_RANGE", range_of(c, "running_per_year"));
   values.set_markup("OWNERSHIP_RANGE", range_of(c, "ownership", "running_per_year"));
   values.set("CAPITAL", rough(capital));

@@ -76,6 +76,8 @@ void set_question(const Context& context, Values& row, std::size_t number,
 /// The letter with the open questions, in plain text; empty without one. `head` has the markers of
 /// every document's head and gets the rest.
 std::string letter_text(const Context& context, Values& head);
+/// What the bill does not contain, in words; a station is chosen.
+std::string not_contained(const Context& context);
 /// The unpriced lines of the bill by their designations, each once, as markup.
 std::vector<std::string> unpriced_items(const Context& context, const calc::Station& station);
 /// The same of several stations, each item once.

@@ -296,6 +296,14 @@ std::vector<std::string> unpriced_items(const Context& c,
   return items;
 }
 
+std::string not_contained(const Context& c) {
+  const std::vector<calc::Stage>& stages = c.spec.station->stages;
+  const bool cooled = std::any_of(stages.begin(), stages.end(), [](const calc::Stage& stage) {
+    return stage.cooling_m3_per_h.has_value();
+  });
+  return c.words(cooled ? "not_contained.cooled" : "not_contained");
+}
+
 std::string slowest_row(const calc::Station& station) {
   const auto found =
       std::find_if(station.bom.begin(), station.bom.end(), [&](const calc::BomLine& line) {
@@ -323,7 +331,7 @@ std::string parts_section(const Context& c) {
   values.set_markup("TOTAL_LABEL", c.counted(unpriced == 0 ? "total" : "total_without", unpriced,
                                              {{"COUNT", std::to_string(unpriced)}}));
   values.set_markup("TOTAL", links.step({"station.capital"}, money(station.bom_total)));
-  values.set_markup("NOT_CONTAINED", c.words("not_contained"));
+  values.set_markup("NOT_CONTAINED", not_contained(c));
   add_lead_time(c, links, values, station);
   add_cost(c, links, values, station);
   return c.expand("parts", values);
