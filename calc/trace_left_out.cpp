@@ -1,6 +1,8 @@
 /// What heads that are not chosen come to, where their reasons tell it.
 #include <algorithm>
 #include <array>
+#include <cmath>
+#include <string>
 
 #include "calc/named.h"
 #include "calc/trace.h"
@@ -12,6 +14,7 @@ namespace {
 
 const Basis other_head{"the same working with another head", SourceTag::computed,
                        "the request as asked"};
+const Basis definition{"definition", SourceTag::computed, "the most heads stacked that were tried"};
 
 /// Reasons whose value is stated, by the catalogue or by the request, or counts what is lacking.
 bool is_stated(const Reason& reason) {
@@ -37,11 +40,36 @@ std::string followed(const TraceWriter& w, const Reason& reason) {
   return steps.heads();
 }
 
+/// How many heads stand one behind the other ("6 stacked"); 0 where a reason is of something else.
+int stack_of(const Reason& reason) {
+  return reason.code == "frequency" && reason.subject.ends_with(" stacked")
+             ? std::stoi(reason.subject)
+             : 0;
+}
+
+/// The frequency at the resolution asked for, in full; false where the head was tried at another.
+bool frequency(TraceWriter& w, const std::string& id, const Head& head, const Reason& reason) {
+  const int stack = stack_of(reason);
+  if (stack < 1 || !w.job.speed || !w.has("required.along")) return false;
+  const StepInput r = w.step("R_m", "required.along");
+  const double v = served_high(*w.job.speed).si();
+  const double khz = v * r.value / (25.4 * stack);
+  if (std::abs(khz - reason.value) > 1e-12 * khz) return false;
+  w.formula(id, "f", "v*R_m/(25.4*m)",
+            {from_value("v", *w.job.speed, v, "m/s", "line.speed"),
+             r,
+             {"m", static_cast<double>(stack), "", "choice", "head." + head.name}},
+            reason.value, reason.unit, definition);
+  return true;
+}
+
 void left_out(TraceWriter& w, const Head& head, const Reason& reason) {
+  const std::string id = numbered(w, left_out_step(head.name, reason));
+  if (frequency(w, id, head, reason)) return;
   if (is_stated(reason) || head.modes.empty() || !head.modes.front().nozzles) return;
   const HeadMode& mode = head.modes.front();
   const std::string of = followed(w, reason);
-  again(w, numbered(w, left_out_step(head.name, reason)), w.has(of) ? of : reason.code,
+  again(w, id, w.has(of) ? of : reason.code,
         {from_catalogue("N", mode.nozzles->value, "",
                         "head." + head.name + ".mode." + mode.name + ".nozzles")},
         reason.value, reason.unit, other_head);
