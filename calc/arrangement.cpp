@@ -182,53 +182,6 @@ Resolution interlaced(Resolution native, Resolution least) {
   return native * std::max(1.0, ceil_tolerant(least / native));
 }
 
-/// The least resolutions along the motion at which one drop size closes solids, at its likely dot
-/// and at the upper end of a guess.
-void add_closing(const DotEstimate& dot, Length pn, Resolution required, Resolution most,
-                 std::vector<Resolution>& to) {
-  for (const Length d : {dot.diameter, dot.high}) {
-    if (const auto closing = closing_resolution(d, pn, required, most)) to.push_back(*closing);
-  }
-}
-
-/// Those at which one drop size lays a film with one to most_film_heads heads in line.
-void add_filming(Length film, Volume drop, Resolution across, Resolution required, Resolution most,
-                 std::vector<Resolution>& to) {
-  for (int heads = 1; heads <= most_film_heads; ++heads) {
-    const Resolution r = film / (drop * across * static_cast<double>(heads));
-    if (!at_most(r, required) && at_most(r, most)) to.push_back(r);
-  }
-}
-
-/// Leaves of the resolutions along the motion those that a tilted head prints.
-void keep_printable(const ModeFacts& facts, Resolution most, std::vector<Resolution>& all) {
-  if (!facts.is_tilted()) return;
-  for (Resolution& r : all) r = lines_on(facts, r);
-  const auto beyond = [&](Resolution r) { return !at_most(r, most); };
-  all.erase(std::remove_if(all.begin(), all.end(), beyond), all.end());
-}
-
-/// Resolutions along the motion worth trying, ascending, the required one first.
-std::vector<Resolution> motion_axes(const Search& search, const GroupNeed& need,
-                                    const ModeFacts& facts, bool scanning, Resolution delivered) {
-  const Resolution required = motion_demand(*search.job, scanning).required;
-  const Resolution most = finest_along(required, delivered);
-  std::vector<Resolution> all{required};
-  for (std::size_t i = 0; i < facts.levels; ++i) {
-    if (search.job->solids) {
-      add_closing(facts.dots.at(i), pitch(delivered) + facts.wider, required, most, all);
-    }
-    if (need.film > Length{}) {
-      add_filming(need.film, facts.mode->drops->value[i], delivered, required, most, all);
-    }
-  }
-  keep_printable(facts, most, all);
-  std::sort(all.begin(), all.end());
-  const auto same = [](Resolution a, Resolution b) { return at_most(b, a); };
-  all.erase(std::unique(all.begin(), all.end(), same), all.end());
-  return all;
-}
-
 }  // namespace
 
 std::optional<ModeFacts> mode_facts(const Search& search, const Head& head, const HeadMode& mode,
@@ -295,36 +248,6 @@ Resolution nozzle_axis(const Search& search, const ModeFacts& facts, bool scanni
                        int interleave) {
   if (!scanning) return interleaved(facts.native, interleave);
   return interlaced(facts.native, nozzle_demand(*search.job, true).least);
-}
-
-std::vector<Shape> shapes_of(const Search& search, const GroupNeed& need, const ModeFacts& facts,
-                             const Shape& first) {
-  const AxisDemand nozzle = nozzle_demand(*search.job, first.scanning);
-  std::vector<int> steps{1};
-  if (facts.is_tilted()) {
-    steps.front() = first.interleave;
-  } else if (!first.scanning) {
-    steps = interleaves(facts.native, nozzle.least);
-    if (steps.empty()) steps.push_back(most_interleave);
-  }
-  std::vector<Shape> shapes;
-  for (const int k : steps) {
-    Shape shape = first;
-    shape.interleave = k;
-    shape.tilt = facts.tilt;
-    const Resolution delivered = nozzle_axis(search, facts, first.scanning, k);
-    for (const Resolution r : motion_axes(search, need, facts, first.scanning, delivered)) {
-      shape.motion_axis = r;
-      shape.film_heads = 0;
-      shapes.push_back(shape);
-      // More heads in line may lay the film with a smaller drop, which may jet faster.
-      for (int heads = 1; need.film > Length{} && heads <= most_film_heads; ++heads) {
-        shape.film_heads = heads;
-        shapes.push_back(shape);
-      }
-    }
-  }
-  return shapes;
 }
 
 Arrangement outline(const Search& search, const GroupNeed& need, const ModeFacts& facts,

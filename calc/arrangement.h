@@ -127,11 +127,10 @@ void choose_drop(const Search& search, const GroupNeed& need, const ModeFacts& f
 /// Rating of the highest level used less the reserve [1/s] (arrangement_dots.cpp).
 Frequency usable_rating(const Search& search, const ModeFacts& facts, Arrangement& a);
 
-/// Flight of the smallest drop and of the solid one (`level`) over the throws of the head; null
+/// Flight of the smallest drop and of the solid one over the throws of an arrangement's head; null
 /// where the catalogue gives no speed of the drops (arrangement_flight.cpp). Holds as long as the
 /// flights of the search.
-const DropFlight* flight_of(const Search& search, const GroupNeed& need, const ModeFacts& facts,
-                            std::size_t level);
+const DropFlight* flight_of(const Search& search, const GroupNeed& need, const Arrangement& a);
 
 /// Staggered rows of heads [1] that so many across need; two where the body's width is not known.
 int rows_of(const Search& search, const ModeFacts& facts, int across);
@@ -215,13 +214,19 @@ void add_flight(const Job& job, const GroupNeed& need, const Arrangement& a, Gro
 /// Takes the figures that sharing a carriage changes over into a group.
 void refresh(const Arrangement& a, Group& group);
 
+/// The shapes that find_shapes() gives, and room it works in; may be used again.
+struct Shapes {
+  std::vector<Shape> list;
+  std::vector<Resolution> motion_axes;  ///< of the interleave looked at last
+};
+
 /// The shapes of a mode worth trying for a group in one way of motion, in order (interleave, R_m);
 /// at least one, so that a mode too coarse still says by how much. R_m: the required value, and up
 /// to finest_along the least at which each drop size closes solids (likely dot, upper end of a
 /// guess) or lays the film asked for. With tilted facts `first` has their interleave; R_m then are
-/// those of these on which the head prints, which may be none.
-std::vector<Shape> shapes_of(const Search& search, const GroupNeed& need, const ModeFacts& facts,
-                             const Shape& first);
+/// those of these on which the head prints, which may be none (arrangement_shapes.cpp).
+void find_shapes(const Search& search, const GroupNeed& need, const ModeFacts& facts,
+                 const Shape& first, Shapes& found);
 
 /// The demand on one axis and the least that passes.
 struct AxisDemand {

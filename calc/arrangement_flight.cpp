@@ -10,9 +10,9 @@ namespace {
 constexpr Length measured_at = micrometres(1000);  // SpeedPoint::one_mm
 
 /// Speed of a level's drop where the catalogue measures it; none where it does not say.
-std::optional<Speed> stated_speed(const ModeFacts& f, std::size_t level) {
-  if (f.mode->drop_speed) return f.mode->drop_speed->value.at(level);
-  if (f.head->drop_speed) return f.head->drop_speed->value;
+std::optional<Speed> stated_speed(const Head& head, const HeadMode& mode, std::size_t level) {
+  if (mode.drop_speed) return mode.drop_speed->value.at(level);
+  if (head.drop_speed) return head.drop_speed->value;
   return std::nullopt;
 }
 
@@ -24,23 +24,23 @@ Density density_of(const Search& s, const GroupNeed& need) {
   return Density::from_si(s.job->parameters[P::ink_density]);
 }
 
+/// But for the landings at the least and greatest throw.
 LevelFlight fly_level(const FlightInputs& in, const StatedDrop& stated, const DropFlight& gaps) {
   LevelFlight flight;
   flight.drop = stated.drop;
   flight.diameter = drop_diameter(flight.drop);
   flight.law = flight_law(flight.diameter, in.density, in.air);
   flight.start = in.at_nozzle ? stated.speed : speed_before(flight.law, stated.speed, measured_at);
-  flight.stop = stopping_distance(flight.law, flight.start);
-  flight.least = land(flight.law, flight.start, std::max(gaps.throw_least, Length{}));
-  flight.nominal = land(flight.law, flight.start, gaps.throw_nominal);
-  flight.most = land(flight.law, flight.start, gaps.throw_most);
+  const Departure departure(flight.law, flight.start);
+  flight.stop = departure.stop();
+  flight.nominal = departure.land(gaps.throw_nominal);
   return flight;
 }
 
 /// Time by which a drop that starts slower or flies farther is late; of one that never arrives, the
 /// whole time of the flight, which no budget forgives.
-Time delay(const LevelFlight& of, Speed start, Length way, Time on_time) {
-  const std::optional<Landing> late = land(of.law, start, way);
+Time delay(const Departure& departure, Length way, Time on_time) {
+  const std::optional<Landing> late = departure.land(way);
   return late ? late->time - on_time : on_time;
 }
 
@@ -53,11 +53,13 @@ void fill_delays(const FlightInputs& in, DropFlight& flight) {
   const std::optional<Landing> first = known ? small.nominal : land(small.law, small.start, way);
   const std::optional<Landing> last = known ? large.nominal : land(large.law, large.start, way);
   if (!first || !last) return;
-  flight.gap_delay = delay(small, small.start, way + in.flutter, first->time);
+  const Departure as_stated(small.law, small.start);
+  const Departure slower(small.law, small.start * (1 - in.spread));
+  flight.gap_delay = delay(as_stated, way + in.flutter, first->time);
   if (in.uneven > Length{}) {
-    flight.thickness_delay = delay(small, small.start, way + in.uneven, first->time);
+    flight.thickness_delay = delay(as_stated, way + in.uneven, first->time);
   }
-  flight.speed_delay = delay(small, small.start * (1 - in.spread), way, first->time);
+  flight.speed_delay = delay(slower, way, first->time);
   flight.level_delay = seconds(std::abs(first->time.si() - last->time.si()));
   if (in.sideways) {
     flight.sag_spread = metres(std::abs(sag(first->time).si() - sag(last->time).si()));
@@ -77,15 +79,16 @@ void fill_gaps(const Throw& gap, DropFlight& flight) {
 }  // namespace
 
 std::optional<FlightInputs> flight_inputs(const Search& search, const GroupNeed& need,
-                                          const ModeFacts& facts, std::size_t level) {
-  const Head& head = *facts.head;
+                                          const Arrangement& a) {
+  const Head& head = search.catalogue->heads[a.shape.head];
+  const HeadMode& mode = head.modes[a.shape.mode];
   FlightInputs in;
-  in.levels_used = level > 0 ? 2 : 1;
+  in.levels_used = a.level > 0 ? 2 : 1;
   for (std::size_t i = 0; i < in.levels_used; ++i) {
-    const std::size_t of = i == 0 ? 0 : level;
-    const std::optional<Speed> stated = stated_speed(facts, of);
+    const std::size_t of = i == 0 ? 0 : a.level;
+    const std::optional<Speed> stated = stated_speed(head, mode, of);
     if (!stated) return std::nullopt;
-    in.levels.at(i) = {facts.mode->drops->value[of], *stated};
+    in.levels.at(i) = {mode.drops->value[of], *stated};
   }
   in.gap = throw_of(*search.job, head);
   if (head.straightness) in.straightness = head.straightness->high;
@@ -114,6 +117,15 @@ DropFlight fly(const FlightInputs& in) {
   return flight;
 }
 
+void land_at_ends(DropFlight& flight) {
+  for (std::size_t i = 0; i < flight.levels_used; ++i) {
+    LevelFlight& level = flight.levels.at(i);
+    const Departure departure(level.law, level.start);
+    level.least = departure.land(std::max(flight.throw_least, Length{}));
+    level.most = departure.land(flight.throw_most);
+  }
+}
+
 std::size_t Flights::Hash::operator()(const FlightInputs& in) const {
   const std::hash<double> hash;
   std::size_t all = 0;
@@ -129,9 +141,8 @@ const DropFlight& Flights::of(const FlightInputs& inputs) {
   return known != known_.end() ? known->second : known_.emplace(inputs, fly(inputs)).first->second;
 }
 
-const DropFlight* flight_of(const Search& search, const GroupNeed& need, const ModeFacts& facts,
-                            std::size_t level) {
-  const std::optional<FlightInputs> inputs = flight_inputs(search, need, facts, level);
+const DropFlight* flight_of(const Search& search, const GroupNeed& need, const Arrangement& a) {
+  const std::optional<FlightInputs> inputs = flight_inputs(search, need, a);
   return inputs ? &search.flights->of(*inputs) : nullptr;
 }
 

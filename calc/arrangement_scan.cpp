@@ -65,11 +65,11 @@ int most_steps(const std::vector<Rider>& riders) {
 
 /// Adds what a group brings to the choice of lamps.
 void add_inks(const Search& s, const GroupNeed& need, const Arrangement& a, CarriageInks& inks) {
+  inks.loads.reserve(s.job->channels.size());
   for (const std::size_t channel : need.group->channels) {
-    ChannelLoad load;
+    ChannelLoad& load = inks.loads.emplace_back();
     load.channel = channel;
     load.laydown = a.laydown;
-    inks.loads.push_back(load);
     inks.exhausted = inks.exhausted || wants_vapour_exhaust(*s.job, channel);
   }
 }
@@ -265,7 +265,9 @@ std::optional<Length> shared_advance(const std::vector<Rider>& riders) {
 
 std::optional<Length> Advances::of(const std::vector<Rider>& riders) {
   const std::size_t least = least_of(riders);
-  std::vector<double> lattices{static_cast<double>(least)};
+  std::vector<double> lattices;
+  lattices.reserve(1 + 2 * riders.size());
+  lattices.push_back(static_cast<double>(least));
   for (const Rider& r : riders) {
     lattices.push_back(static_cast<double>(r.steps));
     lattices.push_back(r.nozzle_axis.si());
@@ -275,6 +277,7 @@ std::optional<Length> Advances::of(const std::vector<Rider>& riders) {
 
 void ride_together(const Search& search, std::vector<Arrangement>& riders, Advances& advances) {
   std::vector<Rider> all;
+  all.reserve(riders.size());
   CarriageInks inks;
   inks.head = riders.front().shape.head;
   for (std::size_t i = 0; i < riders.size(); ++i) {

@@ -21,11 +21,6 @@ constexpr std::array<double, terms> ratios = [] {
   return r;
 }();
 
-/// A speed v with z = c v^n and the integral of 1 / (1 + c v^n) from 0 to v, in v's unit.
-struct Slowed {
-  double v, z, way;
-};
-
 Slowed slowed(double c, double v) {
   const double z = c * std::pow(v, n);
   const double y = z / (1 + z);
@@ -59,6 +54,13 @@ double unslowed(double c, double target, const Slowed& known) {
   return v;
 }
 
+/// Speed after a way [m/s], of which `left` of the integral is then still before the drop.
+std::optional<Speed> speed_left(const FlightLaw& law, const Slowed& from, Length way) {
+  const double left = from.way - (way / law.tau).si();
+  if (left <= 0) return std::nullopt;
+  return metres_per_second(unslowed(law.c, left, from));
+}
+
 }  // namespace
 
 FlightLaw flight_law(Length diameter, Density density, const Air& air) {
@@ -73,10 +75,7 @@ Length stopping_distance(const FlightLaw& law, Speed speed) {
 }
 
 std::optional<Speed> speed_after(const FlightLaw& law, Speed start, Length way) {
-  const Slowed from = slowed(law.c, start.si());
-  const double left = from.way - (way / law.tau).si();
-  if (left <= 0) return std::nullopt;
-  return metres_per_second(unslowed(law.c, left, from));
+  return speed_left(law, slowed(law.c, start.si()), way);
 }
 
 Speed speed_before(const FlightLaw& law, Speed speed, Length way) {
@@ -91,9 +90,18 @@ Time slowing_time(const FlightLaw& law, Speed start, Speed end) {
 }
 
 std::optional<Landing> land(const FlightLaw& law, Speed start, Length way) {
-  const std::optional<Speed> impact = speed_after(law, start, way);
+  return Departure(law, start).land(way);
+}
+
+Departure::Departure(const FlightLaw& law, Speed start)
+    : law_(law), from_(slowed(law.c, start.si())) {}
+
+Length Departure::stop() const { return law_.tau * metres_per_second(from_.way); }
+
+std::optional<Landing> Departure::land(Length way) const {
+  const std::optional<Speed> impact = speed_left(law_, from_, way);
   if (!impact) return std::nullopt;
-  return Landing{*impact, slowing_time(law, start, *impact)};
+  return Landing{*impact, slowing_time(law_, metres_per_second(from_.v), *impact)};
 }
 
 Length sag(Time flight) { return standard_gravity * flight * flight / 2; }

@@ -47,6 +47,24 @@ struct Landing {
 /// changes the speed by at most g times the time.
 std::optional<Landing> land(const FlightLaw& law, Speed start, Length way);
 
+/// A speed, c v^n of it and the integral of stopping_distance() up to it.
+struct Slowed {
+  double v = 0, z = 0, way = 0;
+};
+
+/// A drop that leaves at a speed, for several throws: what hangs on the start is worked out once.
+/// start > 0.
+class Departure {
+ public:
+  Departure(const FlightLaw& law, Speed start);
+  Length stop() const;                            ///< stopping_distance()
+  std::optional<Landing> land(Length way) const;  ///< as the function of that name
+
+ private:
+  FlightLaw law_;
+  Slowed from_;
+};
+
 /// Fall [m] of a drop jetted sideways, at most: g t^2 / 2.
 Length sag(Time flight);
 

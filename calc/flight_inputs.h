@@ -35,12 +35,16 @@ struct FlightInputs {
   friend bool operator==(const FlightInputs&, const FlightInputs&) = default;
 };
 
-/// The inputs of a level of a mode; none where the catalogue gives no speed of the drops.
+/// The inputs of an arrangement; none where the catalogue gives no speed of the drops.
 std::optional<FlightInputs> flight_inputs(const Search& search, const GroupNeed& need,
-                                          const ModeFacts& facts, std::size_t level);
+                                          const Arrangement& a);
 
-/// The flight itself.
+/// The flight itself, but for the landings at the least and greatest throw, which only a document
+/// tells.
 DropFlight fly(const FlightInputs& inputs);
+
+/// Adds these.
+void land_at_ends(DropFlight& flight);
 
 /// fly() that works out each inputs once. What it gives holds as long as the store does.
 class Flights {

@@ -76,7 +76,7 @@ void Judge::regate(const Search& search, const GroupNeed& need, std::size_t part
   if (facts) {
     a = arrange(search, need, *facts, shape, findings);
     a.jetting = jetting_of(search, need, head);
-    a.flight = flight_of(search, need, *facts, a.level);
+    a.flight = flight_of(search, need, a);
     if (a.scan || !shape.scanning) anew.push_back({a, to_group(search, need, *facts, a, false)});
   }
   if (conditions != nullptr) {

@@ -16,16 +16,26 @@ struct Contender {
   Parts parts;
 };
 
+FloorKey floor_of_parts(const Job& job, const Parts& parts) {
+  std::vector<const Floor*> floors;
+  floors.reserve(parts.size());
+  for (const Candidate* part : parts) floors.push_back(&part->floor);
+  return floor_of(job, floors);
+}
+
+/// In order of their floors.
 std::vector<Contender> contenders_for(const Job& job, const HeadTry& tried, const Place& place) {
   std::vector<Contender> list;
+  list.reserve(tried.accepted.size());
   for (const Candidate& c : tried.accepted) {
     if (&c == place.parts[place.group]) continue;
     list.push_back({{}, &c, place.parts});
     list.back().parts[place.group] = &c;
-    std::vector<const Floor*> floors;
-    for (const Candidate* part : list.back().parts) floors.push_back(&part->floor);
-    list.back().floor = floor_of(job, floors);
   }
+  if (list.size() < 2) return list;  // whose floor nobody asks for
+  for (Contender& c : list) c.floor = floor_of_parts(job, c.parts);
+  std::stable_sort(list.begin(), list.end(),
+                   [](const Contender& a, const Contender& b) { return a.floor < b.floor; });
   return list;
 }
 
@@ -68,17 +78,14 @@ std::vector<Option> combine(const Search& search, const Stations& stations, Tria
 
 void add_best_of(const Search& search, const Stations& stations, const HeadTry& tried,
                  const Place& place, std::vector<Option>& options) {
-  std::vector<Contender> contenders = contenders_for(*search.job, tried, place);
-  std::stable_sort(contenders.begin(), contenders.end(),
-                   [](const Contender& a, const Contender& b) { return a.floor < b.floor; });
   std::map<Family, RankKey> best;  // of those that pass
-  for (const Contender& next : contenders) {
+  for (Contender& next : contenders_for(*search.job, tried, place)) {
     const Arrangement& a = next.candidate->arrangement;
     const Family family = family_of(search.catalogue->heads[a.shape.head], a);
     const auto known = best.find(family);
     const RankKey* const first = known == best.end() ? nullptr : &known->second;
     if (first != nullptr && beyond(next.floor, *first)) continue;
-    std::optional<Option> made = stations.make_before(first, next.parts);
+    std::optional<Option> made = stations.make_before(first, std::move(next.parts));
     if (!made) continue;
     if (made->failures.empty()) best[family] = made->key;
     options.push_back(std::move(*made));

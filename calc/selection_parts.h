@@ -28,6 +28,7 @@ struct Candidate {
   Floor floor{};
   mutable const GroupNeed* unwritten = nullptr;  ///< what its group is still to be written for
   mutable const GroupNeed* unflown = nullptr;    ///< what its drops are still to fly for
+  std::shared_ptr<const ModeFacts> facts{};      ///< null where neither is still to be done
 };
 /// Works out the group of a candidate, without the flight, unless that is done.
 void write(const Search& search, const Candidate& candidate);
@@ -43,7 +44,24 @@ struct HeadTry {
   std::vector<Candidate> accepted;
   std::vector<Finding> failures;
 };
-HeadTry try_head(const Search& search, const GroupNeed& need, std::size_t head, bool scanning);
+
+class Attempts;
+
+/// Tries heads in one way of motion, each time in the same room (selection_try.cpp). The search
+/// must outlive it.
+class Tries {
+ public:
+  Tries(const Search& search, bool scanning);
+  Tries(const Tries&) = delete;
+  Tries& operator=(const Tries&) = delete;
+  Tries(Tries&&) noexcept;
+  Tries& operator=(Tries&&) noexcept;
+  ~Tries();
+  HeadTry of(const GroupNeed& need, std::size_t head);
+
+ private:
+  std::unique_ptr<Attempts> attempts_;
+};
 
 /// tries[group][head] of one way of motion.
 using Field = std::vector<std::vector<HeadTry>>;
@@ -74,6 +92,7 @@ class Trials {
 
   const Search* search_;
   bool scanning_;
+  Tries tries_;
   std::vector<std::size_t> heads_;
   Field field_;
   std::vector<std::vector<char>> tried_;

@@ -180,13 +180,11 @@ const Candidate* Stations::longer(std::size_t group, const Candidate& shorter) c
   if (known != nullptr) return known;
   Shape shape = shorter.arrangement.shape;
   ++shape.carriage_heads;
-  Findings unused;  // but for the number of heads, which the station gates, nothing is new
-  const auto facts = facts_of(*search_, shape, unused);
-  Arrangement a = arrange(*search_, search_->groups[group], *facts, shape, unused);
-  a.jetting = shorter.arrangement.jetting;
   const GroupNeed* const need = &search_->groups[group];
-  Group written = to_group(*search_, *need, *facts, a, false);
-  longer_.push_back({a, std::move(written), {}, nullptr, need});
+  Findings unused;  // but for the number of heads, which the station gates, nothing is new
+  Arrangement a = arrange(*search_, *need, *shorter.facts, shape, unused);
+  a.jetting = shorter.arrangement.jetting;
+  longer_.push_back({a, {}, {}, need, need, shorter.facts});
   known = &longer_.back();
   return known;
 }
@@ -248,8 +246,8 @@ std::vector<Finding> Stations::gate(const std::vector<Group>& groups, const Size
 
 /// Leaves the groups in `groups_`.
 Option Stations::size_up(std::vector<const Candidate*> parts, Sized& size) const {
-  for (const Candidate* part : parts) write(*search_, *part);
   const std::vector<Arrangement> arrangements = lengthen(parts);
+  for (const Candidate* part : parts) write(*search_, *part);
   write_groups(parts, arrangements, groups_);
   size = sized(groups_);
   Option option;

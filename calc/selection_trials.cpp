@@ -3,7 +3,7 @@
 namespace calc {
 
 Trials::Trials(const Search& search, bool scanning, const std::vector<char>* only, When when)
-    : search_(&search), scanning_(scanning) {
+    : search_(&search), scanning_(scanning), tries_(search, scanning) {
   const std::size_t count = search.catalogue->heads.size();
   for (std::size_t h = 0; h < count; ++h) {
     if (only == nullptr || (*only)[h] != 0) heads_.push_back(h);
@@ -29,7 +29,7 @@ void Trials::look_at(std::size_t group, std::size_t head) {
 
 void Trials::try_now(std::size_t group, std::size_t head) {
   HeadTry& found = field_[group][head];
-  found = try_head(*search_, search_->groups[group], head, scanning_);
+  found = tries_.of(search_->groups[group], head);
   tried_[group][head] = 1;
   for (const Candidate& c : found.accepted) {
     lower({c.arrangement.heads, c.arrangement.footprint, c.floor}, least_[group][head]);
@@ -39,7 +39,7 @@ void Trials::try_now(std::size_t group, std::size_t head) {
 const HeadTry& Trials::of(std::size_t group, std::size_t head) {
   HeadTry& found = field_[group][head];
   if (tried_[group][head] == 0) {
-    found = try_head(*search_, search_->groups[group], head, scanning_);
+    found = tries_.of(search_->groups[group], head);
     tried_[group][head] = 1;
   }
   return found;

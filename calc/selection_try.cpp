@@ -1,5 +1,6 @@
 /// Every arrangement of one head for one group, and what is left when the beaten ones are gone.
 #include <algorithm>
+#include <utility>
 
 #include "calc/compare.h"
 #include "calc/selection_parts.h"
@@ -49,6 +50,7 @@ bool beats(const Mark& a, const Mark& b) {
 /// Keeps the failures of the attempt that fails the fewest gates, the first of equals.
 class Fewest {
  public:
+  void clear() { any_ = false; }
   void offer(const std::vector<Finding>& failures) {
     if (failures.size() >= bound()) return;
     least_ = failures;
@@ -56,41 +58,52 @@ class Fewest {
   }
   /// As many failures as this, and an attempt is no longer of interest.
   std::size_t bound() const { return any_ ? least_.size() : no_bound; }
-  const std::vector<Finding>& failures() const { return least_; }
+  /// None without an attempt.
+  std::vector<Finding> failures() const { return any_ ? least_ : std::vector<Finding>(); }
 
  private:
   std::vector<Finding> least_;
   bool any_ = false;
 };
 
-/// All attempts of one head for one group.
+}  // namespace
+
+/// All attempts of one head for one group, one head after the other in the same room.
 class Attempts {
  public:
-  Attempts(const Search& search, const GroupNeed& need, std::size_t head, bool scanning)
-      : search_(search), need_(need), index_(head), scanning_(scanning) {}
+  Attempts(const Search& search, bool scanning) : search_(search), scanning_(scanning) {}
 
-  HeadTry run() {
-    const Head& head = search_.catalogue->heads[index_];
+  HeadTry of(const GroupNeed& need, std::size_t head) {
+    need_ = &need;
+    index_ = head;
+    one_is_enough_ = false;
+    own_.clear();
+    fewest_.clear();
+    accepted_.clear();
+    unbeaten_.clear();
+    return run(search_.catalogue->heads[head]);
+  }
+
+ private:
+  HeadTry run(const Head& head) {
     HeadTry result;
-    Findings own;
-    check_head(search_, need_, head, own);
-    if (!search_.reasons && !own.failures.empty()) return result;
+    check_head(search_, *need_, head, own_);
+    if (!search_.reasons && !own_.failures.empty()) return result;
     if (head.modes.empty()) fewest_.offer({refused("head_data", "mode")});
-    one_is_enough_ = !own.failures.empty();
+    one_is_enough_ = !own_.failures.empty();
     for (std::size_t m = 0; m < head.modes.size() && !done(); ++m) try_mode(head, m);
-    if (own.failures.empty() && !unbeaten_.empty()) {
+    if (own_.failures.empty() && !unbeaten_.empty()) {
       keep(result);
       return result;
     }
-    result.failures = std::move(own.failures);
+    result.failures = own_.failures;
     if (unbeaten_.empty()) {
-      const std::vector<Finding>& rest = fewest_.failures();
+      const std::vector<Finding> rest = fewest_.failures();
       result.failures.insert(result.failures.end(), rest.begin(), rest.end());
     }
     return result;
   }
 
- private:
   /// Of a head that fails by itself it only matters whether any attempt passes.
   bool done() const { return one_is_enough_ && !unbeaten_.empty(); }
 
@@ -101,7 +114,7 @@ class Attempts {
       fewest_.offer(scratch_.failures);
       return;
     }
-    facts_ = *facts;
+    take(*facts);
     Shape first;
     first.head = index_;
     first.mode = mode;
@@ -109,14 +122,17 @@ class Attempts {
     try_shapes(first);
     for (const Shape& stand : tilts_of(search_, *facts, first)) {
       if (done()) return;
-      facts_ = tilted(search_, *facts, stand.tilt);
-      if (facts_.head_pitch > Length{}) try_shapes(stand);
+      take(tilted(search_, *facts, stand.tilt));
+      if (facts_->head_pitch > Length{}) try_shapes(stand);
     }
   }
 
+  void take(const ModeFacts& facts) { facts_ = std::make_shared<const ModeFacts>(facts); }
+
   /// All shapes of the facts.
   void try_shapes(const Shape& first) {
-    for (const Shape& shape : shapes_of(search_, need_, facts_, first)) {
+    find_shapes(search_, *need_, *facts_, first, shapes_);
+    for (const Shape& shape : shapes_.list) {
       try_shape(shape);
       if (done()) return;
     }
@@ -126,14 +142,14 @@ class Attempts {
     scratch_.clear();
     const bool counted = search_.reasons && unbeaten_.empty();
     const std::size_t bound = counted ? fewest_.bound() : 1;
-    Arrangement a = outline(search_, need_, facts_, shape, scratch_, bound);
+    Arrangement a = outline(search_, *need_, *facts_, shape, scratch_, bound);
     if (scratch_.failures.empty() && only_adds_heads(a)) return;
     if (scratch_.failures.size() < bound) {
-      complete(search_, need_, facts_, a, scratch_, bound);
+      complete(search_, *need_, *facts_, a, scratch_, bound);
     }
     if (!scratch_.failures.empty()) {
       // Of so many heads in line that lay too little, the most heads speak: shapes of the least.
-      if (shape.film_heads == 0 || at_least(a.laydown, need_.film)) {
+      if (shape.film_heads == 0 || at_least(a.laydown, need_->film)) {
         fewest_.offer(scratch_.failures);
       }
       return;
@@ -143,7 +159,7 @@ class Attempts {
 
   /// Whether a is what was accepted last with more heads in line for laydown, none of them faster.
   bool only_adds_heads(const Arrangement& a) const {
-    if (need_.film <= Length{} || unbeaten_.empty()) return false;
+    if (need_->film <= Length{} || unbeaten_.empty()) return false;
     const Mark& last = unbeaten_.back();
     const Shape& s = a.shape;
     return last.mode == s.mode && last.level == a.level && last.interleave == s.interleave &&
@@ -160,41 +176,39 @@ class Attempts {
     const auto beaten = [&](const Mark& m) { return beats(mark, m); };
     unbeaten_.erase(std::remove_if(unbeaten_.begin(), unbeaten_.end(), beaten), unbeaten_.end());
     unbeaten_.push_back(mark);
-    accepted_.push_back(a);
+    accepted_.push_back({a, facts_});
   }
 
   void keep(HeadTry& result) {
-    const Jetting jetting = jetting_of(search_, need_, search_.catalogue->heads[index_]);
-    const HeadFloor floor(search_, need_, index_, jetting);
+    const Jetting jetting = jetting_of(search_, *need_, search_.catalogue->heads[index_]);
+    const HeadFloor floor(search_, *need_, index_, jetting);
     result.accepted.reserve(unbeaten_.size());
     for (const Mark& mark : unbeaten_) {
-      Arrangement& a = accepted_[mark.accepted];
+      auto& [a, facts] = accepted_[mark.accepted];
       a.jetting = jetting;
-      result.accepted.push_back({a, {}, floor.of(a), &need_, &need_});
+      result.accepted.push_back({a, {}, floor.of(a), need_, need_, std::move(facts)});
     }
   }
 
   const Search& search_;
-  const GroupNeed& need_;
-  std::size_t index_;
   bool scanning_;
+  const GroupNeed* need_ = nullptr;
+  std::size_t index_ = 0;
   bool one_is_enough_ = false;
+  Findings own_;  ///< of the head by itself
   Findings scratch_;
   Fewest fewest_;
-  ModeFacts facts_;                    ///< of the shapes tried now
-  std::vector<Arrangement> accepted_;  ///< the beaten ones too
+  std::shared_ptr<const ModeFacts> facts_;  ///< of the shapes tried now
+  Shapes shapes_;
+  /// With the facts they rest on; the beaten ones too.
+  std::vector<std::pair<Arrangement, std::shared_ptr<const ModeFacts>>> accepted_;
   std::vector<Mark> unbeaten_;
 };
-
-}  // namespace
 
 void write(const Search& search, const Candidate& candidate) {
   if (candidate.unwritten == nullptr) return;
   const GroupNeed& need = *candidate.unwritten;
-  const Arrangement& a = candidate.arrangement;
-  Findings unused;  // it was accepted
-  const auto facts = facts_of(search, a.shape, unused);
-  candidate.group = to_group(search, need, *facts, a, false);
+  candidate.group = to_group(search, need, *candidate.facts, candidate.arrangement, false);
   candidate.unwritten = nullptr;
 }
 
@@ -202,15 +216,17 @@ void fly(const Search& search, const Candidate& candidate) {
   if (candidate.unflown == nullptr) return;
   const GroupNeed& need = *candidate.unflown;
   Arrangement& a = candidate.arrangement;
-  Findings unused;  // it was accepted
-  const auto facts = facts_of(search, a.shape, unused);
-  a.flight = flight_of(search, need, *facts, a.level);
+  a.flight = flight_of(search, need, a);
   add_flight(*search.job, need, a, candidate.group);
   candidate.unflown = nullptr;
 }
 
-HeadTry try_head(const Search& search, const GroupNeed& need, std::size_t head, bool scanning) {
-  return Attempts(search, need, head, scanning).run();
-}
+Tries::Tries(const Search& search, bool scanning)
+    : attempts_(std::make_unique<Attempts>(search, scanning)) {}
+Tries::Tries(Tries&&) noexcept = default;
+Tries& Tries::operator=(Tries&&) noexcept = default;
+Tries::~Tries() = default;
+
+HeadTry Tries::of(const GroupNeed& need, std::size_t head) { return attempts_->of(need, head); }
 
 }  // namespace calc

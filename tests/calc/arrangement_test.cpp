@@ -155,7 +155,9 @@ TEST_CASE("every drop size gives the motion at which it closes, likely and at th
   const auto facts = mode_facts(b.search, b.head(), b.mode(), findings);
   REQUIRE(facts);
   std::vector<double> at_600;
-  for (const Shape& s : shapes_of(b.search, b.search.groups.front(), *facts, {})) {
+  Shapes shapes;
+  find_shapes(b.search, b.search.groups.front(), *facts, {}, shapes);
+  for (const Shape& s : shapes.list) {
     if (s.interleave == 1) at_600.push_back(in_dpi(s.motion_axis));
   }
   REQUIRE(at_600.size() == 3);

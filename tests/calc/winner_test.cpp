@@ -118,7 +118,7 @@ TEST_CASE("no arrangement of a head lies below the least told of it untried") {
       for (const std::size_t h : trials.heads()) {
         CAPTURE(h);
         const std::vector<Candidate> found =
-            try_head(search, search.groups[g], h, scanning).accepted;
+            Tries(search, scanning).of(search.groups[g], h).accepted;
         if (trials.hopeless(g, h)) {
           CHECK(found.empty());
           ++without;

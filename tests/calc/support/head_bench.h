@@ -29,7 +29,7 @@ struct HeadBench {
   /// The head's accepted arrangements with their groups.
   calc::HeadTry run(bool scanning = false) {
     prepare_search();
-    calc::HeadTry result = calc::try_head(search, search.groups.front(), 0, scanning);
+    calc::HeadTry result = calc::Tries(search, scanning).of(search.groups.front(), 0);
     for (const calc::Candidate& c : result.accepted) {
       calc::write(search, c);
       calc::fly(search, c);

@@ -1,0 +1,108 @@
+/// The shapes of a mode worth trying: resolutions along the motion, heads interleaved and in line.
+#include <algorithm>
+
+#include "calc/arrangement.h"
+#include "calc/compare.h"
+#include "calc/frequency.h"
+#include "calc/lattice.h"
+#include "calc/laydown.h"
+
+namespace calc {
+namespace {
+
+/// The least resolutions along the motion at which one drop size closes solids, at its likely dot
+/// and at the upper end of a guess.
+void add_closing(const DotEstimate& dot, Length pn, Resolution required, Resolution most,
+                 std::vector<Resolution>& to) {
+  for (const Length d : {dot.diameter, dot.high}) {
+    if (const auto closing = closing_resolution(d, pn, required, most)) to.push_back(*closing);
+  }
+}
+
+/// Those at which one drop size lays a film with one to most_film_heads heads in line.
+void add_filming(Length film, Volume drop, Resolution across, Resolution required, Resolution most,
+                 std::vector<Resolution>& to) {
+  for (int heads = 1; heads <= most_film_heads; ++heads) {
+    const Resolution r = film / (drop * across * static_cast<double>(heads));
+    if (at_most(r, required)) return;  // and so with more heads
+    if (at_most(r, most)) to.push_back(r);
+  }
+}
+
+/// Leaves of the resolutions along the motion those that a tilted head prints.
+void keep_printable(const ModeFacts& facts, Resolution most, std::vector<Resolution>& all) {
+  if (!facts.is_tilted()) return;
+  for (Resolution& r : all) r = lines_on(facts, r);
+  const auto beyond = [&](Resolution r) { return !at_most(r, most); };
+  all.erase(std::remove_if(all.begin(), all.end(), beyond), all.end());
+}
+
+/// Resolutions along the motion worth trying, ascending, the required one first.
+void find_motion_axes(const Search& search, const GroupNeed& need, const ModeFacts& facts,
+                      bool scanning, Resolution delivered, std::vector<Resolution>& all) {
+  const Resolution required = motion_demand(*search.job, scanning).required;
+  const Resolution most = finest_along(required, delivered);
+  all.assign(1, required);
+  for (std::size_t i = 0; i < facts.levels; ++i) {
+    if (search.job->solids) {
+      add_closing(facts.dots.at(i), pitch(delivered) + facts.wider, required, most, all);
+    }
+    if (need.film > Length{}) {
+      add_filming(need.film, facts.mode->drops->value[i], delivered, required, most, all);
+    }
+  }
+  keep_printable(facts, most, all);
+  std::sort(all.begin(), all.end());
+  const auto same = [](Resolution a, Resolution b) { return at_most(b, a); };
+  all.erase(std::unique(all.begin(), all.end(), same), all.end());
+}
+
+/// Adds the shapes with several heads in line for a film, with which a smaller drop may lay it and
+/// jet faster. One head is the shape without a number of them; too few lay too little with any
+/// drop, and once the smallest drop lays enough, one head more only costs.
+void add_in_line(const GroupNeed& need, const ModeFacts& facts, Resolution delivered, Shape shape,
+                 std::vector<Shape>& shapes) {
+  if (need.film <= Length{}) return;
+  const std::vector<Volume>& drops = facts.mode->drops->value;
+  const auto [smallest, largest] = std::minmax_element(drops.begin(), drops.end());
+  const auto lays = [&](Volume drop, int heads) {
+    return at_least(laydown(drop, delivered, shape.motion_axis, heads), need.film);
+  };
+  if (lays(*smallest, 1)) return;
+  for (int heads = 2; heads <= most_film_heads; ++heads) {
+    if (!lays(*largest, heads)) continue;
+    shape.film_heads = heads;
+    shapes.push_back(shape);
+    if (lays(*smallest, heads)) return;
+  }
+}
+
+/// The interleaves worth trying, at least one.
+std::vector<int> steps_of(const Search& search, const ModeFacts& facts, const Shape& first) {
+  if (facts.is_tilted()) return {first.interleave};
+  if (first.scanning) return {1};
+  std::vector<int> steps = interleaves(facts.native, nozzle_demand(*search.job, false).least);
+  if (steps.empty()) steps.push_back(most_interleave);
+  return steps;
+}
+
+}  // namespace
+
+void find_shapes(const Search& search, const GroupNeed& need, const ModeFacts& facts,
+                 const Shape& first, Shapes& found) {
+  found.list.clear();
+  for (const int k : steps_of(search, facts, first)) {
+    Shape shape = first;
+    shape.interleave = k;
+    shape.tilt = facts.tilt;
+    const Resolution delivered = nozzle_axis(search, facts, first.scanning, k);
+    find_motion_axes(search, need, facts, first.scanning, delivered, found.motion_axes);
+    for (const Resolution r : found.motion_axes) {
+      shape.motion_axis = r;
+      found.list.push_back(shape);
+      add_in_line(need, facts, delivered, shape, found.list);
+    }
+  }
+}
+
+}  // namespace calc
