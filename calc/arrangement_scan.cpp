@@ -164,27 +164,25 @@ void least_carriage(const Search& s, const ModeFacts& f, const CarriageInks* ink
   a.shape.carriage_heads = a.across;
 }
 
-/// The nearest whole number of rows of a rider's lattice in an advance.
-int nearest_rows(const Rider& r, Length advance) {
-  return static_cast<int>(std::lround(advance * r.nozzle_axis));
-}
-
-bool is_whole(const Rider& r, Length advance) {
-  const int rows = nearest_rows(r, advance);
-  return rows >= 1 && std::abs(advance * r.nozzle_axis - rows) <= 1e-6;
+/// Whole rows of a rider's lattice in an advance; none where it is not whole rows.
+std::optional<int> whole_rows(const Rider& r, Length advance) {
+  const double rows = advance * r.nozzle_axis;
+  const double nearest = std::floor(rows + 0.5);
+  if (nearest < 1 || std::abs(rows - nearest) > 1e-6) return std::nullopt;
+  return static_cast<int>(nearest);
 }
 
 bool is_whole_for_all(const std::vector<Rider>& riders, Length advance) {
   return std::all_of(riders.begin(), riders.end(),
-                     [&](const Rider& r) { return is_whole(r, advance); });
+                     [&](const Rider& r) { return whole_rows(r, advance).has_value(); });
 }
 
 /// Whether an advance is whole rows of every rider's lattice that leave none out.
 bool suits_all(const std::vector<Rider>& riders, Length advance) {
-  return is_whole_for_all(riders, advance) &&
-         std::all_of(riders.begin(), riders.end(), [&](const Rider& r) {
-           return std::gcd(nearest_rows(r, advance), r.steps) == 1;
-         });
+  return std::all_of(riders.begin(), riders.end(), [&](const Rider& r) {
+    const std::optional<int> rows = whole_rows(r, advance);
+    return rows && std::gcd(*rows, r.steps) == 1;
+  });
 }
 
 Rider rider_from(const Search& s, const Arrangement& a) {

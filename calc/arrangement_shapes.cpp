@@ -57,23 +57,26 @@ void find_motion_axes(const Search& search, const GroupNeed& need, const ModeFac
   all.erase(std::unique(all.begin(), all.end(), same), all.end());
 }
 
-/// Adds the shapes with several heads in line for a film, with which a smaller drop may lay it and
-/// jet faster. One head is the shape without a number of them; too few lay too little with any
-/// drop, and once the smallest drop lays enough, one head more only costs.
+/// Adds the shapes with several heads in line for a film with which a smaller drop lays it, and may
+/// jet faster; with the same drop, one head more only costs. One head is the shape without a number
+/// of them. Drops ascend.
 void add_in_line(const GroupNeed& need, const ModeFacts& facts, Resolution delivered, Shape shape,
                  std::vector<Shape>& shapes) {
-  if (need.film <= Length{}) return;
-  const std::vector<Volume>& drops = facts.mode->drops->value;
-  const auto [smallest, largest] = std::minmax_element(drops.begin(), drops.end());
-  const auto lays = [&](Volume drop, int heads) {
+  const auto lays = [&](std::size_t level, int heads) {
+    const Volume drop = facts.mode->drops->value[level];
     return at_least(laydown(drop, delivered, shape.motion_axis, heads), need.film);
   };
-  if (lays(*smallest, 1)) return;
-  for (int heads = 2; heads <= most_film_heads; ++heads) {
-    if (!lays(*largest, heads)) continue;
+  std::size_t level = facts.levels - 1;
+  const auto go_down = [&](int heads) {
+    const std::size_t before = level;
+    while (level > 0 && lays(level - 1, heads)) --level;
+    return level < before;
+  };
+  go_down(1);
+  for (int heads = 2; heads <= most_film_heads && level > 0; ++heads) {
+    if (!go_down(heads)) continue;
     shape.film_heads = heads;
     shapes.push_back(shape);
-    if (lays(*smallest, heads)) return;
   }
 }
 
@@ -100,7 +103,7 @@ void find_shapes(const Search& search, const GroupNeed& need, const ModeFacts& f
     for (const Resolution r : found.motion_axes) {
       shape.motion_axis = r;
       found.list.push_back(shape);
-      add_in_line(need, facts, delivered, shape, found.list);
+      if (need.film > Length{}) add_in_line(need, facts, delivered, shape, found.list);
     }
   }
 }
