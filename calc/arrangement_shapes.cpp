@@ -10,22 +10,32 @@
 namespace calc {
 namespace {
 
-/// The least resolutions along the motion at which one drop size closes solids, at its likely dot
+/// What is asked of the motion: the resolution required and the finest worth trying.
+struct Motion {
+  Resolution required, most;
+};
+
+/// The least resolutions along the motion at which each drop size closes solids, at its likely dot
 /// and at the upper end of a guess.
-void add_closing(const DotEstimate& dot, Length pn, Resolution required, Resolution most,
+void add_closing(const ModeFacts& facts, Length pn, const Motion& motion,
                  std::vector<Resolution>& to) {
-  for (const Length d : {dot.diameter, dot.high}) {
-    if (const auto closing = closing_resolution(d, pn, required, most)) to.push_back(*closing);
+  const Length enough = closing_dot(pn, pitch(motion.required));
+  for (std::size_t i = 0; i < facts.levels; ++i) {
+    for (const Length d : {facts.dots.at(i).diameter, facts.dots.at(i).high}) {
+      if (at_least(d, enough)) continue;
+      const auto closing = closing_resolution(d, pn, motion.required, motion.most);
+      if (closing) to.push_back(*closing);
+    }
   }
 }
 
 /// Those at which one drop size lays a film with one to most_film_heads heads in line.
-void add_filming(Length film, Volume drop, Resolution across, Resolution required, Resolution most,
+void add_filming(Length film, Volume drop, Resolution across, const Motion& motion,
                  std::vector<Resolution>& to) {
   for (int heads = 1; heads <= most_film_heads; ++heads) {
     const Resolution r = film / (drop * across * static_cast<double>(heads));
-    if (at_most(r, required)) return;  // and so with more heads
-    if (at_most(r, most)) to.push_back(r);
+    if (at_most(r, motion.required)) return;  // and so with more heads
+    if (at_most(r, motion.most)) to.push_back(r);
   }
 }
 
@@ -41,17 +51,15 @@ void keep_printable(const ModeFacts& facts, Resolution most, std::vector<Resolut
 void find_motion_axes(const Search& search, const GroupNeed& need, const ModeFacts& facts,
                       bool scanning, Resolution delivered, std::vector<Resolution>& all) {
   const Resolution required = motion_demand(*search.job, scanning).required;
-  const Resolution most = finest_along(required, delivered);
+  const Motion motion{required, finest_along(required, delivered)};
   all.assign(1, required);
-  for (std::size_t i = 0; i < facts.levels; ++i) {
-    if (search.job->solids) {
-      add_closing(facts.dots.at(i), pitch(delivered) + facts.wider, required, most, all);
-    }
-    if (need.film > Length{}) {
-      add_filming(need.film, facts.mode->drops->value[i], delivered, required, most, all);
+  if (search.job->solids) add_closing(facts, pitch(delivered) + facts.wider, motion, all);
+  if (need.film > Length{}) {
+    for (const Volume drop : facts.mode->drops->value) {
+      add_filming(need.film, drop, delivered, motion, all);
     }
   }
-  keep_printable(facts, most, all);
+  keep_printable(facts, motion.most, all);
   std::sort(all.begin(), all.end());
   const auto same = [](Resolution a, Resolution b) { return at_most(b, a); };
   all.erase(std::unique(all.begin(), all.end(), same), all.end());
@@ -80,13 +88,15 @@ void add_in_line(const GroupNeed& need, const ModeFacts& facts, Resolution deliv
   }
 }
 
-/// The interleaves worth trying, at least one.
-std::vector<int> steps_of(const Search& search, const ModeFacts& facts, const Shape& first) {
-  if (facts.is_tilted()) return {first.interleave};
-  if (first.scanning) return {1};
-  std::vector<int> steps = interleaves(facts.native, nozzle_demand(*search.job, false).least);
-  if (steps.empty()) steps.push_back(most_interleave);
-  return steps;
+/// The interleaves worth trying, from one to another.
+struct Interleaves {
+  int least, most;
+};
+Interleaves interleaves_of(const Search& search, const ModeFacts& facts, const Shape& first) {
+  if (facts.is_tilted()) return {first.interleave, first.interleave};
+  if (first.scanning) return {1, 1};
+  const Resolution asked = nozzle_demand(*search.job, false).least;
+  return {least_interleave(facts.native, asked).value_or(most_interleave), most_interleave};
 }
 
 }  // namespace
@@ -94,7 +104,8 @@ std::vector<int> steps_of(const Search& search, const ModeFacts& facts, const Sh
 void find_shapes(const Search& search, const GroupNeed& need, const ModeFacts& facts,
                  const Shape& first, Shapes& found) {
   found.list.clear();
-  for (const int k : steps_of(search, facts, first)) {
+  const Interleaves tried = interleaves_of(search, facts, first);
+  for (int k = tried.least; k <= tried.most; ++k) {
     Shape shape = first;
     shape.interleave = k;
     shape.tilt = facts.tilt;

@@ -56,37 +56,34 @@ std::vector<double> places(const std::vector<double>& offsets) {
   return fractions;
 }
 
-/// Gaps between neighbours round the pitch; they sum to 1.
-std::vector<double> gaps_round(const std::vector<double>& fractions) {
-  std::vector<double> gaps;
-  gaps.reserve(fractions.size());
-  for (std::size_t i = 1; i < fractions.size(); ++i)
-    gaps.push_back(fractions[i] - fractions[i - 1]);
-  gaps.push_back(1 - fractions.back() + fractions.front());
-  return gaps;
+/// Gap from a place to the next round the pitch; all sum to 1.
+double gap_behind(const std::vector<double>& places, std::size_t i) {
+  return i + 1 < places.size() ? places[i + 1] - places[i] : 1 - places.back() + places.front();
 }
 
 }  // namespace
 
 NativeResolution native_resolution(Resolution row_pitch, const std::vector<double>& offsets) {
-  const std::vector<double> gaps = gaps_round(places(offsets));
-  const double even_gap = 1.0 / static_cast<double>(gaps.size());
-  const double largest = *std::max_element(gaps.begin(), gaps.end());
+  const std::vector<double> rows = places(offsets);
+  const auto count = static_cast<double>(rows.size());
   NativeResolution native;
-  native.distinct_rows = static_cast<int>(gaps.size());
-  native.even = std::all_of(gaps.begin(), gaps.end(), [&](double gap) {
-    return std::abs(gap - even_gap) <= spacing_tolerance * even_gap;
-  });
-  native.value = native.even ? row_pitch * static_cast<double>(gaps.size()) : row_pitch / largest;
+  native.distinct_rows = static_cast<int>(rows.size());
+  native.even = true;
+  double largest = 0;
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    const double gap = gap_behind(rows, i);
+    largest = std::max(largest, gap);
+    if (!(std::abs(gap - 1 / count) <= spacing_tolerance / count)) native.even = false;
+  }
+  native.value = native.even ? row_pitch * count : row_pitch / largest;
   return native;
 }
 
-std::vector<int> interleaves(Resolution native, Resolution required, double share) {
-  std::vector<int> found;
+std::optional<int> least_interleave(Resolution native, Resolution required) {
   for (int k = 1; k <= most_interleave; ++k) {
-    if (at_least(interleaved(native, k), required * share)) found.push_back(k);
+    if (at_least(interleaved(native, k), required)) return k;
   }
-  return found;
+  return std::nullopt;
 }
 
 Resolution interleaved(Resolution native, int interleave) { return interleave * native; }

@@ -1,6 +1,7 @@
 /// Speed, resolution and jetting frequency, forward and back; native resolution of a head's rows.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "calc/catalogue.h"
@@ -59,9 +60,9 @@ struct NativeResolution {
 /// counts). Equal within 1 % of the spacing counts as equal. Offsets not empty, row_pitch > 0.
 NativeResolution native_resolution(Resolution row_pitch, const std::vector<double>& offsets);
 
-/// Every interleave 1..most_interleave whose k native meets the need (met = share of it),
-/// ascending.
-std::vector<int> interleaves(Resolution native, Resolution required, double share = 1);
+/// The least interleave 1..most_interleave whose k native meets the need, as all above it do; none
+/// where the most does not.
+std::optional<int> least_interleave(Resolution native, Resolution required);
 
 /// Delivered resolution [1/m]: k native, never trimmed.
 Resolution interleaved(Resolution native, int interleave);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <initializer_list>
 
 #include "calc/compare.h"
 #include "calc/eye.h"
@@ -10,7 +11,16 @@
 namespace calc {
 namespace {
 
+constexpr std::size_t most_terms = 8;  // of a budget, for their room
 constexpr double least_uneven = 1e-6;  // of the pitch; what is less is the arithmetic's
+
+/// The first terms of a budget, with room for the others.
+std::vector<BudgetTerm> room_for(std::initializer_list<BudgetTerm> first) {
+  std::vector<BudgetTerm> terms;
+  terms.reserve(most_terms);
+  terms = first;
+  return terms;
+}
 
 /// Collects the budgets of one station.
 class Writer {
@@ -18,10 +28,11 @@ class Writer {
   Writer(const Job& job, Assumed assumed) : job_(job), terms_(job, assumed) {}
 
   void dots(const Group& g) {
-    std::vector<BudgetTerm> motion{terms_.straightness(g), terms_.drop_speed(g), terms_.count(g)};
+    std::vector<BudgetTerm> motion =
+        room_for({terms_.straightness(g), terms_.drop_speed(g), terms_.count(g)});
     if (g.flight->levels_used > 1) motion.push_back(terms_.levels(g));
     add("dot", true, g.name, motion_pitch(g) / 2, std::move(motion));
-    std::vector<BudgetTerm> nozzle{terms_.straightness(g)};
+    std::vector<BudgetTerm> nozzle = room_for({terms_.straightness(g)});
     if (g.flight->sag_spread > Length{}) nozzle.push_back(PlacementTerms::sag(g));
     if (!at_most(g.uneven, g.pitch * least_uneven)) nozzle.push_back(PlacementTerms::uneven(g));
     add("dot", false, g.name, nozzle_pitch(g) / 2, std::move(nozzle));
@@ -30,9 +41,9 @@ class Writer {
   void joints(const Group& g) {
     if (!has_joints(g)) return;
     const Length apart = joint_apart(g);
-    std::vector<BudgetTerm> motion{terms_.mount(), terms_.straightness(g), terms_.drop_speed(g),
-                                   terms_.count(g)};
-    std::vector<BudgetTerm> nozzle{terms_.mount(), terms_.straightness(g)};
+    std::vector<BudgetTerm> motion =
+        room_for({terms_.mount(), terms_.straightness(g), terms_.drop_speed(g), terms_.count(g)});
+    std::vector<BudgetTerm> nozzle = room_for({motion[0], motion[1]});
     if (apart > Length{} || g.scan) motion.push_back(terms_.gap(g, to_and_fro(g)));
     if (g.scan) add_thickness(g, to_and_fro(g), motion);
     if (apart > Length{}) {

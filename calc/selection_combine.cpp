@@ -16,13 +16,6 @@ struct Contender {
   Parts parts;
 };
 
-FloorKey floor_of_parts(const Job& job, const Parts& parts) {
-  std::vector<const Floor*> floors;
-  floors.reserve(parts.size());
-  for (const Candidate* part : parts) floors.push_back(&part->floor);
-  return floor_of(job, floors);
-}
-
 /// In order of their floors.
 std::vector<Contender> contenders_for(const Job& job, const HeadTry& tried, const Place& place) {
   std::vector<Contender> list;
@@ -33,13 +26,20 @@ std::vector<Contender> contenders_for(const Job& job, const HeadTry& tried, cons
     list.back().parts[place.group] = &c;
   }
   if (list.size() < 2) return list;  // whose floor nobody asks for
-  for (Contender& c : list) c.floor = floor_of_parts(job, c.parts);
+  for (Contender& c : list) c.floor = floor_of(job, floors_of(c.parts));
   std::stable_sort(list.begin(), list.end(),
                    [](const Contender& a, const Contender& b) { return a.floor < b.floor; });
   return list;
 }
 
 }  // namespace
+
+std::vector<const Floor*> floors_of(const Parts& parts) {
+  std::vector<const Floor*> floors;
+  floors.reserve(parts.size());
+  for (const Candidate* part : parts) floors.push_back(&part->floor);
+  return floors;
+}
 
 std::vector<Parts> product(const std::vector<Parts>& lists) {
   std::vector<Parts> out{{}};
@@ -79,7 +79,8 @@ std::vector<Option> combine(const Search& search, const Stations& stations, Tria
 void add_best_of(const Search& search, const Stations& stations, const HeadTry& tried,
                  const Place& place, std::vector<Option>& options) {
   std::map<Family, RankKey> best;  // of those that pass
-  for (Contender& next : contenders_for(*search.job, tried, place)) {
+  std::vector<Contender> contenders = contenders_for(*search.job, tried, place);
+  for (Contender& next : contenders) {
     const Arrangement& a = next.candidate->arrangement;
     const Family family = family_of(search.catalogue->heads[a.shape.head], a);
     const auto known = best.find(family);
@@ -87,7 +88,7 @@ void add_best_of(const Search& search, const Stations& stations, const HeadTry& 
     if (first != nullptr && beyond(next.floor, *first)) continue;
     std::optional<Option> made = stations.make_before(first, std::move(next.parts));
     if (!made) continue;
-    if (made->failures.empty()) best[family] = made->key;
+    if (made->failures.empty() && &next != &contenders.back()) best[family] = made->key;
     options.push_back(std::move(*made));
   }
 }

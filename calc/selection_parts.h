@@ -37,6 +37,8 @@ void fly(const Search& search, const Candidate& candidate);
 
 /// Candidates, one a group, that make a station.
 using Parts = std::vector<const Candidate*>;
+/// What each comes to at least.
+std::vector<const Floor*> floors_of(const Parts& parts);
 
 /// What one head can do for one group in one way of motion: its accepted arrangements, or the gates
 /// that its attempt with the fewest failures fails.

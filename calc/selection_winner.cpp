@@ -56,13 +56,6 @@ class Contest {
   }
 
  private:
-  static std::vector<const Floor*> floors_of(const Parts& parts) {
-    std::vector<const Floor*> floors;
-    floors.reserve(parts.size());
-    for (const Candidate* part : parts) floors.push_back(&part->floor);
-    return floors;
-  }
-
   FloorKey floor(const Parts& parts) const { return floor_of(*search_.job, floors_of(parts)); }
 
   /// One head for every group, each time as it ranks first by itself.

@@ -124,6 +124,23 @@ TEST_CASE("the speed after a way is found wherever on the way the drop is") {
   }
 }
 
+TEST_CASE("a departure gives for every throw what the functions of one throw give") {
+  const FlightLaw law = law_of(20);
+  const Departure departure(law, six);
+  CHECK(departure.stop() == stopping_distance(law, six));
+  for (const double share : {0.0, 0.1, 0.5, 0.99, 1.01}) {
+    CAPTURE(share);
+    const Length way = departure.stop() * share;
+    const std::optional<Landing> one = land(law, six, way), of_many = departure.land(way);
+    REQUIRE(one.has_value() == of_many.has_value());
+    CHECK(of_many.has_value() == (share < 1));
+    if (!one) continue;
+    CHECK(of_many->impact == one->impact);
+    CHECK(of_many->impact == speed_after(law, six, way));
+    CHECK(of_many->time == slowing_time(law, six, one->impact));
+  }
+}
+
 TEST_CASE("a throw beyond the stopping distance is never reached") {
   const FlightLaw law = law_of(3);
   const Length stop = stopping_distance(law, six);

@@ -126,11 +126,11 @@ TEST_CASE("native resolution of rows") {
   CHECK(native_resolution(dpi(100), {0, 0.5, 2, 1.5}).distinct_rows == 2);
 }
 
-TEST_CASE("interleaves that meet the need") {
-  CHECK(interleaves(dpi(360), dpi(600)) == std::vector<int>{2, 3, 4});
-  CHECK(interleaves(dpi(300), dpi(600)) == std::vector<int>{2, 3, 4});
-  CHECK(interleaves(dpi(600), dpi(600)) == std::vector<int>{1, 2, 3, 4});
-  CHECK(interleaves(dpi(150), dpi(610)).empty());
-  CHECK(interleaves(dpi(540), dpi(600), 0.9) == std::vector<int>{1, 2, 3, 4});
+TEST_CASE("the least interleave that meets the need") {
+  CHECK(least_interleave(dpi(360), dpi(600)) == 2);
+  CHECK(least_interleave(dpi(300), dpi(600)) == 2);
+  CHECK(least_interleave(dpi(600), dpi(600)) == 1);
+  CHECK(least_interleave(dpi(150), dpi(600)) == 4);
+  CHECK_FALSE(least_interleave(dpi(150), dpi(610)));
   CHECK(support::near(in_dpi(interleaved(dpi(360), 2)), 720, identity));
 }
