@@ -24,7 +24,6 @@ Density density_of(const Search& s, const GroupNeed& need) {
   return Density::from_si(s.job->parameters[P::ink_density]);
 }
 
-/// But for the landings at the least and greatest throw.
 LevelFlight fly_level(const FlightInputs& in, const StatedDrop& stated, const DropFlight& gaps) {
   LevelFlight flight;
   flight.drop = stated.drop;
@@ -33,7 +32,9 @@ LevelFlight fly_level(const FlightInputs& in, const StatedDrop& stated, const Dr
   flight.start = in.at_nozzle ? stated.speed : speed_before(flight.law, stated.speed, measured_at);
   const Departure departure(flight.law, flight.start);
   flight.stop = departure.stop();
+  flight.least = departure.land(std::max(gaps.throw_least, Length{}));
   flight.nominal = departure.land(gaps.throw_nominal);
+  flight.most = departure.land(gaps.throw_most);
   return flight;
 }
 
@@ -115,15 +116,6 @@ DropFlight fly(const FlightInputs& in) {
   }
   fill_delays(in, flight);
   return flight;
-}
-
-void land_at_ends(DropFlight& flight) {
-  for (std::size_t i = 0; i < flight.levels_used; ++i) {
-    LevelFlight& level = flight.levels.at(i);
-    const Departure departure(level.law, level.start);
-    level.least = departure.land(std::max(flight.throw_least, Length{}));
-    level.most = departure.land(flight.throw_most);
-  }
 }
 
 std::size_t Flights::Hash::operator()(const FlightInputs& in) const {

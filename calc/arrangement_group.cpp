@@ -5,7 +5,6 @@
 #include "calc/arrangement.h"
 #include "calc/compare.h"
 #include "calc/eye.h"
-#include "calc/flight_inputs.h"
 #include "calc/fluid.h"
 #include "calc/frequency.h"
 #include "calc/lattice.h"
@@ -246,7 +245,6 @@ Group to_group(const Search& search, const GroupNeed& need, const ModeFacts& fac
   }
   add_flight(*search.job, need, a, g);
   if (with_places) {
-    if (g.flight) land_at_ends(*g.flight);
     fill_rows_along(search, facts, g);
     for (ChannelDots& d : g.dots) fill_levels(facts, a, d);
     g.barcodes = fit_barcode(*search.job, g.resolution_across, g.resolution_along);

@@ -39,12 +39,8 @@ struct FlightInputs {
 std::optional<FlightInputs> flight_inputs(const Search& search, const GroupNeed& need,
                                           const Arrangement& a);
 
-/// The flight itself, but for the landings at the least and greatest throw, which only a document
-/// tells.
+/// The flight itself.
 DropFlight fly(const FlightInputs& inputs);
-
-/// Adds these.
-void land_at_ends(DropFlight& flight);
 
 /// fly() that works out each inputs once. What it gives holds as long as the store does.
 class Flights {

@@ -219,7 +219,7 @@ void throw_anew(const Job& job, const std::vector<Group>& groups, std::vector<Fi
 
 void stopping_gate(const std::vector<Group>& groups, std::vector<Finding>& failures) {
   for (const Group& g : groups) {
-    if (!g.flight || g.flight->levels.front().stop > g.flight->throw_most) continue;
+    if (!g.flight || g.flight->levels.front().most) continue;
     failures.push_back({"throw",
                         "stopped",
                         in_mm(g.flight->levels.front().stop),
