@@ -87,7 +87,7 @@ int looked_at_enough(const Search& search, bool scanning) {
 
 TEST_CASE("no number of heads in line is left out that another does not match or beat") {
   int passed = 0;
-  rc::check("shapes", [&] {
+  CHECK(rc::check([&] {
     Request request = made::request(some_number());
     const double um = *rc::gen::inRange(10, 400) / 10.0;
     for (Colour& colour : request.colours) colour.film = made::given(micrometres(um));
@@ -99,6 +99,6 @@ TEST_CASE("no number of heads in line is left out that another does not match or
     for (const bool scanning : {false, true}) {
       if (scanning ? job.scanning : job.single_pass) passed += looked_at_enough(search, scanning);
     }
-  });
+  }));
   CHECK(passed > 0);
 }
