@@ -176,7 +176,7 @@ class Attempts {
     const auto beaten = [&](const Mark& m) { return beats(mark, m); };
     unbeaten_.erase(std::remove_if(unbeaten_.begin(), unbeaten_.end(), beaten), unbeaten_.end());
     unbeaten_.push_back(mark);
-    accepted_.push_back({a, facts_});
+    accepted_.emplace_back(a, facts_);
   }
 
   void keep(HeadTry& result) {
